@@ -1,0 +1,1 @@
+"""An invented maker: catalogue, hull models, fleet and enquiries for the demo and the tests."""

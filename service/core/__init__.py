@@ -1,0 +1,1 @@
+"""Pure values and functions: no SQL, HTTP, files, clock, random state or logging."""
