@@ -239,11 +239,15 @@ SCALES = (
 
 
 class Rules(Shape):
-    """Rules by name; scales, field priors (`"any"` or a stern) and obstacle priors (`"any"` or a side)."""
+    """Rules by name; scales, field priors (`"any"` or a stern) and obstacle priors (`"any"` or a side).
+
+    `prior_hung` holds priors that go before `prior` where it is known how the main rudder is hung.
+    """
 
     rule: dict[str, Rule]
     scale: dict[str, Positive]
     prior: dict[str, dict[str, Prior]] = {}
+    prior_hung: dict[Literal["inboard", "transom"], dict[str, dict[str, Prior]]] = {}
     obstacle: dict[str, dict[str, ObstaclePrior]] = {}
 
     def __getitem__(self, name: str) -> float:
@@ -254,9 +258,10 @@ class Rules(Shape):
         """Return the scale of a check, by its whole id or by its last part (`lower.reach` -> `reach`)."""
         return self.scale.get(check) or self.scale[check.rsplit(".", 1)[-1]]
 
-    def prior_of(self, path: str, stern: str | None) -> Prior | None:
-        """Return what `path` is likely to be on such a stern."""
-        by_stern = self.prior.get(path, {})
+    def prior_of(self, path: str, stern: str | None, hung: Literal["inboard", "transom"] | None = None) -> Prior | None:
+        """Return what `path` is likely to be on such a stern, with a main rudder hung so."""
+        own = self.prior_hung.get(hung, {}).get(path) if hung else None
+        by_stern = own or self.prior.get(path, {})
         return by_stern.get(stern or "any") or by_stern.get("any")
 
     def obstacle_prior_of(self, kind: str, side: str | None) -> ObstaclePrior | None:
@@ -368,6 +373,7 @@ def parse_catalogue(document: dict[str, Any]) -> Catalogue:
         "rules": {
             "scale": raw_rules.pop("scale", {}),
             "prior": raw_rules.pop("prior", {}),
+            "prior_hung": raw_rules.pop("prior_hung", {}),
             "obstacle": raw_rules.pop("obstacle", {}),
             "rule": raw_rules,
         },
@@ -454,16 +460,22 @@ def _check_rules(rules: Rules) -> Iterable[Defect]:
     for name in SCALES:
         if name not in rules.scale:
             yield Defect(f"rules.scale.{name}", "", "the scale is missing")
-    for path, by_stern in rules.prior.items():
-        if not is_path(path):
-            yield Defect(f"rules.prior.{path}", "", "is no field of the boat form")
-        yield from (
-            Defect(f"rules.prior.{path}.{stern}", "", f"is no stern; use any, {', '.join(STERNS)}")
-            for stern in by_stern
-            if stern != "any" and stern not in STERNS
-        )
+    yield from _check_priors("rules.prior", rules.prior)
+    for hung, priors in rules.prior_hung.items():
+        yield from _check_priors(f"rules.prior_hung.{hung}", priors)
     for kind in rules.obstacle:
         if kind not in OBSTACLE_KINDS:
             yield Defect(
                 f"rules.obstacle.{kind}", "", f"is no kind of obstacle; did you mean {nearest(kind, OBSTACLE_KINDS)!r}?"
             )
+
+
+def _check_priors(table: str, priors: dict[str, dict[str, Prior]]) -> Iterable[Defect]:
+    for path, by_stern in priors.items():
+        if not is_path(path):
+            yield Defect(f"{table}.{path}", "", "is no field of the boat form")
+        yield from (
+            Defect(f"{table}.{path}.{stern}", "", f"is no stern; use any, {', '.join(STERNS)}")
+            for stern in by_stern
+            if stern != "any" and stern not in STERNS
+        )
