@@ -1,1 +1,1 @@
-"""Database migrations, run by `transom db upgrade`."""
+"""How the database's tables came to be, one revision after another (alembic)."""

@@ -1,0 +1,1 @@
+"""The only place that speaks SQL, and the only one that commits."""

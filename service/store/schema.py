@@ -1,0 +1,164 @@
+"""The tables. Documents are JSON text, so that what was written is given back byte for byte."""
+
+from __future__ import annotations
+
+import sqlalchemy as sa
+
+from service.store.dialect import UtcTime
+
+HEAD = "0001"
+"""The newest revision in `migrations`."""
+KNOWN = (HEAD,)
+"""Every revision this program can upgrade from, and the newest."""
+VERSION_TABLE = "ledger_version"
+"""Where a database says which revision it is at; its name marks the database as ours."""
+
+metadata = sa.MetaData(
+    naming_convention={
+        "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+        "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+        "ck": "ck_%(table_name)s_%(constraint_name)s",
+        "fk": "fk_%(table_name)s_%(column_0_N_name)s_%(referred_table_name)s",
+        "pk": "pk_%(table_name)s",
+    }
+)
+
+
+def _hull(*, index: bool = True) -> sa.Column[str]:
+    return sa.Column("hull_id", sa.String, sa.ForeignKey("hull_models.id"), index=index)
+
+
+def _contact() -> sa.Column[str]:
+    return sa.Column("contact_id", sa.String, sa.ForeignKey("contacts.id"), index=True)
+
+
+hull_models = sa.Table(
+    "hull_models",
+    metadata,
+    sa.Column("id", sa.String, primary_key=True),
+    sa.Column("builder", sa.String),
+    sa.Column("model", sa.String, nullable=False),
+    sa.Column("first_year", sa.Integer),
+    sa.Column("last_year", sa.Integer),
+    sa.Column("loa_mm", sa.Float),
+    sa.Column("lwl_mm", sa.Float),
+    sa.Column("beam_mm", sa.Float),
+    sa.Column("draft_mm", sa.Float),
+    sa.Column("displacement_kg", sa.Float),
+    sa.Column("stern", sa.String),
+    sa.Column("created", UtcTime, nullable=False),
+)
+
+hull_aliases = sa.Table(
+    "hull_aliases",
+    metadata,
+    sa.Column("hull_id", sa.String, sa.ForeignKey("hull_models.id"), primary_key=True),
+    sa.Column("alias", sa.String, primary_key=True, index=True),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("at", UtcTime, nullable=False),
+    sa.Column("why", sa.String, nullable=False),
+)
+
+contacts = sa.Table(
+    "contacts",
+    metadata,
+    sa.Column("id", sa.String, primary_key=True),
+    sa.Column("name", sa.String, index=True),
+    sa.Column("email", sa.String, index=True),
+    sa.Column("phone", sa.String, index=True),
+    sa.Column("role", sa.String),
+    sa.Column("created", UtcTime, nullable=False),
+)
+"""People's data, here and nowhere else but in the mails as they came and the answers as they went."""
+
+boats = sa.Table(
+    "boats",
+    metadata,
+    sa.Column("id", sa.String, primary_key=True),
+    sa.Column("key", sa.String, nullable=False, unique=True),
+    _hull(),
+    sa.Column("name", sa.String),
+    sa.Column("hull_number", sa.String),
+    sa.Column("sail_number", sa.String),
+    sa.Column("year", sa.Integer),
+    sa.Column("created", UtcTime, nullable=False),
+)
+"""Individual boats; `key` is what tells one from another: hull model and hull number, else the record it came with."""
+
+records = sa.Table(
+    "records",
+    metadata,
+    sa.Column("id", sa.String, primary_key=True),
+    sa.Column("reference", sa.String, nullable=False, unique=True),
+    sa.Column("boat_id", sa.String, sa.ForeignKey("boats.id"), nullable=False, index=True),
+    _hull(),
+    sa.Column("status", sa.String, nullable=False, index=True),
+    sa.Column("date", sa.Date, index=True),
+    sa.Column("dealer", sa.String, index=True),
+    sa.Column("catalogue_version", sa.String),
+    sa.Column("head", sa.Integer, nullable=False),
+    sa.Column("year", sa.Integer, index=True),
+    sa.Column("stern", sa.String, index=True),
+    sa.Column("loa_mm", sa.Float),
+    sa.Column("top_height_mm", sa.Float),
+    sa.Column("rake_deg", sa.Float),
+    sa.Column("gear", sa.String, nullable=False),
+    sa.Column("lower", sa.String, nullable=False),
+    sa.Column("upper", sa.String, nullable=False),
+    sa.Column("shaft", sa.String, nullable=False),
+    sa.Column("offset_mm", sa.Float),
+    sa.Column("created", UtcTime, nullable=False),
+    sa.CheckConstraint("status IN ('proposed', 'shipped', 'installed', 'withdrawn')", name="status"),
+    sa.CheckConstraint("head >= 1", name="head"),
+)
+"""Installations as they stand: what is searched for, and the number of the revision that is current."""
+
+record_revisions = sa.Table(
+    "record_revisions",
+    metadata,
+    sa.Column("record_id", sa.String, sa.ForeignKey("records.id"), primary_key=True),
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("at", UtcTime, nullable=False),
+    sa.Column("why", sa.String, nullable=False),
+    _contact(),
+    sa.Column("document", sa.Text, nullable=False),
+)
+"""Every state a record was in. Rows are added, never changed."""
+
+catalogues = sa.Table(
+    "catalogues",
+    metadata,
+    sa.Column("version", sa.String, primary_key=True),
+    sa.Column("name", sa.String, nullable=False),
+    sa.Column("document", sa.Text, nullable=False),
+    sa.Column("sha256", sa.String, nullable=False),
+    sa.Column("loaded_at", UtcTime, nullable=False),
+)
+
+enquiries = sa.Table(
+    "enquiries",
+    metadata,
+    sa.Column("id", sa.String, primary_key=True),
+    sa.Column("message_id", sa.String),
+    sa.Column("boat", sa.Integer, nullable=False),
+    sa.Column("received", UtcTime, index=True),
+    sa.Column("form", sa.Text, nullable=False),
+    sa.Column("source", sa.Text, nullable=False),
+    _hull(),
+    _contact(),
+    sa.Column("created", UtcTime, nullable=False),
+    sa.UniqueConstraint("message_id", "boat"),
+)
+"""One row a boat asked about: a mail may speak of several, numbered from 0."""
+
+answers = sa.Table(
+    "answers",
+    metadata,
+    sa.Column("id", sa.String, primary_key=True),
+    sa.Column("enquiry_id", sa.String, sa.ForeignKey("enquiries.id"), nullable=False, index=True),
+    sa.Column("document", sa.Text, nullable=False),
+    sa.Column("sha256", sa.String, nullable=False),
+    sa.Column("created", UtcTime, nullable=False),
+)
+"""Answers as sent; frozen."""
