@@ -7,7 +7,7 @@ from typing import Literal, NoReturn
 import sqlalchemy as sa
 
 from service.store import dialect
-from service.store.errors import NeedsUpgrade, NewerSchema, NotOurs
+from service.store.errors import NeedsUpgrade, NewerSchema, NotOurs, StoreAway
 from service.store.schema import HEAD, KNOWN, VERSION_TABLE
 
 State = Literal["ok", "new", "old", "newer", "not_ours"]
@@ -26,6 +26,8 @@ def state_of(url: sa.URL) -> State:
     path = dialect.file_of(url)
     if path is not None and not path.exists():
         return NEW
+    if path is not None and path.is_dir():
+        raise StoreAway("this is a folder, no database", dialect.shown(url), "Name the file in it")
     engine = dialect.connect(url, read_only=True)
     try:
         with dialect.told(url), engine.connect() as connection:

@@ -59,6 +59,8 @@ def address(text: str) -> sa.URL:
         ) from None
     if url.get_backend_name() not in ("sqlite", "postgresql"):
         raise BadAddress("this kind of database is not supported", shown(url), "Use SQLite or PostgreSQL")
+    if url.get_backend_name() == "sqlite" and file_of(url) is None:
+        raise BadAddress("a database in memory keeps nothing", shown(url), "Name a file: sqlite:////folder/ledger.db")
     return url
 
 

@@ -1,0 +1,51 @@
+"""What every repository works with: one connection, the clock and the maker of ids it was given."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any, TypeVar
+
+import sqlalchemy as sa
+
+from service.store.dialect import MOST_BOUND
+from service.store.ids import IdMaker
+
+T = TypeVar("T")
+Clock = Callable[[], datetime]
+
+
+@dataclass(frozen=True)
+class Desk:
+    connection: sa.Connection
+    now: Clock
+    new_id: IdMaker
+
+    def all(self, statement: sa.Select[Any]) -> Sequence[sa.Row[Any]]:
+        """Return every row."""
+        return self.connection.execute(statement).all()
+
+    def one(self, statement: sa.Select[Any]) -> sa.Row[Any] | None:
+        """Return the first row, None where there is none."""
+        return self.connection.execute(statement).first()
+
+    def among(self, statement: sa.Select[Any], column: sa.Column[str], values: Sequence[str]) -> Iterator[sa.Row[Any]]:
+        """Yield the rows in which `column` is one of `values`, however many there are."""
+        for part in chunks(values, MOST_BOUND):
+            yield from self.connection.execute(statement.where(column.in_(part)))
+
+    def write(self, statement: sa.Insert | sa.Update, rows: Sequence[dict[str, Any]]) -> None:
+        """Run the statement for every row in one go; nothing where there are none."""
+        if rows:
+            self.connection.execute(statement, rows)
+
+
+def chunks(values: Sequence[T], size: int) -> Iterator[Sequence[T]]:
+    """Yield `values` in parts of at most `size`.
+
+    >>> list(chunks([1, 2, 3], 2))
+    [[1, 2], [3]]
+    """
+    for start in range(0, len(values), size):
+        yield values[start : start + size]

@@ -1,0 +1,134 @@
+"""Enquiries as they were read, with the mail they came in, and the answers as they went out."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+import sqlalchemy as sa
+
+from service.core.boat import BoatForm
+from service.store.contacts import JOINED, Contacts, with_contact, without_contact
+from service.store.desk import Desk
+from service.store.errors import Conflict
+from service.store.schema import answers, contacts, enquiries
+
+
+@dataclass(frozen=True)
+class Enquiry:
+    """One boat asked about. `message_id` is the mail's own, `boat` counts from 0 the boats in it."""
+
+    id: str
+    form: BoatForm
+    source: str
+    received: datetime | None = None
+    message_id: str | None = None
+    boat: int = 0
+    hull: str | None = None
+
+
+class Enquiries:
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+        self._contacts = Contacts(desk)
+
+    def add(
+        self,
+        form: BoatForm,
+        *,
+        source: str,
+        received: datetime | None = None,
+        message_id: str | None = None,
+        boat: int = 0,
+        hull: str | None = None,
+    ) -> str:
+        """Keep an enquiry and return its id.
+
+        The same boat of the same mail keeps its id when it is read again; what was read the better time stands.
+        """
+        message_id = message_id or None
+        (contact,) = self._contacts.keep([form.contact])
+        values = {
+            "received": received,
+            "form": without_contact(form).model_dump_json(by_alias=True, exclude_none=True),
+            "source": source,
+            "hull_id": hull,
+            "contact_id": contact,
+        }
+        c = enquiries.c
+        known = message_id and self._desk.one(sa.select(c.id).where(c.message_id == message_id, c.boat == boat))
+        if known:
+            self._desk.connection.execute(enquiries.update().where(c.id == known.id).values(**values))
+            return str(known.id)
+        new = self._desk.new_id("enquiry")
+        row = {"id": new, "message_id": message_id, "boat": boat, "created": self._desk.now(), **values}
+        self._desk.write(enquiries.insert(), [row])
+        return new
+
+    def get(self, enquiry_id: str) -> Enquiry | None:
+        """Return one enquiry, None where there is no such id."""
+        row = self._desk.one(_SELECT.where(enquiries.c.id == enquiry_id))
+        return None if row is None else _shaped(row)
+
+    def in_thread(self, message_ids: Sequence[str]) -> tuple[Enquiry, ...]:
+        """Return what came in with any of these messages, oldest first, boat by boat."""
+        rows = self._desk.among(_SELECT, enquiries.c.message_id, sorted(set(message_ids)))
+        found = [(row.created, _shaped(row)) for row in rows]
+        return tuple(one for _, one in sorted(found, key=lambda pair: (pair[1].received or pair[0], pair[1].boat)))
+
+
+def _shaped(row: sa.Row[Any]) -> Enquiry:
+    return Enquiry(
+        id=row.id,
+        form=with_contact(BoatForm.model_validate_json(row.form), row),
+        source=row.source,
+        received=row.received,
+        message_id=row.message_id,
+        boat=row.boat,
+        hull=row.hull_id,
+    )
+
+
+_SELECT = sa.select(enquiries, *JOINED).outerjoin(contacts, contacts.c.id == enquiries.c.contact_id)
+
+
+class Answers:
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+
+    def new_id(self) -> str:
+        """Return an id for an answer that is about to be written into its own document."""
+        return self._desk.new_id("answer")
+
+    def add(self, enquiry_id: str, document: str, *, answer_id: str | None = None) -> str:
+        """Keep an answer's JSON exactly as sent and return its id. Conflict for an enquiry that is not there."""
+        row = {
+            "id": answer_id or self.new_id(),
+            "enquiry_id": enquiry_id,
+            "document": document,
+            "sha256": hashlib.sha256(document.encode()).hexdigest(),
+            "created": self._desk.now(),
+        }
+        known = self._desk.one(sa.select(enquiries.c.id).where(enquiries.c.id == enquiry_id))
+        if known is None:
+            raise Conflict("there is no such enquiry", repr(enquiry_id), "Keep the enquiry before its answer")
+        self._desk.write(answers.insert(), [row])
+        return str(row["id"])
+
+    def get(self, answer_id: str) -> str | None:
+        """Return the JSON as sent, None where there is no such id. Conflict where it was tampered with."""
+        row = self._desk.one(sa.select(answers.c.document, answers.c.sha256).where(answers.c.id == answer_id))
+        if row is None:
+            return None
+        if hashlib.sha256(row.document.encode()).hexdigest() != row.sha256:
+            raise Conflict("this answer is no longer what was sent", repr(answer_id), "Restore it from a backup")
+        return str(row.document)
+
+    def of(self, enquiry_id: str) -> tuple[str, ...]:
+        """Return the ids of the answers to one enquiry, oldest first."""
+        c = answers.c
+        rows = self._desk.all(sa.select(c.id).where(c.enquiry_id == enquiry_id).order_by(c.created, c.id))
+        return tuple(row.id for row in rows)

@@ -1,0 +1,205 @@
+"""Installations: as they stand, and every state they were in."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from itertools import groupby
+from typing import Any
+
+import sqlalchemy as sa
+
+from service.core.record import Record
+from service.core.revision import Revision
+from service.store.boats import Boats
+from service.store.contacts import JOINED, Contacts, with_contact, without_contact
+from service.store.desk import Desk
+from service.store.errors import Conflict
+from service.store.schema import contacts, record_revisions, records
+
+
+class Records:
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+        self._boats = Boats(desk)
+        self._contacts = Contacts(desk)
+
+    def all(self) -> tuple[Record, ...]:
+        """Return every record as it stands, by date and reference (undated first). One statement, however many."""
+        return _records(self._desk.all(_CURRENT))
+
+    def count(self) -> int:
+        """Return how many records there are."""
+        return int(self._desk.connection.execute(sa.select(sa.func.count()).select_from(records)).scalar_one())
+
+    def get(self, reference: str) -> Record | None:
+        """Return one record as it stands, None where there is no such reference."""
+        return self.among([reference]).get(reference)
+
+    def among(self, references: Iterable[str]) -> dict[str, Record]:
+        """Return those of the references that exist, as they stand."""
+        rows = self._desk.among(_CURRENT, records.c.reference, sorted(set(references)))
+        return {record.reference: record for record in _records(rows)}
+
+    def find(self, *, hull: str | None = None, year: int | None = None, stern: str | None = None) -> tuple[Record, ...]:
+        """Return the records of a hull model, a year of building and a stern, each where given."""
+        asked = {"hull_id": hull, "year": year, "stern": stern}
+        where = [records.c[name] == value for name, value in asked.items() if value is not None]
+        return _records(self._desk.all(_CURRENT.where(*where)))
+
+    def history(self, reference: str) -> tuple[Revision, ...]:
+        """Return every state of one record, oldest first; empty where there is no such reference."""
+        return _revisions(self._desk.all(_EVERY.where(records.c.reference == reference)))
+
+    def histories(self) -> dict[str, tuple[Revision, ...]]:
+        """Return every state of every record by reference, in the order of `all`."""
+        rows = self._desk.all(_EVERY)
+        return {reference: _revisions(group) for reference, group in groupby(rows, lambda row: str(row.reference))}
+
+    def histories_among(self, references: Iterable[str]) -> dict[str, tuple[Revision, ...]]:
+        """Return every state of those of the references that exist."""
+        rows = self._desk.among(_EVERY, records.c.reference, sorted(set(references)))
+        return {reference: _revisions(group) for reference, group in groupby(rows, lambda row: str(row.reference))}
+
+    def add(self, record: Record, *, who: str, why: str) -> None:
+        """Add a new record. Conflict where the reference is taken."""
+        self.add_many([record], who=who, why=why)
+
+    def add_many(self, fresh: Sequence[Record], *, who: str, why: str) -> None:
+        """Add new records. Conflict where a reference is taken, by another of them too."""
+        self.add_histories([(self._first(record, who, why),) for record in fresh])
+
+    def add_histories(self, histories: Sequence[Sequence[Revision]]) -> None:
+        """Add new records with every state they were in, oldest first. Conflict where a reference is taken."""
+        current = [history[-1].record for history in histories]
+        self._refuse_taken([record.reference for record in current])
+        ids = [self._desk.new_id("record") for _ in current]
+        rows = self._rows(current)
+        for row, record_id, history in zip(rows, ids, histories, strict=True):
+            row |= {"id": record_id, "head": len(history), "created": self._desk.now()}
+        self._desk.write(records.insert(), rows)
+        self._append([(record_id, 0, history) for record_id, history in zip(ids, histories, strict=True)])
+
+    def revise(self, record: Record, *, who: str, why: str) -> bool:
+        """Make `record` the current state of its reference, keeping the earlier ones. False where nothing differs."""
+        return bool(self.revise_many([record], who=who, why=why))
+
+    def revise_many(self, changed: Sequence[Record], *, who: str, why: str) -> tuple[str, ...]:
+        """Make each the current state of its reference. Returns the references in which something differed."""
+        standing = self.among(record.reference for record in changed)
+        for record in changed:
+            if record.reference not in standing:
+                raise Conflict("there is no such record", repr(record.reference), "Add it before revising it")
+        differing = [record for record in changed if record != standing[record.reference]]
+        self.extend_histories([(self._first(record, who, why),) for record in differing])
+        return tuple(record.reference for record in differing)
+
+    def extend_histories(self, histories: Sequence[Sequence[Revision]]) -> None:
+        """Put further states, oldest first, after those that known references have; they are numbered on from there."""
+        current = [history[-1].record for history in histories]
+        heads = {row.reference: row for row in self._heads([record.reference for record in current])}
+        rows, steps = self._rows(current), []
+        for row, history in zip(rows, histories, strict=True):
+            known = heads[row.pop("reference")]
+            row |= {"the_id": known.id, "head": known.head + len(history)}
+            steps.append((known.id, known.head, history))
+        self._desk.write(records.update().where(records.c.id == sa.bindparam("the_id")), rows)
+        self._append(steps)
+        self._boats.forget_unused([row.boat_id for row in heads.values()])
+
+    def _first(self, record: Record, who: str, why: str) -> Revision:
+        return Revision(number=1, who=who, why=why, at=self._desk.now(), record=record)
+
+    def _heads(self, references: Sequence[str]) -> Iterable[sa.Row[Any]]:
+        c = records.c
+        return self._desk.among(sa.select(c.id, c.reference, c.head, c.boat_id), c.reference, references)
+
+    def _refuse_taken(self, references: Sequence[str]) -> None:
+        taken = [row.reference for row in self._heads(references)]
+        taken += [reference for reference, times in Counter(references).items() if times > 1]
+        if taken:
+            raise Conflict("this reference is taken", repr(taken[0]), "Revise that record, or take another")
+
+    def _rows(self, current: Sequence[Record]) -> list[dict[str, Any]]:
+        return [
+            _row(record) | {"boat_id": boat_id}
+            for record, boat_id in zip(current, self._boats.keep(current), strict=True)
+        ]
+
+    def _append(self, steps: Sequence[tuple[str, int, Sequence[Revision]]]) -> None:
+        flat = [(record_id, head + n, rev) for record_id, head, revs in steps for n, rev in enumerate(revs, start=1)]
+        people = self._contacts.keep([revision.record.form.contact for _, _, revision in flat])
+        rows = [
+            {
+                "record_id": record_id,
+                "number": number,
+                "who": revision.who,
+                "at": revision.at,
+                "why": revision.why,
+                "contact_id": contact,
+                "document": _document(revision.record),
+            }
+            for (record_id, number, revision), contact in zip(flat, people, strict=True)
+        ]
+        self._desk.write(record_revisions.insert(), rows)
+
+
+def _document(record: Record) -> str:
+    apart = record.model_copy(update={"form": without_contact(record.form)})
+    return apart.model_dump_json(by_alias=True, exclude_none=True)
+
+
+def _records(rows: Iterable[sa.Row[Any]]) -> tuple[Record, ...]:
+    return tuple(_record(row) for row in rows)
+
+
+def _record(row: sa.Row[Any]) -> Record:
+    record = Record.model_validate_json(row.document)
+    form = with_contact(record.form, row)
+    return record if form is record.form else record.model_copy(update={"form": form})
+
+
+def _revisions(rows: Iterable[sa.Row[Any]]) -> tuple[Revision, ...]:
+    return tuple(Revision(number=row.number, who=row.who, at=row.at, why=row.why, record=_record(row)) for row in rows)
+
+
+def _row(record: Record) -> dict[str, Any]:
+    form, made = record.form, record.configuration
+    return {
+        "reference": record.reference,
+        "hull_id": record.hull,
+        "status": record.status,
+        "date": record.date,
+        "dealer": record.dealer,
+        "catalogue_version": record.catalogue,
+        "year": form.boat.year,
+        "stern": form.boat.stern,
+        "loa_mm": form.boat.loa_mm,
+        "top_height_mm": form.transom.top_height_mm,
+        "rake_deg": form.transom.rake_deg,
+        "gear": made.gear,
+        "lower": made.lower,
+        "upper": made.upper,
+        "shaft": made.shaft,
+        "offset_mm": record.placement.offset_mm,
+    }
+
+
+_REVISION = record_revisions.c
+_ORDER = (records.c.date.is_not(None), records.c.date, records.c.reference)
+_CURRENT = (
+    sa.select(_REVISION.document, *JOINED)
+    .select_from(records)
+    .join(record_revisions, sa.and_(_REVISION.record_id == records.c.id, _REVISION.number == records.c.head))
+    .outerjoin(contacts, contacts.c.id == _REVISION.contact_id)
+    .order_by(*_ORDER)
+)
+_EVERY = (
+    sa.select(
+        records.c.reference, _REVISION.number, _REVISION.who, _REVISION.at, _REVISION.why, _REVISION.document, *JOINED
+    )
+    .select_from(records)
+    .join(record_revisions, _REVISION.record_id == records.c.id)
+    .outerjoin(contacts, contacts.c.id == _REVISION.contact_id)
+    .order_by(*_ORDER, _REVISION.number)
+)

@@ -1,0 +1,93 @@
+"""The unit of work: everything a use case reads and writes, in one transaction."""
+
+from __future__ import annotations
+
+from types import TracebackType
+from typing import Self
+
+import sqlalchemy as sa
+from sqlalchemy.exc import DBAPIError
+
+from service.store import dialect
+from service.store.catalogues import Catalogues
+from service.store.check import require
+from service.store.desk import Clock, Desk
+from service.store.enquiries import Answers, Enquiries
+from service.store.hulls import Hulls
+from service.store.ids import IdMaker
+from service.store.records import Records
+
+
+class UnitOfWork:
+    """A transaction with its repositories. What is not committed is undone on leaving.
+
+    `with uow:` begins it, and may be used again after leaving. One that reads sees one moment throughout and
+    holds nobody up; one that `writes` waits for its turn (StoreAway where that takes too long).
+    """
+
+    hulls: Hulls
+    records: Records
+    catalogues: Catalogues
+    enquiries: Enquiries
+    answers: Answers
+
+    def __init__(self, engine: sa.Engine, *, now: Clock, new_id: IdMaker, writes: bool = False) -> None:
+        """Keep what a transaction needs; none is begun yet."""
+        self._engine, self._now, self._new_id, self.writes = engine, now, new_id, writes
+        self._connection: sa.Connection | None = None
+
+    def __enter__(self) -> Self:
+        if self._connection is not None:
+            raise RuntimeError("this unit of work is in use")
+        with dialect.told(self._engine.url):
+            connection = self._engine.connect().execution_options(writes=self.writes)
+            try:
+                connection.begin()
+            except DBAPIError:
+                connection.close()
+                raise
+        self._connection = connection
+        desk = Desk(connection, self._now, self._new_id)
+        self.hulls, self.records, self.catalogues = Hulls(desk), Records(desk), Catalogues(desk)
+        self.enquiries, self.answers = Enquiries(desk), Answers(desk)
+        return self
+
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
+    ) -> None:
+        connection, self._connection = self._connection, None
+        if connection is not None:
+            with dialect.told(self._engine.url):
+                connection.close()
+        if isinstance(error, DBAPIError):
+            raise dialect.explain(error, self._engine.url) from error
+
+    def commit(self) -> None:
+        """Make what was written last. RuntimeError in a unit that only reads: it writes nothing, ever."""
+        if self._connection is None or not self.writes:
+            raise RuntimeError("nothing can be committed here: this unit of work only reads, or was not begun")
+        with dialect.told(self._engine.url):
+            self._connection.commit()
+
+
+class Store:
+    """A database that was looked at and found to be this program's. `reading()` and `writing()` give units of work."""
+
+    def __init__(self, url: str, *, now: Clock, new_id: IdMaker) -> None:
+        """Open the database. NeedsUpgrade, NewerSchema, NotOurs or StoreAway say why not; nothing is changed then."""
+        target = dialect.address(url)
+        require(target)
+        self._engine, self._now, self._new_id = dialect.connect(target), now, new_id
+        dialect.use_wal(self._engine)
+
+    def reading(self) -> UnitOfWork:
+        """Return a unit of work that only reads."""
+        return UnitOfWork(self._engine, now=self._now, new_id=self._new_id)
+
+    def writing(self) -> UnitOfWork:
+        """Return a unit of work that may write."""
+        return UnitOfWork(self._engine, now=self._now, new_id=self._new_id, writes=True)
+
+    def close(self) -> None:
+        """Let go of every connection."""
+        self._engine.dispose()
