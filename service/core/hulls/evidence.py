@@ -1,0 +1,156 @@
+"""What speaks for and against one model, each with its weight and its reason in words."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from service.core.hulls import weigh
+from service.core.hulls.index import Surface
+from service.core.hulls.parse import ParsedName
+from service.core.hulls.shapes import About, Evidence
+from service.core.hulls.weigh import on
+from service.core.hulls.words import Words, compare_words
+from service.core.record import HullModel
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """A name as asked for, with what was said beside it. Lengths in mm."""
+
+    name: ParsedName
+    builder: tuple[str, ...]
+    folded: frozenset[str]
+    year: int | None
+    loa_mm: float | None
+    beam_mm: float | None
+
+
+# pydantic shapes are made only for what is shown; scoring a hundred surfaces needs the light form
+@dataclass(frozen=True, slots=True)
+class Sign:
+    about: About
+    score: float
+    why: str
+
+    def shown(self) -> Evidence:
+        """Return it in the published shape."""
+        return Evidence(about=self.about, score=round(self.score, 3), why=self.why)
+
+
+def weigh_up(asked: Asked, surface: Surface, model: HullModel) -> tuple[Sign, ...]:
+    """Return all that is seen of `model` when it is written as `surface`."""
+    if surface.alias is not None and surface.alias in asked.folded:
+        named: Iterator[Sign] = iter((Sign("alias", weigh.ALIAS, f"{surface.alias!r} is a known way to write it"),))
+    else:
+        named = _named(asked, surface)
+    return (*named, *_measured(asked, model))
+
+
+def _named(asked: Asked, surface: Surface) -> Iterator[Sign]:
+    compared = compare_words(asked.name, asked.builder, surface)
+    yield _number(asked.name, surface.name)
+    yield _words(compared, surface)
+    yield _generation(asked.name, surface.name)
+    yield from _suffix(compared)
+    yield from _builder(asked, compared, surface)
+
+
+def _number(name: ParsedName, model: ParsedName) -> Sign:
+    ours, theirs = name.number, model.number
+    if ours is None or theirs is None:
+        return _number_missing(name, model)
+    if ours == theirs:
+        if name.others != model.others:
+            return Sign("number", weigh.OTHERS_DIFFER, f"the number {name.written} agrees, further numbers differ")
+        return Sign("number", weigh.NUMBER_SAME, f"the number {name.written} agrees")
+    if name.pointed != model.pointed and name.digits & model.digits:
+        score = weigh.NUMBER_POINT if name.plain == model.plain else weigh.NUMBER_POINT_MOVED
+        return Sign("number", score, f"{name.written} could be {model.written} with its point elsewhere")
+    return Sign("number", weigh.VETO, f"the number is {model.written}, not {name.written}")
+
+
+def _number_missing(name: ParsedName, model: ParsedName) -> Sign:
+    if name.number == model.number:
+        return Sign("number", weigh.NUMBER_NONE, "neither has a number")
+    if name.number is None:
+        return Sign("number", weigh.NUMBER_UNSAID, f"the number {model.written} is not said")
+    return Sign("number", weigh.NUMBER_EXTRA, f"the model has no number, the name says {name.written}")
+
+
+def _words(compared: Words, surface: Surface) -> Sign:
+    target = " ".join(surface.name.words or surface.yard)
+    if compared.unsaid and compared.builder_seen and not compared.stray:
+        return Sign("words", weigh.WORDS_UNSAID, f"of its name {target!r} nothing is said")
+    score = on(weigh.WORDS, compared.likeness) + weigh.STRAY_WORD * min(len(compared.stray), weigh.STRAY_MOST)
+    if compared.likeness >= 1:
+        why = f"{target!r} agrees"
+    elif compared.inexact and compared.likeness >= weigh.WORD_ALIKE:
+        why = ", ".join(f"{ours!r} is close to {theirs!r}" for ours, theirs in compared.inexact)
+    else:
+        why = f"the words are not {target!r}"
+    if compared.stray:
+        why += f", leaving {' '.join(compared.stray)!r} unexplained"
+    return Sign("words", score, why)
+
+
+def _generation(name: ParsedName, model: ParsedName) -> Sign:
+    ours, theirs = name.generation, model.generation
+    if ours == theirs:
+        if ours is None:
+            return Sign("generation", weigh.GENERATION_NONE, "neither has a generation")
+        return Sign("generation", weigh.GENERATION_SAME, f"generation {ours} agrees")
+    if ours is None:
+        score = weigh.FIRST_UNSAID if theirs == 1 else weigh.GENERATION_UNSAID
+        return Sign("generation", score, f"generation {theirs} is not said")
+    if theirs is None:
+        score = weigh.FIRST_UNSAID if ours == 1 else weigh.GENERATION_EXTRA
+        return Sign("generation", score, f"the model has no generation, the name says {ours}")
+    return Sign("generation", weigh.GENERATION_DIFFERS, f"it is generation {theirs}, not {ours}")
+
+
+def _suffix(compared: Words) -> Iterator[Sign]:
+    for score, words, what in (
+        (weigh.SUFFIX_SAME, compared.suffix_same, "agrees"),
+        (weigh.SUFFIX_UNSAID, compared.suffix_unsaid, "is not said"),
+    ):
+        if words:
+            yield Sign("suffix", score * min(len(words), weigh.SUFFIX_MOST), f"{' '.join(words)!r} {what}")
+
+
+def _builder(asked: Asked, compared: Words, surface: Surface) -> Iterator[Sign]:
+    if compared.builder_seen:
+        yield Sign("builder", weigh.BUILDER_SAME, f"the builder agrees ({' '.join(compared.builder_seen)})")
+    elif asked.builder and surface.yard:
+        said, theirs = " ".join(asked.builder), " ".join(surface.yard)
+        yield Sign("builder", weigh.BUILDER_DIFFERS, f"the builder is {theirs}, not {said}")
+
+
+def _measured(asked: Asked, model: HullModel) -> Iterator[Sign]:
+    if asked.loa_mm and model.loa_mm:
+        yield _size("length", "length", weigh.LENGTH, asked.loa_mm, model.loa_mm)
+    if asked.beam_mm and model.beam_mm:
+        yield _size("beam", "beam", weigh.BEAM, asked.beam_mm, model.beam_mm)
+    if asked.year is not None:
+        yield from _year(asked.year, model)
+
+
+def _size(about: About, what: str, curve: weigh.Curve, ours: float, theirs: float) -> Sign:
+    off = abs(math.log(ours / theirs))
+    score = on(curve, off)
+    said = f"{what} {ours / 1000:.2f} m"
+    return Sign(about, score, f"{said} {'agrees with' if score > 0 else 'is not'} {theirs / 1000:.2f} m")
+
+
+def _year(year: int, model: HullModel) -> Iterator[Sign]:
+    first, last = model.first_year, model.last_year
+    if first is None and last is None:
+        return
+    built = f"{first or '…'}-{last or '…'}"
+    if first is not None and year < first:
+        yield Sign("year", on(weigh.YEAR_BEFORE, first - year), f"{year} is before it was built ({built})")
+    elif last is not None and year > last:
+        yield Sign("year", on(weigh.YEAR_AFTER, year - last), f"{year} is after it was built ({built})")
+    else:
+        yield Sign("year", weigh.YEAR_INSIDE, f"{year} lies in the years it was built ({built})")

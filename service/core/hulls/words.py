@@ -1,0 +1,136 @@
+"""How alike the words of two names are, and which of a name's words nothing explains."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from rapidfuzz import fuzz
+from rapidfuzz.distance import OSA
+
+from service.core.hulls.index import Surface
+from service.core.hulls.parse import ParsedName
+from service.core.hulls.vocabulary import YARD
+from service.core.hulls.weigh import (
+    ABBREVIATION,
+    FUZZY_FROM,
+    INITIALS,
+    SHORTEST_ABBREVIATION,
+    WORD_ALIKE,
+    WORD_USABLE,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """What comparing words gave: likeness 0..1, and the lists that tell why."""
+
+    likeness: float
+    unsaid: bool  # no word of the name is one of the model's, well or badly spelt
+    suffix_same: tuple[str, ...]
+    suffix_unsaid: tuple[str, ...]
+    stray: tuple[str, ...]
+    builder_seen: tuple[str, ...]
+    inexact: tuple[tuple[str, str], ...]  # (in the name, in the model) where they are not letter by letter the same
+
+
+def word_likeness(a: str, b: str) -> float:
+    """Return 0..1: 1 for one word, less for a misspelling or an abbreviation, near 0 for two words.
+
+    >>> word_likeness("pelworth", "pellworth") > 0.9, word_likeness("tern", "kittar") < 0.5
+    (True, True)
+    >>> word_likeness("pell", "pellworth")
+    0.82
+    """
+    if a == b:
+        return 1.0
+    short, long = sorted((a, b), key=len)
+    if len(short) < FUZZY_FROM and len(short) < SHORTEST_ABBREVIATION:
+        return 0.0
+    if long.startswith(short) and len(long) - len(short) >= SHORTEST_ABBREVIATION:
+        return ABBREVIATION
+    if len(short) < FUZZY_FROM:
+        return 0.0
+    return max(fuzz.ratio(a, b) / 100, OSA.normalized_similarity(a, b))
+
+
+def compare_words(name: ParsedName, extra: tuple[str, ...], surface: Surface) -> Words:
+    """Compare a name's words (and `extra`, a builder said apart) with a model's words, suffix and yard."""
+    pool = [*name.builder, *name.words, *name.suffix]
+    same, unsaid = _take_suffix(pool, surface.name.suffix, name.suffix)
+    target = surface.name.words
+    yard = [w for w in (*surface.yard, *surface.name.builder) if w not in target]
+    own_yard = [w for w in yard if w not in YARD]
+    named_by_yard = not target
+    if named_by_yard:
+        target = tuple(own_yard)
+    covered, used, inexact = _cover(pool, extra, target, any_will_do=named_by_yard)
+    left = [w for i, w in enumerate(pool) if i not in used]
+    seen = tuple(w for w in (*left, *extra) if _is_of(w, own_yard))
+    brand = tuple(w for w in extra if _is_of(w, target))
+    stray = [w for w in left if not (w in YARD or _is_of(w, yard) or _is_of(w, target))]
+    joined = _joined([w for w in pool if w not in YARD and not (_is_of(w, yard) and not _is_of(w, target))], target)
+    if joined > covered:
+        covered, stray, inexact = joined, [], [(" ".join(name.words), " ".join(target))]
+    return Words(covered, not named_by_yard and covered == 0, same, unsaid, tuple(stray), seen or brand, tuple(inexact))
+
+
+def _take_suffix(
+    pool: list[str], suffix: Sequence[str], said: Sequence[str]
+) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """Take the model's suffix words out of the pool; a single letter counts only where it follows the number."""
+    same, unsaid = [], []
+    for wanted in suffix:
+        of = [w for w in pool if len(wanted) > 1 or w in said]
+        best = max(of, key=lambda w: word_likeness(w, wanted), default="")
+        if best and word_likeness(best, wanted) >= WORD_ALIKE:
+            pool.remove(best)
+            same.append(wanted)
+        else:
+            unsaid.append(wanted)
+    return tuple(same), tuple(unsaid)
+
+
+def _cover(
+    pool: list[str], extra: Sequence[str], target: Sequence[str], *, any_will_do: bool
+) -> tuple[float, set[int], list[tuple[str, str]]]:
+    """Return how much of `target` the pool says, by letters; which words of the pool say it; and inexact pairs."""
+    if not target:
+        return (1.0 if not pool and not extra else 0.0), set(), []
+    used: set[int] = set()
+    inexact: list[tuple[str, str]] = []
+    values: list[float] = []
+    for wanted in target:
+        scored = [(word_likeness(w, wanted), -i) for i, w in enumerate((*pool, *extra)) if i not in used]
+        value, at = max(scored, default=(0.0, 0))
+        if value < WORD_USABLE:
+            values.append(0.0)
+            continue
+        values.append(value)
+        if -at < len(pool):
+            used.add(-at)
+        if value < 1:
+            inexact.append(((*pool, *extra)[-at], wanted))
+    if any_will_do:
+        return max(values), used, inexact
+    total = sum(len(w) for w in target)
+    covered = sum(v * len(w) for v, w in zip(values, target, strict=True)) / total
+    return covered, used, inexact
+
+
+def _joined(words: Sequence[str], target: Sequence[str]) -> float:
+    """Return the likeness of words written together or apart, or as initials."""
+    if not words or not target or (len(words) == 1 and len(target) == 1):
+        return 0.0
+    first, second = "".join(words), "".join(target)
+    for short, long in ((words, target), (target, words)):
+        if len(short) == 1 and len(long) > 1 and short[0] == "".join(w[0] for w in long):
+            return INITIALS
+    return word_likeness(first, second) if min(len(first), len(second)) >= FUZZY_FROM else float(first == second)
+
+
+def _is_of(word: str, words: Sequence[str]) -> bool:
+    """Say whether `word` is one of `words`, misspelt, cut short, or their initials."""
+    if len(words) > 1 and len(word) > 1 and word == "".join(w[0] for w in words):
+        return True
+    return any(word_likeness(word, other) >= WORD_ALIKE for other in words)

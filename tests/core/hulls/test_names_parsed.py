@@ -1,0 +1,79 @@
+"""Names come apart as a person in the trade would take them apart. Examples invented; common practice, no source."""
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from service.core.hulls import fold, parse_name
+from service.core.hulls.parse import bare_number
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "Corrin 31 Mk II", "CORRIN 31 MK.II", "Corrin31MkII", "corrin 31 mk2", "Corrin 31-II", "Corrin 31/2",
+        "corrin 31-2", "Corrin 31 II", "Corrin 31 Mark 2", "Corrin 31 (Mk-2)", "Mk II Corrin 31", "Corrin 31 Series 2",
+        "Corrin 31 2nd generation", "S/Y Corrin 31 mkII", "Corrin 31²", "⛵ Corrin\u200b31 Mk Ⅱ",
+    ],
+)  # fmt: skip
+def test_every_way_of_writing_a_second_generation_is_one(name: str) -> None:
+    parsed = parse_name(name)
+    assert (parsed.words, parsed.number, parsed.generation, parsed.suffix) == (("corrin",), "31", 2, ())
+
+
+@pytest.mark.parametrize(
+    ("name", "number"),
+    [
+        ("Velmar 10.50", "10.5"), ("Velmar 10,50", "10.5"), ("Velmar 10,50 m", "10.5"), ("Velmar 105", "105"),
+        ("Velmar 1,033", "1033"), ("Velmar 31 1/2", "31.5"), ("Velmar 31½", "31.5"), ("Velmar 31 ft", "31"),
+        ("Velmar 31'", "31"), ("Velmar 31 (9.45 m)", "31"), ("Velmar ٣١", "31"), ("Velmar \uff13\uff11", "31"),
+        ("Velmar 4.0", "4"), ("Velmar 40", "40"), ("Velmar 31 1979", "31"), ("1979 Velmar 31", "31"), ("Velmar", None),
+    ],
+)  # fmt: skip
+def test_main_number_keeps_its_decimal(name: str, number: str | None) -> None:
+    assert parse_name(name).number == number
+
+
+@pytest.mark.parametrize(
+    ("name", "suffix"),
+    [
+        ("Velmar 33 DS", "ds"), ("Velmar 33DS", "ds"), ("Velmar 33 Deck Saloon", "ds"), ("Velmar 36 CC", "cc"),
+        ("Velmar 36 centre-cockpit", "cc"), ("Velmar 36 Center Cockpit", "cc"), ("Velmar 28 S", "s"),
+        ("Velmar 28S", "s"), ("Velmar 42 Pilot House", "pilothouse"), ("Velmar 42 PH", "pilothouse"),
+        ("Velmar 34 Spitzgatter", "spissgatter"), ("Velmar 39 Sport", "sport"), ("Velmar 33i", "i"),
+    ],
+)  # fmt: skip
+def test_suffix_is_told_from_words(name: str, suffix: str) -> None:
+    parsed = parse_name(name)
+    assert (parsed.words, parsed.suffix, parsed.generation) == (("velmar",), (suffix,), None)
+
+
+def test_year_beside_the_number_is_a_year() -> None:
+    assert parse_name("Corrin 31 '79").year == 1979
+    assert parse_name("Corrin 31 (2004)").year == 2004
+    assert parse_name("Corrin 1990").number == "1990"  # alone, it is the model's number
+
+
+def test_builder_words_are_set_apart() -> None:
+    assert parse_name("Havlund Båt 33").builder == ("bat",)
+    assert parse_name("Havlund Corrin 31", {"havlund"}).builder == ("havlund",)
+
+
+def test_fold_takes_diacritics_ligatures_and_marks() -> None:
+    assert fold("Œuvre-d'Ål  Łódź ÆRØ") == "oeuvre dal lodz aero"
+
+
+@settings(deadline=None, derandomize=True, max_examples=300)
+@given(st.text(max_size=120))
+def test_folding_again_changes_nothing_and_nothing_crashes(text: str) -> None:
+    once = fold(text)
+    assert fold(once) == once
+    assert once == once.strip()
+    parse_name(text)
+
+
+@settings(deadline=None, derandomize=True)
+@given(st.integers(0, 99999), st.integers(0, 999))
+def test_bare_number_keeps_the_value(whole: int, part: int) -> None:
+    text = f"0{whole}.{part:03d}0"
+    assert float(bare_number(text)) == float(text)
