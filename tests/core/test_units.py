@@ -140,7 +140,8 @@ def test_scan_gives_a_range_both_ends(text: str, ends: tuple[float, float]) -> N
 @pytest.mark.parametrize(
     "text",
     ["the 'Corsa 31' is", 'the "Corsa 36" and', "Corsa 31's", "+44 1632 960 118\nM 07700", "4 M10 bolts",
-     "34 m2 of sail", "at 50°12'N", "built 1984 in the yard", "6 in the cockpit", "12.04.2026", "192.0.2.11 m", "A31m", "18°C"],
+     "34 m2 of sail", "at 50°12'N", "built 1984 in the yard", "6 in the cockpit",
+     "12.04.2026", "192.0.2.11 m", "A31m", "18°C"],
 )  # fmt: skip
 def test_scan_leaves_what_is_no_quantity(text: str) -> None:
     assert scan(text) == []

@@ -1,0 +1,1 @@
+"""Free text and mail -> boat forms with evidence for every value."""

@@ -1,0 +1,1 @@
+"""Outside formats: read and write."""
