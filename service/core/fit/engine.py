@@ -1,0 +1,199 @@
+"""One boat made ready, then one or many configurations fitted to it: placement, checks, probability, verdict."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+from numpy.typing import NDArray
+
+from service.core.boat import BoatForm
+from service.core.catalogue import Catalogue, Configuration
+from service.core.fit import assemble, factors, settle
+from service.core.fit.checks import Spot, evaluate
+from service.core.fit.describe import describe
+from service.core.fit.kit import Kit, build
+from service.core.fit.place import LIES, Best, Lie, place
+from service.core.fit.shapes import Filled, Fit
+from service.core.fit.site import Site
+
+Array = NDArray[np.float64]
+Hung = Literal["inboard", "transom"]
+DRAWS = 1000
+
+
+@dataclass(frozen=True)
+class Boats:
+    """One boat as nominal, as star points one standard deviation off in each factor, and as draws of all of them."""
+
+    form: BoatForm
+    catalogue: Catalogue
+    factors: tuple[factors.Factor, ...]
+    unknown: tuple[str, ...]
+    filled: tuple[Filled, ...]
+    nominal: Site
+    star: Site
+    draws: Site
+    drawn: Mapping[str, Array]
+    seed: int
+
+
+def prepare(
+    form: BoatForm,
+    catalogue: Catalogue,
+    given: Mapping[str, factors.Given] | None = None,
+    *,
+    loa_mm: float | None = None,
+    seed: int = 1,
+    draws: int = DRAWS,
+) -> Boats:
+    """Return the boat ready for fitting. `given`: values of sister ships or neighbours for fields nobody stated.
+
+    What has neither a value nor a prior is named in `unknown`; checks that need it come out as unknown.
+    """
+    given = dict(given or {})
+    stern, stern_filled = _category(form.boat.stern, given.get("boat.stern"), "boat.stern")
+    hung, hung_filled = _category(form.main_rudder.hung, given.get("main_rudder.hung"), "main_rudder.hung")
+    own: Hung | None = "transom" if hung == "transom" else "inboard" if hung == "inboard" else None
+    loa = form.boat.loa_mm or loa_mm
+    found, unknown = factors.build(form, catalogue, given, stern=stern, hung=own, loa_mm=loa)
+    shifts, placeless = assemble.obstacle_factors(form, catalogue)
+    every = (*found, *shifts)
+    rng = np.random.default_rng(seed)
+    nominal = {f.field: np.array([f.nominal]) for f in every}
+    drawn = {f.field: f.draw(rng, draws) for f in every}
+    star = _star(every)
+    points = len(form.transom.profile or ())
+    noise = None
+    if points:
+        sd = factors.standard_uncertainty(form, "transom.profile", catalogue)
+        noise = rng.normal(0.0, sd, (draws, points))
+
+    def site(values: Mapping[str, Array], curve_noise: Array | None = None) -> Site:
+        return assemble.assemble(form, catalogue, values, stern=stern, hung=own, curve_noise=curve_noise)
+
+    missing = [*unknown, *placeless, *(["main_rudder.hung"] if own is None else [])]
+    return Boats(
+        form, catalogue, every, tuple(missing), (*stern_filled, *hung_filled, *_filled(every)),
+        site(nominal), site(star), site(drawn, noise), drawn, seed,
+    )  # fmt: skip
+
+
+def _category(stated: str | None, given: factors.Given | None, field: str) -> tuple[str | None, list[Filled]]:
+    if stated is not None or given is None:
+        return stated, []
+    weight: dict[str, float] = {}
+    for value, w in zip(given.values, given.weights, strict=True):
+        weight[str(value)] = weight.get(str(value), 0.0) + w
+    best = max(sorted(weight), key=lambda v: weight[v])
+    share = weight[best] / sum(weight.values())
+    return best, [Filled(field=field, from_=given.source, value=best, spread=round(1 - share, 3))]
+
+
+def _star(every: Sequence[factors.Factor]) -> dict[str, Array]:
+    """Return two rows a factor: everything nominal but that one, at its low and its high point."""
+    values = {f.field: np.full(2 * len(every), f.nominal) for f in every}
+    for i, f in enumerate(every):
+        values[f.field][2 * i : 2 * i + 2] = f.low, f.high
+    return values
+
+
+def _filled(every: Sequence[factors.Factor]) -> list[Filled]:
+    return [
+        Filled(field=f.field, from_=f.source, value=round(f.nominal, 1), spread=round(f.spread, 1))
+        for f in every
+        if f.source != "measured" and not f.field.startswith("obstacles[")
+    ] + [
+        Filled(field=f.field, from_="prior", value="usual place", spread=round(f.spread, 1))
+        for f in every
+        if f.source == "prior" and f.field.startswith("obstacles[")
+    ]
+
+
+@dataclass(frozen=True)
+class Fitted:
+    """A fit with which draws passed, for questions that compare fits draw by draw."""
+
+    fit: Fit
+    passes: NDArray[np.bool_]
+
+
+def allowed_lies(form: BoatForm) -> tuple[Lie, ...]:
+    """Return the lies the owner allows: what must be avoided is left out, a mere wish is not."""
+    wishes = form.preferences
+    if wishes.strength == "wish":
+        return LIES
+    kept = tuple(lie for lie in LIES if lie not in (wishes.avoid or ()))
+    if wishes.side in LIES and wishes.strength == "must":
+        kept = tuple(lie for lie in LIES if lie == wishes.side)
+    return kept or LIES
+
+
+def fit_many(boats: Boats, configurations: Sequence[Configuration]) -> list[Fitted]:
+    """Return the fit of each configuration on this boat, in the order given. KeyError names an unknown code."""
+    if not configurations:
+        return []
+    kit = build(boats.catalogue, configurations)
+    lies = allowed_lies(boats.form)
+    best = place(boats.nominal, kit, boats.catalogue.rules, lies=lies)
+    return [
+        _finish(boats, one, kit.take(np.array([i])), _choose(boats, best, i, lies))
+        for i, one in enumerate(configurations)
+    ]
+
+
+def _choose(boats: Boats, best: Best, index: int, lies: tuple[Lie, ...]) -> Spot:
+    """Return the placement of the lie with the highest aim; a wished side goes first where it passes."""
+    wish = boats.form.preferences.side
+    if wish in lies and best.aims[index, lies.index(wish)] >= 0:  # type: ignore[arg-type]  # `in` has just shown it is a lie
+        return best.pick(index, lies.index(wish))  # type: ignore[arg-type]  # the same
+    return best.pick(index, int(best.aims[index].argmax()))
+
+
+def fit_configuration(boats: Boats, configuration: Configuration) -> Fit:
+    """Return the fit of one configuration on this boat."""
+    return fit_many(boats, [configuration])[0].fit
+
+
+def _finish(boats: Boats, configuration: Configuration, kit: Kit, spot: Spot) -> Fitted:
+    rules = boats.catalogue.rules
+    sheet = evaluate(boats.nominal, kit, spot, rules)
+    settled = settle.settle(boats.nominal, boats.draws, kit, spot, rules)
+    passes = settle.passing(settled)
+    first = settle.first_order(boats.nominal, boats.star, kit, spot, rules)
+    fit = describe(boats.form, boats.catalogue, configuration, boats.unknown, boats.nominal, kit, spot, sheet)
+    probability = float(passes.mean())
+    by_check = {e.id: float((np.broadcast_to(e.margin, passes.shape) >= 0).mean()) for e in settled.entries}
+    verdict = _verdict(fit, probability, rules["probability_threshold"])
+    fit = fit.model_copy(
+        update={
+            "verdict": verdict,
+            "probability": round(probability, 3),
+            "first_order": round(first.probability, 3),
+            "disagrees": abs(first.probability - probability) > settle.DISAGREEMENT,
+            "doubt": first.shares([f.field for f in boats.factors]),
+            "filled": boats.filled,
+            "checks": tuple(
+                c.model_copy(update={"probability": round(by_check[c.id], 3) if c.status != "unknown" else None})
+                for c in fit.checks
+            ),
+        }
+    )
+    return Fitted(fit, passes)
+
+
+def _verdict(fit: Fit, probability: float, threshold: float) -> str:
+    binding = [c for c in fit.checks if c.binds]
+    if any(c.status == "fail" for c in binding):
+        return "does_not_fit"
+    if any(c.status == "unknown" for c in binding):
+        return "undecided"
+    return "fits" if probability >= threshold else "tight"
+
+
+def without_obstacle(form: BoatForm, index: int) -> BoatForm:
+    """Return the form with one obstacle taken away."""
+    kept = tuple(one for i, one in enumerate(form.obstacles) if i != index)
+    return form.model_copy(update={"obstacles": kept})

@@ -1,0 +1,183 @@
+"""What is not known exactly: each measurement, each filled gap and the waterline as one factor with its spread.
+
+A factor gives the nominal value, two points one standard deviation away, and draws. The same assembly turns any
+rows of factor values into a `Site`, so nominal, star points and Monte Carlo draws go through one path.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+from numpy.typing import NDArray
+
+from service.core.boat import BoatForm, get
+from service.core.catalogue import Catalogue, Prior
+
+Array = NDArray[np.float64]
+Source = Literal["measured", "sister_ships", "neighbours", "prior"]
+WATERLINE = "waterline"
+
+HEIGHTS = (
+    "transom.top_height_mm", "transom.bottom_height_mm", "transom.step_height_mm",
+    "main_rudder.top_height_mm", "main_rudder.bottom_height_mm",
+)  # fmt: skip
+"""Fields above water: the waterline's error moves them all together."""
+
+ALWAYS = (
+    "transom.top_height_mm", "transom.bottom_height_mm", "transom.rake_deg", "transom.width_top_mm",
+    "transom.width_waterline_mm", "transom.camber_mm", "main_rudder.stock_aft_mm", "main_rudder.leading_edge_aft_mm",
+    "main_rudder.trailing_edge_aft_mm", "main_rudder.top_height_mm", "main_rudder.bottom_height_mm",
+    "main_rudder.max_deflection_deg", "boat.displacement_kg", "transom.thickness_mm", "boat.lwl_mm",
+)  # fmt: skip
+SCOOP = ("transom.step_height_mm", "transom.step_depth_mm", "transom.step_width_mm", "transom.lower_rake_deg")
+REFERENCE_LOA_MM = 10_000.0
+"""Priors are written for a boat of this length overall."""
+
+
+@dataclass(frozen=True)
+class Given:
+    """Values of sister ships or neighbours for a field nobody gave, each with a weight."""
+
+    source: Literal["sister_ships", "neighbours"]
+    values: tuple[float | str, ...]
+    weights: tuple[float, ...]
+
+
+@dataclass(frozen=True)
+class Factor:
+    """One uncertain quantity: `field` names it; `low` and `high` stand one standard deviation off the nominal."""
+
+    field: str
+    source: Source
+    nominal: float
+    low: float
+    high: float
+    draw: Callable[[np.random.Generator, int], Array]
+
+    @property
+    def spread(self) -> float:
+        """Return half the distance of the two points: one standard deviation."""
+        return (self.high - self.low) / 2
+
+
+def normal(
+    field: str, source: Source, mean: float, sd: float, least: float = -math.inf, most: float = math.inf
+) -> Factor:
+    """Return a normal factor cut to least..most."""
+
+    def draw(rng: np.random.Generator, n: int) -> Array:
+        return np.clip(rng.normal(mean, sd, n), least, most)
+
+    cut = float(np.clip(mean, least, most))
+    return Factor(field, source, cut, max(mean - sd, least), min(mean + sd, most), draw)
+
+
+def empirical(field: str, given: Given, jitter: float) -> Factor:
+    """Return a factor drawn from other boats' values by weight, each blurred by how well such values are known."""
+    values = np.array([float(v) for v in given.values])
+    weights = np.array(given.weights, dtype=float)
+    weights = weights / weights.sum()
+    order = np.argsort(values, kind="stable")
+    steps = np.cumsum(weights[order]) - weights[order] / 2
+    low, middle, high = (float(np.interp(q, steps, values[order])) for q in (0.16, 0.5, 0.84))
+
+    def draw(rng: np.random.Generator, n: int) -> Array:
+        return rng.choice(values, n, p=weights) + rng.normal(0.0, jitter, n)
+
+    half = math.hypot((high - low) / 2, jitter)
+    return Factor(field, given.source, middle, middle - half, middle + half, draw)
+
+
+def standard_uncertainty(form: BoatForm, path: str, catalogue: Catalogue) -> float:
+    """Return one standard deviation of a measured field, in its own unit.
+
+    A half-range that was said is rectangular: a / sqrt(3) (JCGM 100, 4.3.7). Else the method's, else `unsaid`.
+    """
+    if path in form.uncertainties:
+        return form.uncertainties[path] / math.sqrt(3)
+    method = catalogue.method(form.methods.get(path) or form.methods.get("*"))
+    return method.kg if path.endswith("_kg") else method.deg if path.endswith("_deg") else method.mm
+
+
+def build(
+    form: BoatForm,
+    catalogue: Catalogue,
+    given: Mapping[str, Given],
+    *,
+    stern: str | None,
+    hung: Literal["inboard", "transom"] | None,
+    loa_mm: float | None,
+) -> tuple[list[Factor], list[str]]:
+    """Return one factor for each field the fit needs, and the fields that have neither value nor prior."""
+    wanted = [p for p in ALWAYS if not (p == "transom.rake_deg" and (form.transom.profile or form.transom.sections))]
+    wanted += SCOOP if stern == "scoop" else ()
+    wanted += ("transom.post_width_mm",) if stern == "double_ended" else ()
+    wanted += (
+        ("main_rudder.spacing_mm",) if form.main_rudder.number == 2 and form.main_rudder.spacing_mm is not None else ()
+    )  # noqa: PLR2004
+    found, unknown = [], []
+    for path in wanted:
+        factor = _factor(form, catalogue, given, path, (stern, hung, loa_mm))
+        if factor is None:
+            unknown.append(path)
+        else:
+            found.append(factor)
+    found.append(normal(WATERLINE, "measured", 0.0, catalogue.rules["waterline_tolerance"]))
+    return found, unknown
+
+
+def _factor(
+    form: BoatForm,
+    catalogue: Catalogue,
+    given: Mapping[str, Given],
+    path: str,
+    known: tuple[str | None, Literal["inboard", "transom"] | None, float | None],
+) -> Factor | None:
+    value = get(form, path)
+    if value is None:
+        value = _from_profile(form, path)
+    if value is not None:
+        return normal(path, "measured", float(value), standard_uncertainty(form, path, catalogue), *_bounds(path))
+    stern, hung, loa = known
+    if path in given:
+        method = catalogue.method("sister_ship")
+        jitter = method.kg if path.endswith("_kg") else method.deg if path.endswith("_deg") else method.mm
+        return empirical(path, given[path], jitter)
+    prior = catalogue.rules.prior_of(path, stern, hung)
+    if prior is None:
+        return None
+    return normal(path, "prior", prior_mean(prior, loa), prior.spread, *_cut(prior))
+
+
+def prior_mean(prior: Prior, loa_mm: float | None) -> float:
+    """Return a prior's mean for a boat of that length overall (the reference length where nobody knows)."""
+    return prior.mean + prior.per_loa * ((loa_mm or REFERENCE_LOA_MM) - REFERENCE_LOA_MM) / 1000
+
+
+def _cut(prior: Prior) -> tuple[float, float]:
+    least = -math.inf if prior.least is None else prior.least
+    return least, math.inf if prior.most is None else prior.most
+
+
+def _bounds(path: str) -> tuple[float, float]:
+    if path.endswith("_kg") or "width" in path or "thickness" in path or "depth" in path:
+        return 1.0, math.inf
+    return -math.inf, math.inf
+
+
+def _from_profile(form: BoatForm, path: str) -> float | None:
+    """Return top or bottom height where the measured profile (or sections) reach it and nobody gave it apart."""
+    rows: Sequence[object] = form.transom.profile or form.transom.sections or ()
+    heights = [h for row in rows if (h := getattr(row, "height_mm", None)) is not None]
+    below = [b for row in rows if (b := getattr(row, "below_top_mm", None)) is not None]
+    if path == "transom.top_height_mm" and heights:
+        return float(max(heights))
+    if path == "transom.bottom_height_mm" and heights:
+        return float(min(heights))
+    if path == "transom.bottom_height_mm" and below and form.transom.top_height_mm is not None:
+        return form.transom.top_height_mm - max(below)
+    return None

@@ -1,0 +1,60 @@
+"""Which configurations of the whole catalogue are worth placing on this boat.
+
+First every pair of brackets, without regard to the shaft: a few placements of each show what its best margin could
+be. Then the pairs that could pass, with every shaft. What is left out had no start within reach of passing.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from service.core.catalogue import Catalogue, Configuration
+from service.core.fit.checks import evaluate
+from service.core.fit.kit import build
+from service.core.fit.place import FAR, LIES, Lie, aim, starts
+from service.core.fit.site import Site
+
+Array = NDArray[np.float64]
+COARSE = (4, 3, 3)
+FINER = (4, 4, 4)
+
+
+def promising(
+    site: Site, catalogue: Catalogue, *, lies: tuple[Lie, ...] = LIES, pairs: int = 24, keep: int = 12
+) -> list[Configuration]:
+    """Return the configurations with the best margins on a coarse grid, best first (a site of one row)."""
+    every = catalogue.configurations()
+    by_pair: dict[tuple[str, str, str], list[Configuration]] = {}
+    for one in every:
+        by_pair.setdefault((one.gear, one.lower, one.upper), []).append(one)
+    able = [
+        group for group in by_pair.values()
+        if float(site.displacement[0]) <= catalogue.gear(group[0].gear).max_displacement_kg
+    ] or list(by_pair.values())  # fmt: skip
+    middles = [sorted(group, key=lambda c: catalogue.shaft(c.shaft).length_mm)[len(group) // 2] for group in able]
+    score = _coarse(site, catalogue, middles, lies, COARSE, shaftless=True)
+    best = [able[i] for i in np.argsort(-score, kind="stable")[:pairs]]
+    rest = [c for group in best for c in group]
+    score = _coarse(site, catalogue, rest, lies, FINER)
+    return [rest[i] for i in np.argsort(-score, kind="stable")[:keep]]
+
+
+def _coarse(
+    site: Site,
+    catalogue: Catalogue,
+    configurations: list[Configuration],
+    lies: tuple[Lie, ...],
+    grid: tuple[int, int, int],
+    *,
+    shaftless: bool = False,
+) -> Array:
+    kit = build(catalogue, configurations)
+    score = np.full(len(configurations), -np.inf)
+    for lie in lies:
+        spots, owner = starts(site, kit, lie, catalogue.rules, grid)
+        if not owner.size:
+            continue
+        sheet = evaluate(site, kit.take(owner), spots, catalogue.rules, far=FAR)
+        np.maximum.at(score, owner, aim(sheet.without("head") if shaftless else sheet))
+    return score
