@@ -209,3 +209,15 @@ def test_writers_for_people() -> None:
     assert format_length(7.9375, "imperial", inch_fraction=16) == "5/16 in"
     with pytest.raises(ValueError, match="finite"):
         format_length(float("nan"))
+
+
+@pytest.mark.parametrize(
+    ("text", "values"),
+    [
+        ("seven and a half tons or so", [7500]), ("an inch thick", [INCH]), ("half an inch", [INCH / 2]),
+        ("two foot nine", [33 * INCH]), ("three foot six and a half, that", [42.5 * INCH]), ("an inch and a half", []),
+        ("a foot or two", []), ("two feet one side", [24 * INCH]), ("two brackets, a lady", []),
+    ],
+)  # fmt: skip
+def test_scan_reads_numbers_in_words(text: str, values: list[float]) -> None:
+    assert [f.read.value for f in scan(text) if isinstance(f.read, Quantity)] == pytest.approx(values)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 from service.core.units.lexicon import (
@@ -24,22 +23,11 @@ from service.core.units.lexicon import (
     UNITS,
     Unit,
 )
-from service.core.units.tokens import Token
+from service.core.units.numbers import Number, Tokens, gap, number_at, spoken_number, text_at
 
-Tokens = Sequence[Token]
 INCHES_A_FOOT = 12
 MINUTES = 60.0
-LARGEST_DENOMINATOR = 64
 CM_DIGITS = 2
-
-
-@dataclass(frozen=True)
-class Number:
-    """One written number: its readings (in the unit to come), where it ends, and the digits of a plain whole one."""
-
-    values: tuple[float, ...]
-    end: int
-    digits: str | None = None
 
 
 @dataclass(frozen=True)
@@ -52,61 +40,6 @@ class Hit:
     end: int
     problem: str | None = None
     note: str | None = None
-
-
-def gap(tokens: Tokens, at: int) -> int:
-    """Return how much white space stands before token `at`; a large number where there is no token on either side."""
-    return tokens[at].start - tokens[at - 1].end if 0 < at < len(tokens) else 1_000
-
-
-def text_at(tokens: Tokens, at: int) -> str:
-    """Return the token's text, "" beyond the end."""
-    return tokens[at].text if at < len(tokens) else ""
-
-
-def number_at(tokens: Tokens, at: int) -> Number | None:  # noqa: PLR0911 - one return for each way of writing
-    """Return the number at token `at`: 12, 1,27, 16,000, 1 270, 2 1/2, 2-1/2, 2½, ½, 5/8."""
-    if at >= len(tokens):
-        return None
-    first = tokens[at]
-    if first.kind == "frac":
-        return Number(first.values, at + 1)
-    if first.kind != "num":
-        return None
-    after = at + 1
-    if after < len(tokens) and tokens[after].kind == "frac" and first.digits and gap(tokens, after) <= 1:
-        return Number((first.values[0] + tokens[after].values[0],), after + 1)
-    if text_at(tokens, after) == "/" and first.digits:
-        part = _fraction(tokens, at)
-        return Number((part,), at + 3) if part is not None else None
-    hyphen = text_at(tokens, after) == "-" and gap(tokens, after) == 0 == gap(tokens, after + 1)
-    start = after + 1 if hyphen else after
-    part = _fraction(tokens, start) if first.digits and (hyphen or gap(tokens, after) == 1) else None
-    if part is not None and part < 1:
-        return Number((first.values[0] + part,), start + 3)
-    spaced = _spaced_thousands(tokens, at)
-    return spaced or Number(first.values, after, first.text if first.digits else None)
-
-
-def _fraction(tokens: Tokens, at: int) -> float | None:
-    if at + 2 >= len(tokens) or not (tokens[at].digits and tokens[at + 2].digits and tokens[at + 1].text == "/"):
-        return None
-    tight = gap(tokens, at + 1) == 0 == gap(tokens, at + 2)
-    over, under = tokens[at].values[0], tokens[at + 2].values[0]
-    again = text_at(tokens, at + 3) == "/" and gap(tokens, at + 3) == 0
-    return over / under if tight and not again and 1 < under <= LARGEST_DENOMINATOR and over < under else None
-
-
-def _spaced_thousands(tokens: Tokens, at: int) -> Number | None:
-    """1 270: up to three digits, one space, exactly three more; a second group of that sort is a table or a phone."""
-    if not (at + 1 < len(tokens) and tokens[at].digits and tokens[at + 1].digits and gap(tokens, at + 1) == 1):
-        return None
-    head, tail = tokens[at].text, tokens[at + 1].text
-    if len(head) > 3 or len(tail) != 3 or head.startswith("0"):  # noqa: PLR2004 - groups are of three
-        return None
-    if at and tokens[at - 1].digits and gap(tokens, at) == 1:
-        return None
-    return Number((float(head + tail),), at + 2)
 
 
 def unit_at(tokens: Tokens, at: int) -> tuple[Unit, int] | None:
@@ -208,7 +141,10 @@ def _feet(tokens: Tokens, at: int, number: Number, end: int) -> Hit:
     if text_at(tokens, joint) in ("-", ",", "and") and number_at(tokens, joint + 1) and gap(tokens, joint + 1) <= 1:
         joint += 1
     inches = number_at(tokens, joint)
-    if inches is None or gap(tokens, joint) > 2:  # noqa: PLR2004 - a table's next column stands further off
+    spoken = joint < len(tokens) and tokens[joint].kind == "word"
+    if spoken and tokens[end - 2].kind == "word":
+        return _feet_in_words(tokens, at, number, end)
+    if inches is None or spoken or gap(tokens, joint) > 2:  # noqa: PLR2004 - a table's next column stands further off
         return single(at, number, FOOT, end)
     unit = unit_at(tokens, inches.end)
     marked = unit is not None and unit[0] is INCH
@@ -225,6 +161,15 @@ def _feet(tokens: Tokens, at: int, number: Number, end: int) -> Hit:
     return Hit((value,), FOOT, at, unit[1] if marked and unit else inches.end)
 
 
+def _feet_in_words(tokens: Tokens, at: int, number: Number, end: int) -> Hit:
+    """Three foot six and a half: inches in words, a lone "one" excepted (two feet one side)."""
+    inches = spoken_number(tokens, end)
+    if inches is None or text_at(tokens, end) in ("one", "a", "an", "half") or inches.values[0] >= INCHES_A_FOOT:
+        return single(at, number, FOOT, end)
+    stop = inches.end + (text_at(tokens, inches.end) in ("inches", "inch"))
+    return Hit((number.values[0] * FOOT.factor + inches.values[0] * INCH_MM,), FOOT, at, stop)
+
+
 def _counts(tokens: Tokens, at: int) -> bool:
     return text_at(tokens, at) in COUNTED
 
@@ -234,7 +179,7 @@ def _word_follows(tokens: Tokens, at: int) -> bool:
 
 
 def _metres(tokens: Tokens, at: int, number: Number, end: int) -> Hit:  # noqa: PLR0911 - one for each way of writing
-    rest = number_at(tokens, end) if gap(tokens, end) <= 1 else None
+    rest = number_at(tokens, end) if gap(tokens, end) <= 1 and tokens[end].kind != "word" else None
     whole = len(number.values) == 1 and number.values[0].is_integer()
     if rest is None or not whole or len(rest.values) > 1:
         return single(at, number, METRE, end)

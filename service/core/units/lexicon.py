@@ -95,6 +95,8 @@ COUNTED = _words(
     "bolts holes"
 )
 RANGE_WORDS = _words("to and bis und tot en à et a al y e ed til till och og hasta")
+_COUNTING = "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen"
+NUMBER_WORDS = {word: float(value) for value, word in enumerate(_COUNTING.split(), start=1)}
 RADIANS = _words("rad rads radian radians radiant radianes radianti radialen")
 
 # What can stand on a boat: beyond it, a second reading of the same digits is no rival.

@@ -6,8 +6,9 @@ from dataclasses import dataclass, replace
 from math import isfinite
 from typing import Literal
 
-from service.core.units.grammar import Hit, Number, Tokens, gap, hit_at, number_at, single, text_at
+from service.core.units.grammar import Hit, hit_at, single
 from service.core.units.lexicon import BY_SYMBOL, PLAUSIBLE, RANGE_WORDS, UNITS, Dimension, Unit
+from service.core.units.numbers import Number, Tokens, gap, number_at, text_at
 from service.core.units.tokens import tokenize
 
 LONGEST = 200
