@@ -196,9 +196,9 @@ def test_time_grows_with_length_only(piece: str) -> None:
         scan(piece * times)
         return time.perf_counter() - start
 
-    small = min(seconds(2_000) for _ in range(3))
+    small = min(seconds(2_000) for _ in range(5))
     # Ten times the text in at most thirty times the time: a quadratic reader would take a hundred.
-    assert seconds(20_000) <= 30 * small + 0.05
+    assert min(seconds(20_000) for _ in range(3)) <= 30 * small + 0.05
 
 
 def test_writers_for_people() -> None:
