@@ -5,13 +5,13 @@ The habits:
 1. Short and plain. A short hinge beats a long arm, an arm beats struts, no pad beats a thick one; two brackets of one
    kind are liked better than two kinds. A bracket made for something else (a quarter hinge on a flat transom) is a
    makeshift.
-2. Brackets well apart. Under half a metre between collars nobody is happy; the lower one is liked low, the blade's
-   overhang short.
+2. Brackets well apart. Under half a metre between collars nobody is happy; the lower one is liked low but dry, the
+   overhang of the blade short.
 3. The shaft ends a hand or two above the deck and is the shortest that does, except with dealers who ship to where
    the seas are long: they take the next longer one and cut nothing.
-4. About six in ten sit off the centreline (common practice, no source): because a ladder is to be kept, because of
-   clean water beside the main rudder, because somebody asks for a side. One dealer puts nearly everything to
-   starboard; one insists on the middle while anything fits there.
+4. About six in ten sit off the centreline (common practice, no source): because a ladder is to be kept, or because of
+   clean water beside the main rudder. One dealer puts nearly everything to starboard; one insists on the middle while
+   anything fits there.
 5. A thing that may be moved is moved; one that is to be kept is gone round.
 6. What went on the last sister ship is tried first: the drawings are there.
 7. Nobody weighs all this exactly: each choice carries a fitter's mood.
@@ -83,6 +83,7 @@ def cost(way: Way, boat: Boat, dealer: Dealer) -> float:
     kinds = {code.split("-")[0] for code in (way.lower, way.upper)}
     total = 0.0022 * way.reach + 0.02 * way.pads + 1.1 * way.struts
     total += 0.004 * max(0.0, 500.0 - spacing) + 0.002 * max(0.0, way.lower_height - 350.0)
+    total += 0.004 * max(0.0, 190.0 - way.lower_height)
     total += 0.35 * (len(kinds) > 1) + 0.0012 * max(0.0, way.length - 1470.0)
     total += (
         0.9
@@ -144,7 +145,7 @@ def _places(boat: Boat, dealer: Dealer, kit: Kit, rng: Rng) -> list[tuple[float,
 
 
 def _sides(boat: Boat, dealer: Dealer, rng: Rng) -> tuple[int, ...]:
-    if dealer.side == "starboard" and happens(rng, 0.9):  # habit 4
+    if dealer.side == "starboard" and happens(rng, 0.97):  # habit 4
         return (1, -1)
     kept = [thing for thing in boat.things if thing.keep and thing.side in ("port", "starboard")]
     if kept:

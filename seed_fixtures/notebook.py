@@ -22,7 +22,7 @@ SCATTER = {
 FIRST, LAST = 2001, 2025
 NAMED = (0.5, 0.25, 0.07, 0.08, 0.06, 0.04)
 """Shares of the ways in which people write a boat's name."""
-SLIP = 0.02
+SLIP = 0.025
 """How often a record carries a slip of the pen."""
 OFTEN_LEFT_OUT = {
     "transom.top_height_mm": 0.5, "transom.rake_deg": 0.6, "transom.width_top_mm": 0.9, "main_rudder.hung": 0.4,
@@ -39,7 +39,10 @@ def written_down(boat: Boat, dealer: Dealer, year: int, rng: Rng) -> Form:
     method = _method(dealer, rng)
     level = {"tape": "phone_level", "laser": "inclinometer"}.get(method, method)
     missing = 0.36 - 0.14 * (year - FIRST) / (LAST - FIRST)
-    form: Form = {"schema": "boat-form/1", "enquiry": {"dealer": dealer.name, "country": dealer.country}}
+    form: Form = {
+        "schema": "boat-form/1",
+        "enquiry": {"dealer": dealer.name, "country": dealer.country, "language": dealer.language},
+    }
     for path, value in _truth(boat).items():
         if value is None or happens(rng, min(0.92, missing * OFTEN_LEFT_OUT.get(path, 1.0))):
             continue
@@ -49,7 +52,7 @@ def written_down(boat: Boat, dealer: Dealer, year: int, rng: Rng) -> Form:
     if "transom" in form:
         _maybe_profile(form, boat, method, rng)
         form["methods"] = {"*": method} if level == method else {"*": method, "transom.rake_deg": level}
-        if method == "guess":
+        if method == "guess" and "top_height_mm" in form["transom"]:
             form["uncertainties"] = {"transom.top_height_mm": 100}
     things = [_obstacle(thing, method, missing, rng) for thing in boat.things if not happens(rng, missing)]
     if things:
@@ -164,15 +167,21 @@ def _obstacle(thing: Thing, method: str, missing: float, rng: Rng) -> Form:
 
 def _slipped(form: Form, rng: Rng) -> Form:
     """Return the form with one slip of the pen: a lost sign, inches for mm, cm for mm, two digits swapped."""
-    transom = form.get("transom", {})
-    sort = str(rng.choice(["sign", "inches", "centimetres", "digits"]))
-    if sort == "sign" and transom.get("rake_deg"):
+    transom, boat = form.get("transom", {}), form["boat"]
+    can = {
+        "sign": bool(transom.get("rake_deg")),
+        "inches": "width_top_mm" in transom,
+        "centimetres": "beam_mm" in boat,
+        "digits": "top_height_mm" in transom,
+    }
+    sort = str(rng.choice([name for name, possible in can.items() if possible] or ["none"]))
+    if sort == "sign":
         transom["rake_deg"] = -transom["rake_deg"]
-    elif sort == "inches" and "width_top_mm" in transom:
+    elif sort == "inches":
         transom["width_top_mm"] = round(transom["width_top_mm"] / 25.4, 1)
-    elif sort == "centimetres" and "beam_mm" in form["boat"]:
-        form["boat"]["beam_mm"] = round(form["boat"]["beam_mm"] / 10)
-    elif "top_height_mm" in transom:
+    elif sort == "centimetres":
+        boat["beam_mm"] = round(boat["beam_mm"] / 10)
+    elif sort == "digits":
         first, second, third, *rest = list(f"{transom['top_height_mm']:03.0f}")
         swapped = int("".join([first, third, second, *rest]))
         if swapped > max(transom.get("bottom_height_mm", 0), 0):
