@@ -427,6 +427,24 @@ def with_values(form: BoatForm, values: Mapping[str, object]) -> BoatForm:
     return parse_form(data)
 
 
+def merged(newer: BoatForm, older: BoatForm) -> BoatForm:
+    """Return the newer form with its gaps filled from the older one; lists are taken whole, never mixed.
+
+    A measurement taken from the older form keeps the method and uncertainty it was taken with.
+    """
+    return parse_form(_filled(newer.document(), older.document()))
+
+
+def _filled(newer: dict[str, Any], older: dict[str, Any]) -> dict[str, Any]:
+    out = dict(newer)
+    for key, value in older.items():
+        if isinstance(value, dict) and isinstance(out.get(key, {}), dict):
+            out[key] = _filled(out.get(key, {}), value)
+        else:
+            out.setdefault(key, value)
+    return out
+
+
 # --- reading a form, with errors that say what, where and how to mend it --------------------------------
 
 

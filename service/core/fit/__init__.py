@@ -1,6 +1,13 @@
 """The fit: is this configuration right for this boat, where does it sit, and how sure is that.
 
-`site` the boat as arrays · `skin` its surface · `kit` the metal as arrays · `solids` distances ·
-`checks` every check of a placement · `place` the best placement · `draws` what is not known exactly ·
-`engine` one fit, from form to verdict · `fasteners` pads, bolts, parts. All lengths in mm, angles in degrees.
+`site` the boat as arrays and its skin · `kit` the metal as arrays · `solids` distances · `checks` every check of a
+placement (`mounts`, `rudder`, `obstacles`) · `place` the best placement · `survey` what of a catalogue is worth
+placing · `factors` and `assemble` what is not known exactly · `settle` probability · `engine` one fit, from form to
+verdict · `describe`, `wording`, `fasteners` the fit as published. Lengths in mm, angles in degrees.
 """
+
+from service.core.fit.cures import cures
+from service.core.fit.engine import Boats, fit_configuration, fit_many, prepare
+from service.core.fit.shapes import Check, Fit, Placement
+
+__all__ = ["Boats", "Check", "Fit", "Placement", "cures", "fit_configuration", "fit_many", "prepare"]

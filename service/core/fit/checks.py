@@ -20,6 +20,8 @@ from service.core.fit.solids import segment_rectangle_profile
 
 Array = NDArray[np.float64]
 FAR_BELOW = -5000.0
+CEILING = 10.0
+"""A scaled margin counts for no more than this."""
 
 
 @dataclass(frozen=True)
@@ -76,6 +78,17 @@ class Sheet:
     def smallest(self) -> Array:
         """Return the smallest scaled margin a row."""
         return np.asarray(self.scaled().min(axis=0))
+
+    def governing(self, *, movable: bool = False) -> Array:
+        """Return scaled margins (K, N) as a search sees them: finite, and without what can grow no further.
+
+        A wholly immersed blade cannot be immersed more; its margin is set aside so that the next smallest counts.
+        """
+        margins = np.nan_to_num(self.scaled(movable=movable), nan=-1e3, posinf=CEILING, neginf=-1e3)
+        names = [e.id for e in self.entries if e.binds and not (movable and e.constant)]
+        for name in ("immersion.rest", "immersion.weather"):
+            margins[names.index(name)][self[name].value >= 1.0] = CEILING
+        return margins
 
 
 def evaluate(site: Site, kit: Kit, spot: Spot, rules: Rules, *, far: float = np.inf) -> Sheet:

@@ -18,6 +18,7 @@ from service.core.fit.kit import Kit, build
 from service.core.fit.place import LIES, Best, Lie, place
 from service.core.fit.shapes import Filled, Fit
 from service.core.fit.site import Site
+from service.core.recall import Fill
 
 Array = NDArray[np.float64]
 Hung = Literal["inboard", "transom"]
@@ -37,13 +38,15 @@ class Boats:
     star: Site
     draws: Site
     drawn: Mapping[str, Array]
+    given: Mapping[str, Fill]
+    loa_mm: float | None
     seed: int
 
 
 def prepare(
     form: BoatForm,
     catalogue: Catalogue,
-    given: Mapping[str, factors.Given] | None = None,
+    given: Mapping[str, Fill] | None = None,
     *,
     loa_mm: float | None = None,
     seed: int = 1,
@@ -77,11 +80,11 @@ def prepare(
     missing = [*unknown, *placeless, *(["main_rudder.hung"] if own is None else [])]
     return Boats(
         form, catalogue, every, tuple(missing), (*stern_filled, *hung_filled, *_filled(every)),
-        site(nominal), site(star), site(drawn, noise), drawn, seed,
+        site(nominal), site(star), site(drawn, noise), drawn, given, loa_mm, seed,
     )  # fmt: skip
 
 
-def _category(stated: str | None, given: factors.Given | None, field: str) -> tuple[str | None, list[Filled]]:
+def _category(stated: str | None, given: Fill | None, field: str) -> tuple[str | None, list[Filled]]:
     if stated is not None or given is None:
         return stated, []
     weight: dict[str, float] = {}
@@ -191,6 +194,11 @@ def _verdict(fit: Fit, probability: float, threshold: float) -> str:
     if any(c.status == "unknown" for c in binding):
         return "undecided"
     return "fits" if probability >= threshold else "tight"
+
+
+def nominal_of(boats: Boats, form: BoatForm) -> Site:
+    """Return the nominal site of a changed form of the same boat, the same gaps filled the same way."""
+    return prepare(form, boats.catalogue, boats.given, loa_mm=boats.loa_mm, seed=boats.seed, draws=1).nominal
 
 
 def without_obstacle(form: BoatForm, index: int) -> BoatForm:

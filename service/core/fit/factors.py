@@ -16,6 +16,7 @@ from numpy.typing import NDArray
 
 from service.core.boat import BoatForm, get
 from service.core.catalogue import Catalogue, Prior
+from service.core.recall import Fill
 
 Array = NDArray[np.float64]
 Source = Literal["measured", "sister_ships", "neighbours", "prior"]
@@ -36,15 +37,6 @@ ALWAYS = (
 SCOOP = ("transom.step_height_mm", "transom.step_depth_mm", "transom.step_width_mm", "transom.lower_rake_deg")
 REFERENCE_LOA_MM = 10_000.0
 """Priors are written for a boat of this length overall."""
-
-
-@dataclass(frozen=True)
-class Given:
-    """Values of sister ships or neighbours for a field nobody gave, each with a weight."""
-
-    source: Literal["sister_ships", "neighbours"]
-    values: tuple[float | str, ...]
-    weights: tuple[float, ...]
 
 
 @dataclass(frozen=True)
@@ -76,7 +68,7 @@ def normal(
     return Factor(field, source, cut, max(mean - sd, least), min(mean + sd, most), draw)
 
 
-def empirical(field: str, given: Given, jitter: float) -> Factor:
+def empirical(field: str, given: Fill, jitter: float) -> Factor:
     """Return a factor drawn from other boats' values by weight, each blurred by how well such values are known."""
     values = np.array([float(v) for v in given.values])
     weights = np.array(given.weights, dtype=float)
@@ -106,7 +98,7 @@ def standard_uncertainty(form: BoatForm, path: str, catalogue: Catalogue) -> flo
 def build(
     form: BoatForm,
     catalogue: Catalogue,
-    given: Mapping[str, Given],
+    given: Mapping[str, Fill],
     *,
     stern: str | None,
     hung: Literal["inboard", "transom"] | None,
@@ -133,7 +125,7 @@ def build(
 def _factor(
     form: BoatForm,
     catalogue: Catalogue,
-    given: Mapping[str, Given],
+    given: Mapping[str, Fill],
     path: str,
     known: tuple[str | None, Literal["inboard", "transom"] | None, float | None],
 ) -> Factor | None:

@@ -16,7 +16,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.catalogue import Rules
-from service.core.fit.checks import Sheet, Spot, evaluate
+from service.core.fit.checks import CEILING, Sheet, Spot, evaluate
 from service.core.fit.kit import Kit, Mount
 from service.core.fit.mounts import beyond
 from service.core.fit.site import Site, skin
@@ -27,7 +27,6 @@ Lie = Literal["centre", "port", "starboard"]
 LIES: tuple[Lie, ...] = ("centre", "port", "starboard")
 STEPS = np.array([80.0, 50.0, 80.0, 80.0, 80.0])
 """First step of offset, shaft axis, lower and upper collar, shaft bottom (mm)."""
-CEILING = 10.0
 FAR = 1.5
 """Margins beyond this many scales need not be exact while searching: no aim looks at them."""
 FINEST = 0.05
@@ -51,16 +50,8 @@ DIRECTIONS = _directions()
 
 
 def aim(sheet: Sheet) -> Array:
-    """Return the lexicographic aim of each row, over the checks that a placement can change.
-
-    A wholly immersed blade cannot be immersed more: its margin is left aside, so that the next smallest grows.
-    """
-    margins = np.nan_to_num(sheet.scaled(movable=True), nan=-1e3, posinf=CEILING, neginf=-1e3)
-    names = [e.id for e in sheet.entries if e.binds and not e.constant]
-    for name in ("immersion.rest", "immersion.weather"):
-        row = margins[names.index(name)]
-        row[sheet[name].value >= 1.0] = CEILING
-    low = np.partition(margins, 2, axis=0)[:3]
+    """Return the lexicographic aim of each row, over the checks that a placement can change."""
+    low = np.partition(sheet.governing(movable=True), 2, axis=0)[:3]
     low.sort(axis=0)
     return np.asarray(low[0] + 1e-3 * np.minimum(low[1], CEILING) + 1e-6 * np.minimum(low[2], CEILING))
 

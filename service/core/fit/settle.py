@@ -79,8 +79,8 @@ class FirstOrder:
 
 def first_order(nominal: Site, star: Site, kit: Kit, spot: Spot, rules: Rules) -> FirstOrder:
     """Return first-order propagation (JCGM 100, 5.1.2) of the smallest scaled margin, settled at each star point."""
-    at_nominal = float(evaluate(nominal, kit, spot, rules).smallest()[0])
-    margins = settle(nominal, star, kit, spot, rules, best=True).smallest()
+    at_nominal = float(evaluate(nominal, kit, spot, rules).governing().min(axis=0)[0])
+    margins = settle(nominal, star, kit, spot, rules, best=True).governing().min(axis=0)
     variances = ((margins[1::2] - margins[0::2]) / 2) ** 2
     sd = math.sqrt(float(variances.sum()))
     if sd == 0:

@@ -13,6 +13,7 @@ from service.core.catalogue import Catalogue, Configuration
 from service.core.fit.checks import evaluate
 from service.core.fit.kit import build
 from service.core.fit.place import FAR, LIES, Lie, aim, starts
+from service.core.fit.shapes import Fit
 from service.core.fit.site import Site
 
 Array = NDArray[np.float64]
@@ -34,10 +35,35 @@ def promising(
     ] or list(by_pair.values())  # fmt: skip
     middles = [sorted(group, key=lambda c: catalogue.shaft(c.shaft).length_mm)[len(group) // 2] for group in able]
     score = _coarse(site, catalogue, middles, lies, COARSE, shaftless=True)
-    best = [able[i] for i in np.argsort(-score, kind="stable")[:pairs]]
+    best = [able[i] for i in _simplest_first(catalogue, middles, score)[:pairs]]
     rest = [c for group in best for c in group]
     score = _coarse(site, catalogue, rest, lies, FINER)
-    return [rest[i] for i in np.argsort(-score, kind="stable")[:keep]]
+    return [rest[i] for i in _simplest_first(catalogue, rest, score)[:keep]]
+
+
+def _simplest_first(catalogue: Catalogue, configurations: list[Configuration], score: Array) -> list[int]:
+    """Return places: what passes on the coarse grid, simplest first, then what misses by least."""
+
+    def key(i: int) -> tuple[float, ...]:
+        mass, price, reach, struts = burden(catalogue, configurations[i])
+        return (0.0, struts, round(reach), mass, price) if score[i] >= 0 else (1.0, -score[i])
+
+    return sorted(range(len(configurations)), key=key)
+
+
+def simplicity(catalogue: Catalogue, fit: Fit) -> tuple[float, ...]:
+    """Return what a fitter would rather have less of: struts and pads, arm length, mass and price."""
+    mass, price, reach, struts = burden(catalogue, fit.configuration)
+    return struts + len(fit.pads), round(reach), mass, price
+
+
+def burden(catalogue: Catalogue, one: Configuration) -> tuple[float, float, float, float]:
+    """Return mass (kg), price, the sum of both middle reaches (mm) and the number of struts of a configuration."""
+    brackets = (catalogue.bracket(one.lower), catalogue.bracket(one.upper))
+    things = (catalogue.gear(one.gear), catalogue.shaft(one.shaft), *brackets)
+    reach = sum(sum(b.reach_mm) / 2 for b in brackets)
+    struts = sum(b.struts.count for b in brackets if b.struts)
+    return sum(t.mass_kg for t in things), sum(t.price for t in things), reach, struts
 
 
 def _coarse(

@@ -1,0 +1,7 @@
+"""Suggestions with their fits, what is missing, and cautions, as one frozen value; and the reply made from it."""
+
+from service.core.answer.compose import compose
+from service.core.answer.reply import reply
+from service.core.answer.shapes import Answer, Answers, Contrast, Missing, Provenance, Suggestion
+
+__all__ = ["Answer", "Answers", "Contrast", "Missing", "Provenance", "Suggestion", "compose", "reply"]

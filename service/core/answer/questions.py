@@ -1,0 +1,102 @@
+"""What is missing, and which question is worth asking: the one that settles most first, at most three."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+
+from service.core.answer.shapes import Missing
+from service.core.boat import how_to_measure, title
+from service.core.fit import Boats
+from service.core.fit.engine import Fitted
+from service.core.hulls import HullDecision
+
+MOST_QUESTIONS = 3
+BINS = 5
+WORTH_ASKING = 0.01
+"""A field that neither raises the best fit's probability nor carries a share of the doubt this large is not asked."""
+ASKABLE = (
+    "transom.top_height_mm", "transom.rake_deg", "transom.bottom_height_mm", "main_rudder.hung",
+    "main_rudder.trailing_edge_aft_mm", "transom.width_top_mm", "transom.thickness_mm", "boat.displacement_kg",
+    "transom.step_height_mm", "transom.step_depth_mm", "transom.camber_mm", "transom.width_waterline_mm",
+    "transom.post_width_mm", "main_rudder.stock_aft_mm", "boat.stern",
+)  # fmt: skip
+"""In the order in which they matter for a fit where nothing else decides."""
+
+
+def missing(boats: Boats, fitted: Sequence[Fitted], hull: HullDecision | None) -> tuple[Missing, ...]:
+    """Return what nobody stated and the fit has to guess, what settles most first.
+
+    settles = E[best probability once answered] less the best today: the draws are sorted into equal parts by the
+    field's value, the best configuration is taken in each, and the parts averaged.
+    """
+    guessed = {f.field for f in boats.factors if f.source != "measured"} | set(boats.unknown)
+    guessed |= {f.field for f in boats.filled}
+    doubt = {d.field: d.share for d in fitted[0].fit.doubt} if fitted else {}
+    rows = []
+    for place, field in enumerate(ASKABLE):
+        if field in guessed:
+            rows.append((_settles(boats, fitted, field), doubt.get(field, 0.0), -place, field))
+    for index in range(len(boats.form.obstacles)):
+        field = f"obstacles[{index}]"
+        if any(g.startswith(field + ".") for g in guessed):
+            axes = [g for g in guessed if g.startswith(field + ".") and g in boats.drawn]
+            gain = max((_settles(boats, fitted, axis) for axis in axes), default=0.0)
+            rows.append((gain, doubt.get(field, 0.0), -len(ASKABLE), field))
+    if hull is None or hull.status != "matched":
+        rows.append((0.0, 0.0, 1, "boat.model"))
+    rows.sort(reverse=True)
+    return tuple(
+        Missing(field=field, why=_why(boats, field, share), settles=round(gain, 4)) for gain, share, _, field in rows
+    )
+
+
+def _settles(boats: Boats, fitted: Sequence[Fitted], field: str) -> float:
+    values = boats.drawn.get(field)
+    if values is None or not fitted or float(np.ptp(values)) == 0.0:
+        return 0.0
+    passes = np.stack([one.passes for one in fitted]).astype(float)
+    today = float(passes.mean(axis=1).max())
+    parts = np.array_split(np.argsort(values, kind="stable"), BINS)
+    answered = sum(float(passes[:, part].mean(axis=1).max()) * part.size for part in parts) / values.size
+    return max(0.0, answered - today)
+
+
+def _why(boats: Boats, field: str, share: float) -> str:
+    if field == "boat.model":
+        return "not known which hull model this is; sister ships would tell much of the rest"
+    if field == "transom.thickness_mm":
+        return "bolt lengths cannot be given without it"
+    filled = next((f for f in boats.filled if f.field.startswith(field)), None)
+    source = {"sister_ships": "sister ships", "neighbours": "similar boats", "prior": "what is usual"}
+    taken = f"taken from {source[filled.from_]}" if filled else "not known"
+    part = f"; it carries {100 * share:.0f} % of the doubt" if share >= WORTH_ASKING else ""
+    return taken + part
+
+
+def ask(missing_: Sequence[Missing], hull: HullDecision | None, doubts: Sequence[str] = ()) -> tuple[str, ...]:
+    """Return at most three questions: what the message left in doubt, which hull, then what settles most."""
+    asked = list(doubts)
+    if hull is not None and hull.status == "several":
+        names = " or ".join(dict.fromkeys(str(a.model) for a in hull.alternatives))
+        asked.append(f"Which boat is it exactly: {names}? The year and the builder's plate would tell.")
+    for one in missing_:
+        if one.field == "boat.model":
+            if hull is None or (hull.status == "unknown" and not hull.alternatives):
+                asked.append("Which boat is it: builder, model and year?")
+            continue
+        if (one.settles or 0.0) < WORTH_ASKING and "%" not in one.why and one.field != "transom.thickness_mm":
+            continue
+        asked.append(question(one.field))
+    return tuple(dict.fromkeys(asked))[:MOST_QUESTIONS]
+
+
+def question(field: str) -> str:
+    """Return the question for a field: what, and how it is measured."""
+    if field.startswith("obstacles["):
+        return (
+            "Where exactly are the things on the stern: distance aft, to port or starboard, and height above the water?"
+        )
+    how = how_to_measure(field)
+    return f"What is the {title(field)}?" + (f" {how}" if how else "")

@@ -1,0 +1,78 @@
+"""The answer `answer/1` and the answers `answers/1`: one frozen value, from which everything that goes out is made."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from pydantic import Field
+
+from service.core.boat import BoatForm, Shape
+from service.core.catalogue import Configuration
+from service.core.fit.shapes import Fit
+from service.core.hulls import HullDecision
+from service.core.reading.shape import Missing
+from service.core.recall import Precedent
+
+
+class Suggestion(Shape):
+    """A configuration put forward. `probability`: the chance that a fitter would install it; the fit has its own."""
+
+    rank: int
+    configuration: Configuration
+    probability: float | None
+    origin: Literal["precedent", "solver"]
+    precedents: tuple[str, ...]
+    fit: Fit
+
+
+class Contrast(Shape):
+    """What separates a sister ship from this boat: the measurement that moves the placement most, and by how much."""
+
+    record: str
+    configuration: Configuration
+    field: str | None
+    theirs: float | None
+    ours: float | None
+    moves_mm: float | None
+    text: str
+
+
+class Provenance(Shape):
+    catalogue: str
+    records: int
+    software: str
+    seed: int
+
+
+class Answer(Shape):
+    """One boat's answer, as sent."""
+
+    schema_: Literal["answer/1"] = Field("answer/1", alias="schema")
+    id: str | None = None
+    enquiry: str | None = None
+    form: BoatForm
+    hull: HullDecision | None
+    precedents: tuple[Precedent, ...]
+    contrasts: tuple[Contrast, ...] = ()
+    suggestions: tuple[Suggestion, ...]
+    missing: tuple[Missing, ...]
+    questions: tuple[str, ...]
+    cautions: tuple[str, ...]
+    provenance: Provenance
+
+    @property
+    def fits(self) -> bool:
+        """Say whether something fits, or might where a check could not be made."""
+        return any(s.fit.verdict != "does_not_fit" for s in self.suggestions)
+
+
+class Answers(Shape):
+    """The answers to one message, one a boat; none where it asks nothing."""
+
+    schema_: Literal["answers/1"] = Field("answers/1", alias="schema")
+    is_enquiry: bool
+    kind: str
+    answers: tuple[Answer, ...]
+
+
+__all__ = ["Answer", "Answers", "Contrast", "Missing", "Provenance", "Suggestion"]

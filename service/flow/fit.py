@@ -1,0 +1,26 @@
+"""Place and check one configuration on one boat."""
+
+from __future__ import annotations
+
+from service.core.answer.compose import ready
+from service.core.boat import BoatForm
+from service.core.catalogue import Configuration
+from service.core.fit import Fit, cures, fit_configuration
+from service.flow.known import gather
+from service.flow.resolve import hull_of
+from service.store.unit import UnitOfWork
+
+
+class NotInCatalogue(LookupError):
+    """A configuration that the catalogue cannot make; the message says why and names the nearest code."""
+
+
+def fit_form(uow: UnitOfWork, form: BoatForm, configuration: Configuration, *, seed: int = 1) -> Fit:
+    """Return the fit, with cures where it fails. NotInCatalogue where the codes do not go together."""
+    shelf = gather(uow)
+    misfit = shelf.known.catalogue.misfit(configuration)
+    if misfit:
+        raise NotInCatalogue(misfit)
+    boats = ready(form, shelf.known, hull_of(shelf.index, form), seed)
+    fit = fit_configuration(boats, configuration)
+    return fit if fit.verdict != "does_not_fit" else fit.model_copy(update={"cures": cures(boats, fit)})

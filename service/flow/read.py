@@ -1,0 +1,31 @@
+"""Read a mail, a text or a boat form."""
+
+from __future__ import annotations
+
+from service.core.boat import BoatForm
+from service.core.reading import Reading, read
+from service.core.reading.letter import Letter
+from service.files.read.enquiry import read_enquiry
+from service.store.unit import UnitOfWork
+
+
+def read_file(uow: UnitOfWork | None, data: bytes, name: str) -> Reading:
+    """Return what was read; a boat form comes back as a reading with its form. Unreadable or FormError otherwise.
+
+    Without a database names of hull models are found by their look alone.
+    """
+    got = read_enquiry(data, name)
+    return from_form(got) if isinstance(got, BoatForm) else from_letter(uow, got)
+
+
+def from_letter(uow: UnitOfWork | None, letter: Letter) -> Reading:
+    """Return the reading of a letter, with the registry's names to look for."""
+    names = [] if uow is None else [name for hull in uow.hulls.all() for name in (hull.model, str(hull), *hull.aliases)]
+    return read(letter, known_models=names)
+
+
+def from_form(form: BoatForm) -> Reading:
+    """Return a boat form as a reading: nothing was interpreted, so nothing is in evidence."""
+    return Reading(
+        is_enquiry=True, kind="enquiry", language=form.enquiry.language, text="", boats=1, form=form, forms=(form,)
+    )
