@@ -122,7 +122,9 @@ def reaches(bracket: Item, boat: Boat, y: float, shaft: Numbers, collar: Numbers
         low, high = bracket["gap_mm"]
         good &= y == 0 and stern.post_width is not None and low <= stern.post_width <= high
     else:
-        good &= abs(y) + bracket["flange"]["width_mm"] / 2 + edge <= stern.half_breadth(foot)
+        half = bracket["flange"]["width_mm"] / 2 + edge
+        post = stern.post_width / 2 if stern.post_width else float("-inf")
+        good &= (abs(y) + half <= stern.half_breadth(foot)) & (abs(y) - half >= post)
     reach = shaft[:, None] - (stern.skin(y, foot) + pad)[None, :]
     low, high = bracket["reach_mm"]
     fine = good[None, :] & (reach >= low) & (reach <= high)
