@@ -10,6 +10,7 @@ from service.core.hulls import weigh
 from service.core.hulls.index import Surface
 from service.core.hulls.parse import ParsedName
 from service.core.hulls.shapes import About, Evidence
+from service.core.hulls.vocabulary import YARD
 from service.core.hulls.weigh import on
 from service.core.hulls.words import Words, compare_words
 from service.core.record import HullModel
@@ -90,8 +91,9 @@ def _words(compared: Words, surface: Surface) -> Sign:
         why = ", ".join(f"{ours!r} is close to {theirs!r}" for ours, theirs in compared.inexact)
     else:
         why = f"the words are not {target!r}"
-    if compared.stray:
-        why += f", leaving {' '.join(compared.stray)!r} unexplained"
+    score += weigh.STRAY_RIG * bool(compared.rig)
+    if compared.stray or compared.rig:
+        why += f", leaving {' '.join(compared.stray + compared.rig)!r} unexplained"
     return Sign("words", score, why)
 
 
@@ -122,7 +124,7 @@ def _suffix(compared: Words) -> Iterator[Sign]:
 def _builder(asked: Asked, compared: Words, surface: Surface) -> Iterator[Sign]:
     if compared.builder_seen:
         yield Sign("builder", weigh.BUILDER_SAME, f"the builder agrees ({' '.join(compared.builder_seen)})")
-    elif asked.builder and surface.yard:
+    elif any(word not in YARD for word in asked.builder) and surface.yard:
         said, theirs = " ".join(asked.builder), " ".join(surface.yard)
         yield Sign("builder", weigh.BUILDER_DIFFERS, f"the builder is {theirs}, not {said}")
 

@@ -15,8 +15,11 @@ def _words(text: str) -> frozenset[str]:
 # A vessel's prefix or the plain word for what it is: says nothing about which model.
 NOISE = _words("""
     a the sy yacht yachts segelyacht segelboot seilbat segelbat zeiljacht voilier velero barca sailing sailboat boat
-    sail vessel sloop cutter bermudan model modell modele modelo type typ class klasse loa
+    sail vessel model modell modele modelo type typ class klasse loa
 """)
+
+# A rig tells variants apart where the models are called by it, and says little where they are not.
+RIGS = _words("sloop cutter kutter ketch ketsch yawl schooner slup bermudan")
 
 # What a yard calls itself beside its name.
 YARD = _words("""

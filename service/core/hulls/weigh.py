@@ -42,6 +42,7 @@ SUFFIX_UNSAID = -2.5
 SUFFIX_MOST = 2  # further suffixes weigh nothing: one decision, said in two words
 WORDS_UNSAID = 0.5  # the builder and the number only
 STRAY_WORD = -3.0
+STRAY_RIG = -1.0  # the models are not told apart by it
 STRAY_MOST = 2
 
 BUILDER_SAME = 1.5

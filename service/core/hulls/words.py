@@ -10,7 +10,7 @@ from rapidfuzz.distance import OSA
 
 from service.core.hulls.index import Surface
 from service.core.hulls.parse import ParsedName
-from service.core.hulls.vocabulary import YARD
+from service.core.hulls.vocabulary import RIGS, YARD
 from service.core.hulls.weigh import (
     ABBREVIATION,
     FUZZY_FROM,
@@ -30,6 +30,7 @@ class Words:
     suffix_same: tuple[str, ...]
     suffix_unsaid: tuple[str, ...]
     stray: tuple[str, ...]
+    rig: tuple[str, ...]  # words of a rig that the model is not called by
     builder_seen: tuple[str, ...]
     inexact: tuple[tuple[str, str], ...]  # (in the name, in the model) where they are not letter by letter the same
 
@@ -72,7 +73,10 @@ def compare_words(name: ParsedName, extra: tuple[str, ...], surface: Surface) ->
     joined = _joined([w for w in pool if w not in YARD and not (_is_of(w, yard) and not _is_of(w, target))], target)
     if joined > covered:
         covered, stray, inexact = joined, [], [(" ".join(name.words), " ".join(target))]
-    return Words(covered, not named_by_yard and covered == 0, same, unsaid, tuple(stray), seen or brand, tuple(inexact))
+    rig = tuple(w for w in stray if w in RIGS)
+    stray = [w for w in stray if w not in RIGS]
+    nothing = not named_by_yard and covered == 0
+    return Words(covered, nothing, same, unsaid, tuple(stray), rig, seen or brand, tuple(inexact))
 
 
 def _take_suffix(

@@ -22,7 +22,8 @@ ROWS = (
     ("Zandmeer Jachtbouw", "Zandmeer 1033", 1990, 1997, 10330), ("Havlund Varv", "Havlund 33 DS", 1979, 1985, 9980),
     ("Kvist Boat Works", "Kvist 42", 1975, 1986, 12800), ("Kvist Boat Works", "Kvist 42 Pilothouse", 1978, 1988, 12900),
     ("Hedda & Rosenvik", "Hedda Rosenvik 36", 1985, 1996, 10900), ("Lark Mouldings", "Sea Wren", 1970, 1980, 7900),
-    ("Lark Mouldings", "Sea Wren II", 1981, 1990, 8000),
+    ("Lark Mouldings", "Sea Wren II", 1981, 1990, 8000), ("Tarrick Marine", "Tarrick 36", 1975, 1985, 11000),
+    ("Tarrick Marine", "Tarrick 36 Cutter", 1977, 1985, 11000),
 )  # fmt: skip
 
 
@@ -146,6 +147,16 @@ def test_a_persons_decision_is_used_from_then_on() -> None:
         assert decision.model.id == "Corrin 31 Mk II"
         assert decision.saw[0].about == "alias"
     assert _ask("The long Corrin").status != "matched"
+
+
+def test_a_rig_tells_models_apart_where_they_are_called_by_it() -> None:
+    assert _matched("Tarrick36Cutter") == "Tarrick 36 Cutter"
+    assert _matched("Tarrick 36") == _matched("Tarrick 36 sloop") == "Tarrick 36"
+    assert _matched("Corrin 34 ketch") == "Corrin 34"
+
+
+def test_a_builder_of_plain_words_says_nothing() -> None:
+    assert _ask("Velmar 105", builder="Chantier").probability == pytest.approx(_ask("Velmar 105").probability)
 
 
 def test_a_wrong_builder_speaks_against() -> None:
