@@ -89,7 +89,7 @@ def read_table(data: bytes, name: str, *, known: Collection[str], required: Coll
     """
     if content_of(data, name) == "sheet":
         return _from_sheets(data, name, known, required)
-    grid = list(_csv_rows(decode(data, name), name, known))
+    grid = _csv_rows(decode(data, name), name, known)
     table = _table(None, grid, name, known, required)
     rows = tuple(Row(r.sheet, r.number, {k: unguard(v) for k, v in r.cells.items()}, r.surplus) for r in table.rows)
     return Table(rows, table.columns)
@@ -105,16 +105,17 @@ def decode(data: bytes, name: str) -> str:
         raise Unreadable(f"{name}, line {line}: this is not UTF-8; save the table as CSV UTF-8 or XLSX") from None
 
 
-def _csv_rows(text: str, name: str, known: Collection[str]) -> Iterator[list[str]]:
+def _csv_rows(text: str, name: str, known: Collection[str]) -> list[list[str]]:
     before = csv.field_size_limit(LARGEST_CELL)  # the module's own limit is too low for long measurements in one cell
-    number = 0
+    rows: list[list[str]] = []
     try:
-        for number, row in enumerate(csv.reader(io.StringIO(text, newline=""), delimiter=_delimiter(text, known), strict=True)):  # noqa: B007 - told below
-            yield row
+        rows.extend(csv.reader(io.StringIO(text, newline=""), delimiter=_delimiter(text, known), strict=True))
     except csv.Error as error:
-        raise Unreadable(f"{name}, row {number + 2}: {error}; see that every quote is closed, and doubled inside text") from None
+        mend = "see that every quote is closed, and doubled inside text"
+        raise Unreadable(f"{name}, row {len(rows) + 1}: {error}; {mend}") from None
     finally:
         csv.field_size_limit(before)
+    return rows
 
 
 def _delimiter(text: str, known: Collection[str]) -> str:
@@ -166,7 +167,7 @@ def _as_text(cell: float | str | bool | clock_time | date | datetime | timedelta
 def _table(
     sheet: str | None, grid: Sequence[Sequence[str]], name: str, known: Collection[str], required: Collection[str]
 ) -> Table:
-    headings = [cell.strip() for cell in grid[0]]
+    headings = [cell.strip() for cell in grid[0]] if grid else []
     while headings and not headings[-1]:
         headings.pop()
     _check_headings(headings, name, known, required)

@@ -1,0 +1,1 @@
+"""Values -> bytes for people and other programs."""
