@@ -50,7 +50,10 @@ def written_down(boat: Boat, dealer: Dealer, year: int, rng: Rng) -> Form:
         form.setdefault(part, {})[key] = _noted(key, value, level if key.endswith("_deg") else method, rng)
     form.setdefault("boat", {}).update(_name(boat, rng))
     if "transom" in form:
-        _maybe_profile(form, boat, method, rng)
+        if boat.stern.kind == "double_ended":
+            _maybe_sections(form, boat, method, rng)
+        else:
+            _maybe_profile(form, boat, method, rng)
         form["methods"] = {"*": method} if level == method else {"*": method, "transom.rake_deg": level}
         if method == "guess" and "top_height_mm" in form["transom"]:
             form["uncertainties"] = {"transom.top_height_mm": 100}
@@ -144,6 +147,25 @@ def _maybe_profile(form: Form, boat: Boat, method: str, rng: Rng) -> None:
         form["transom"]["profile"] = [
             {"below_top_mm": round(d), "aft_mm": round(float(a))} for d, a in zip(down, x, strict=True)
         ]
+
+
+def _maybe_sections(form: Form, boat: Boat, method: str, rng: Rng) -> None:
+    """Add plan sections of a double-ender's quarters, where somebody took the trouble: half of those with a tape."""
+    if method not in ("tape", "laser", "drawing") or not happens(rng, 0.5):
+        return
+    stern, mm = boat.stern, SCATTER[method][0]
+    sections = []
+    for height in (round(stern.top) - 40, round(stern.top * 0.65), round(stern.top * 0.3)):
+        widest = float(stern.half_breadth(np.array([float(height)]))[0])
+        points = [
+            {
+                "half_breadth_mm": half,
+                "aft_mm": round(float(stern.skin(half, np.array([height]))[0]) + float(rng.normal(0, mm))),
+            }
+            for half in range(0, int(widest) + 1, 100)
+        ]
+        sections.append({"height_mm": height, "points": points})
+    form["transom"]["sections"] = sections
 
 
 def _obstacle(thing: Thing, method: str, missing: float, rng: Rng) -> Form:

@@ -88,7 +88,7 @@ def test_sister_ships_often_took_different_brackets(records: list[Record]) -> No
             pairs[record.hull][record.configuration.lower, record.configuration.upper] += 1
     usual = [taken for taken in pairs.values() if sum(taken.values()) >= 8]
     assert len(usual) >= 15
-    assert all(len(taken) >= 2 for taken in usual)
+    assert sum(len(taken) >= 2 for taken in usual) > 0.8 * len(usual)
 
 
 def test_sister_ships_took_one_rake_each_of_their_own(records: list[Record]) -> None:
