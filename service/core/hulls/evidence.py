@@ -124,7 +124,7 @@ def _suffix(compared: Words) -> Iterator[Sign]:
 def _builder(asked: Asked, compared: Words, surface: Surface) -> Iterator[Sign]:
     if compared.builder_seen:
         yield Sign("builder", weigh.BUILDER_SAME, f"the builder agrees ({' '.join(compared.builder_seen)})")
-    elif any(word not in YARD for word in asked.builder) and surface.yard:
+    elif not compared.brand_seen and any(word not in YARD for word in asked.builder) and surface.yard:
         said, theirs = " ".join(asked.builder), " ".join(surface.yard)
         yield Sign("builder", weigh.BUILDER_DIFFERS, f"the builder is {theirs}, not {said}")
 

@@ -52,7 +52,7 @@ _MARK = re.compile(rf"(?<![^\W\d_])(?:mk|mark|gen|generation|series|serie|versio
 _ORDINAL = re.compile(r"(?<![\d.])([1-9]) ?(?:st|nd|rd|th|e)? (?:generation|gen|series|serie|version|mark)(?!\w)")
 _BARE = re.compile(r"(?<=\w )(viii|vii|vi|iv|ix|iii|ii)(?!\w)|(?<=\d )(i)(?!\w)")
 _TRAILING = re.compile(r"(?<=\d\d )([1-9])(?![\w.])")
-_GLUED_ROMAN = re.compile(r"(?<=[a-z])(?=(?:VIII|VII|VI|IV|IX|III|II)\b)")
+_HUMP = re.compile(r"(?<=[a-zß-öø-ÿ])(?=[A-ZÀ-ÖØ-Þ])")
 _GLUED_I = re.compile(r"(?<=\d)i(?!\w)")
 
 
@@ -151,7 +151,7 @@ def parse_name(name: str, builders: Collection[str] = YARD) -> ParsedName:
     ('ds',)
     """
     name = _TWO_DIGIT_YEAR.sub(lambda m: f" {'20' if int(m[1]) < _CENTURY_TURN else '19'}{m[1]}", name)
-    folded = fold(_GLUED_ROMAN.sub(" ", name))
+    folded = fold(_HUMP.sub(" ", name))
     text, generation = _generation(_variants(_GLUE.sub(" ", _GLUED_I.sub(f" {_SET_APART}i", folded))))
     tokens = _TOKEN.findall(text)
     main, year, others = _numbers(tokens)

@@ -6,7 +6,7 @@ and the other candidates its probability is the logistic
     p_i = exp(score_i) / (1 + sum_j exp(score_j))
 
 Set by hand on invented names: words and number alike, nothing else known, gives 0.97; the same without an agreeing
-suffix, 0.6; one letter wrong in eight, 0.95. To be replaced by values learned from people's decisions.
+suffix, 0.7; one letter wrong in eight, 0.95. To be replaced by values learned from people's decisions.
 """
 
 from __future__ import annotations
@@ -41,7 +41,7 @@ SUFFIX_SAME = 1.5
 SUFFIX_UNSAID = -2.5
 SUFFIX_MOST = 2  # further suffixes weigh nothing: one decision, said in two words
 WORDS_UNSAID = 0.5  # the builder and the number only
-STRAY_WORD = -3.0
+STRAY_WORD = -4.0  # it may name a sister design that is not known here
 STRAY_RIG = -1.0  # the models are not told apart by it
 STRAY_MOST = 2
 

@@ -32,6 +32,7 @@ class Words:
     stray: tuple[str, ...]
     rig: tuple[str, ...]  # words of a rig that the model is not called by
     builder_seen: tuple[str, ...]
+    brand_seen: bool  # the builder said apart is a word of the model's own name: no second witness
     inexact: tuple[tuple[str, str], ...]  # (in the name, in the model) where they are not letter by letter the same
 
 
@@ -68,15 +69,28 @@ def compare_words(name: ParsedName, extra: tuple[str, ...], surface: Surface) ->
     covered, used, inexact = _cover(pool, extra, target, any_will_do=named_by_yard)
     left = [w for i, w in enumerate(pool) if i not in used]
     seen = tuple(w for w in (*left, *extra) if _is_of(w, own_yard))
-    brand = tuple(w for w in extra if _is_of(w, target))
     stray = [w for w in left if not (w in YARD or _is_of(w, yard) or _is_of(w, target))]
-    joined = _joined([w for w in pool if w not in YARD and not (_is_of(w, yard) and not _is_of(w, target))], target)
+    joined = _together([w for w in pool if w not in YARD], own_yard, target)
     if joined > covered:
         covered, stray, inexact = joined, [], [(" ".join(name.words), " ".join(target))]
-    rig = tuple(w for w in stray if w in RIGS)
-    stray = [w for w in stray if w not in RIGS]
-    nothing = not named_by_yard and covered == 0
-    return Words(covered, nothing, same, unsaid, tuple(stray), rig, seen or brand, tuple(inexact))
+    return Words(
+        likeness=covered,
+        unsaid=not named_by_yard and covered == 0,
+        suffix_same=same,
+        suffix_unsaid=unsaid,
+        stray=tuple(w for w in stray if w not in RIGS),
+        rig=tuple(w for w in stray if w in RIGS),
+        builder_seen=seen,
+        brand_seen=any(_is_of(w, target) for w in extra),
+        inexact=tuple(inexact),
+    )
+
+
+def _together(words: list[str], own_yard: list[str], target: Sequence[str]) -> float:
+    """Return the likeness of the words written as one, with the yard's where they are exactly those."""
+    if target and "".join(words) in {"".join((*own_yard, *target)), "".join((*own_yard[:1], *target))}:
+        return 1.0
+    return _joined([w for w in words if not _is_of(w, own_yard) or _is_of(w, target)], target)
 
 
 def _take_suffix(

@@ -155,6 +155,17 @@ def test_a_rig_tells_models_apart_where_they_are_called_by_it() -> None:
     assert _matched("Corrin 34 ketch") == "Corrin 34"
 
 
+def test_names_and_builder_glued_together() -> None:
+    glued = {"TarrickMarineTarrick36": "Tarrick 36", "OSMUNDCORRIN34": "Corrin 34", "LarkSeaWren": "Sea Wren"}
+    for name, model in glued.items():
+        assert _matched(name) == model
+
+
+def test_a_brand_said_twice_is_one_witness_and_a_strange_word_is_asked_about() -> None:
+    assert _ask("Zandmeer 33", builder="Zandmeer").probability == pytest.approx(_ask("Zandmeer 33").probability)
+    assert _ask("Zandmeer Cruiser 33", builder="Zandmeer", loa_mm=10_050, year=1980).status == "several"
+
+
 def test_a_builder_of_plain_words_says_nothing() -> None:
     assert _ask("Velmar 105", builder="Chantier").probability == pytest.approx(_ask("Velmar 105").probability)
 
