@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from types import TracebackType
 from typing import Self
 
@@ -21,8 +22,9 @@ from service.store.records import Records
 class UnitOfWork:
     """A transaction with its repositories. What is not committed is undone on leaving.
 
-    `with uow:` begins it, and may be used again after leaving. One that reads sees one moment throughout and
-    holds nobody up; one that `writes` waits for its turn (StoreAway where that takes too long).
+    `with uow:` begins it; a `with` of the same unit inside it joins it, and after leaving it may be begun again. One
+    that reads sees one moment throughout and holds nobody up; one that `writes` waits for its turn (StoreAway where
+    that takes too long).
     """
 
     hulls: Hulls
@@ -35,10 +37,20 @@ class UnitOfWork:
         """Keep what a transaction needs; none is begun yet."""
         self._engine, self._now, self._new_id, self.writes = engine, now, new_id, writes
         self._connection: sa.Connection | None = None
+        self._depth = 0
 
     def __enter__(self) -> Self:
+        self._depth += 1
         if self._connection is not None:
-            raise RuntimeError("this unit of work is in use")
+            return self
+        try:
+            self._begin()
+        except BaseException:
+            self._depth = 0
+            raise
+        return self
+
+    def _begin(self) -> None:
         with dialect.told(self._engine.url):
             connection = self._engine.connect().execution_options(writes=self.writes)
             try:
@@ -50,17 +62,25 @@ class UnitOfWork:
         desk = Desk(connection, self._now, self._new_id)
         self.hulls, self.records, self.catalogues = Hulls(desk), Records(desk), Catalogues(desk)
         self.enquiries, self.answers = Enquiries(desk), Answers(desk)
-        return self
 
     def __exit__(
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
     ) -> None:
-        connection, self._connection = self._connection, None
-        if connection is not None:
+        self._depth -= 1
+        if self._depth == 0 and self._connection is not None:
+            connection, self._connection = self._connection, None
             with dialect.told(self._engine.url):
                 connection.close()
         if isinstance(error, DBAPIError):
             raise dialect.explain(error, self._engine.url) from error
+
+    def now(self) -> datetime:
+        """Return the time."""
+        return self._now()
+
+    def new_id(self, kind: str) -> str:
+        """Return an id for something that is about to be made."""
+        return self._new_id(kind)
 
     def commit(self) -> None:
         """Make what was written last. RuntimeError in a unit that only reads: it writes nothing, ever."""

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import json
+import re
 import tomllib
 from datetime import UTC, datetime
 from pathlib import Path
@@ -160,5 +161,9 @@ def test_a_tampered_answer_is_not_given_out(store: Store) -> None:
 
 def test_only_the_unit_of_work_commits() -> None:
     root = Path(__file__).parents[2] / "service"
-    found = {path.relative_to(root).as_posix() for path in root.rglob("*.py") if ".commit(" in path.read_text("utf-8")}
-    assert found == {"store/unit.py"}
+    found: dict[str, set[str]] = {}
+    for path in root.rglob("*.py"):
+        calls = re.findall(r"(\S*)\.commit\(", path.read_text("utf-8"))
+        found |= {path.relative_to(root).as_posix(): set(calls)} if calls else {}
+    assert found.pop("store/unit.py") == {"self._connection"}
+    assert all(callers == {"uow"} for callers in found.values()), found  # elsewhere only the unit is asked to

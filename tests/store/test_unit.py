@@ -74,17 +74,25 @@ def test_a_second_writer_is_told_the_database_is_locked(
     put(other, "a")  # and works once the first has left
 
 
-def test_a_reader_cannot_commit_and_a_unit_is_not_begun_twice(store: Store) -> None:
+def test_a_reader_cannot_commit_and_a_unit_may_be_begun_again(store: Store) -> None:
     reader = store.reading()
     with pytest.raises(RuntimeError, match="only reads"):
         reader.commit()
-    with reader:
-        with pytest.raises(RuntimeError, match="only reads"):
-            reader.commit()
-        with pytest.raises(RuntimeError, match="in use"):
-            reader.__enter__()
+    with reader, pytest.raises(RuntimeError, match="only reads"):
+        reader.commit()
     with reader:
         assert reader.hulls.all() == ()
+
+
+def test_a_unit_inside_itself_is_one_transaction(store: Store, statements: list[str]) -> None:
+    writer = store.writing()
+    with writer:
+        with writer as inner:
+            inner.hulls.put([HullModel(id="a", model="x")], who="test", why="test")
+        assert writer.hulls.get("a") is not None
+    assert statements.count("BEGIN IMMEDIATE") == 1
+    with store.reading() as uow:
+        assert uow.hulls.all() == ()  # neither committed
 
 
 def test_an_error_inside_undoes_and_is_explained(store: Store) -> None:
