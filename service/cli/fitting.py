@@ -1,0 +1,97 @@
+"""`transom recall`, `transom fit` and `transom answer`: what other boats carry, one configuration, the whole job."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from service import bootstrap
+from service.cli import faults, given, out, outbox
+from service.cli.options import Db, FormFile, Json, Source, reading, writing
+from service.cli.pages import answer as answer_page
+from service.cli.pages import boat
+from service.cli.pages import fit as fit_page
+from service.cli.progress import bar
+from service.cli.reading import FORM_SCHEMA, one_form
+from service.cli.sheet import Sheet
+from service.core.boat import parse_shape
+from service.core.catalogue import Configuration
+from service.flow.answer import answer_file
+from service.flow.fit import fit_form
+from service.flow.recall import recall_form
+
+Seed = Annotated[int, typer.Option("--seed", min=0, help="What the draws start from; the same gives the same.")]
+Out = Annotated[Path | None, typer.Option("--out", metavar="DIR", help="Also write answer and reply as files there.")]
+Gear = Annotated[str, typer.Option("--gear", metavar="CODE", help="The gear.")]
+Lower = Annotated[str, typer.Option("--lower", metavar="CODE", help="The lower bracket.")]
+Upper = Annotated[str, typer.Option("--upper", metavar="CODE", help="The upper bracket.")]
+Shaft = Annotated[str, typer.Option("--shaft", metavar="CODE", help="The shaft.")]
+
+
+def recall(form: FormFile, json: Json = False, db: Db = None) -> None:
+    """Bring up precedents for a boat form and what fitters would install, unchecked."""
+    boat_form = one_form(form, db)
+    with reading(db) as uow:
+        found = recall_form(uow, boat_form)
+    if json:
+        hull = found.hull.model_dump(mode="json") if found.hull else None
+        out.document({"schema": "recall/1", "hull": hull, **found.recall.model_dump(mode="json")})
+        return
+    with out.page() as console:
+        sheet = Sheet(console)
+        sheet.title(form, f"{found.recall.sisters} sister ships in the fleet")
+        sheet.part("boat", *boat.hull(found.hull))
+        sheet.part("precedents", *boat.precedents(found.recall.precedents))
+        sheet.part("suggestions", *boat.votes(found.recall.votes))
+
+
+def fit(
+    form: FormFile,
+    gear: Gear,
+    lower: Lower,
+    upper: Upper,
+    shaft: Shaft,
+    seed: Seed = 1,
+    json: Json = False,
+    db: Db = None,
+) -> None:
+    """Place and check one configuration on a boat. Exit status 1 where it does not fit."""
+    with faults.reading("configuration", "catalogue"):
+        asked = parse_shape(Configuration, {"gear": gear, "lower": lower, "upper": upper, "shaft": shaft})
+    boat_form = one_form(form, db)
+    with reading(db) as uow:
+        found = fit_form(uow, boat_form, asked, seed=seed)
+    if json:
+        out.document(found)
+    else:
+        with out.page() as console:
+            fit_page.show(Sheet(console), found, boat_form, form)
+    if found.verdict == "does_not_fit":
+        raise typer.Exit(faults.NO)
+
+
+def answer(file: Source, out_: Out = None, seed: Seed = 1, json: Json = False, db: Db = None) -> None:
+    """Answer a mail, a text or a boat form: which boat, precedents, what fits, what is missing, the reply.
+
+    Exit status 1 where for a boat in it nothing fits; 0 where it asks nothing.
+    """
+    data, name = given.read(file)
+    folder = outbox.ready(out_)
+    with faults.reading(name, FORM_SCHEMA), writing(db) as uow, bar("answer"):
+        found = answer_file(uow, data, name, now=bootstrap.clock(), seed=seed)
+    if folder is not None:
+        outbox.put(folder, found)
+    if json:
+        out.document(found)
+    else:
+        with out.page() as console:
+            sheet = Sheet(console)
+            for number, one in enumerate(found.answers, start=1):
+                several = f", boat {number} of {len(found.answers)}" if len(found.answers) > 1 else ""
+                answer_page.show(sheet, one, name + several)
+            if not found.answers:
+                sheet.title(name, f"{found.kind}: asks for no fit")
+    if any(one.suggestions and not one.fits for one in found.answers):
+        raise typer.Exit(faults.NO)

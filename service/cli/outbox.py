@@ -1,0 +1,42 @@
+"""What `--out DIR` leaves behind: the answers as JSON, and for each boat its own answer and reply."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+from service.cli.faults import BadInput
+from service.core.answer import Answers, reply
+
+
+def ready(folder: Path | None) -> Path | None:
+    """Return the folder, made where there is none, before any work is done. BadInput where a file is in its place."""
+    if folder is None:
+        return None
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except (FileExistsError, NotADirectoryError):
+        raise BadInput(f"--out {folder}: this is a file, no folder. Name a folder") from None
+    return folder
+
+
+def put(folder: Path, found: Answers) -> None:
+    """Write `answers.json`, and `1-answer.json`, `1-reply.txt` for the first boat, and so on."""
+    _write(folder / "answers.json", found.model_dump_json(by_alias=True, indent=2) + "\n")
+    for number, one in enumerate(found.answers, start=1):
+        _write(folder / f"{number}-answer.json", one.model_dump_json(by_alias=True, indent=2) + "\n")
+        _write(folder / f"{number}-reply.txt", reply(one) + "\n")
+
+
+def _write(path: Path, text: str) -> None:
+    write_bytes(path, text.encode("utf-8", "replace"))
+
+
+def write_bytes(path: Path, data: bytes) -> None:
+    """Write all of it or nothing: a file half written is never found under its name."""
+    half = path.with_name(f".{path.name}.{os.getpid()}")
+    try:
+        half.write_bytes(data)
+        half.replace(path)
+    finally:
+        half.unlink(missing_ok=True)

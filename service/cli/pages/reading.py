@@ -1,0 +1,59 @@
+"""What was read in a message, as a page."""
+
+from __future__ import annotations
+
+from rich.console import RenderableType
+
+from service.cli.pages.boat import bullets
+from service.cli.sheet import Sheet, said, share, table, words
+from service.core.boat import title
+from service.core.reading import Reading
+
+
+def show(sheet: Sheet, reading: Reading, name: str) -> None:
+    """Print the page of one reading; `name` is what was read."""
+    boats = f"{reading.boats} boat{'' if reading.boats == 1 else 's'}"
+    sheet.title(name, f"{reading.kind}, {boats}" if reading.is_enquiry else f"{reading.kind}: asks for no fit")
+    for index, form in enumerate(reading.forms):
+        rows = [(title(path), said(path, value)) for path, value in _leaves(form.document()) if path != "schema"]
+        label = "form" if len(reading.forms) == 1 else f"form {index + 1}"
+        sheet.part(label, table(("field", "said"), rows) if rows else words("nothing was said of the boat"))
+    sheet.part("evidence", *_evidence(reading))
+    doubts = [
+        (title(d.field), d.why.replace("_", " "), ", ".join(said(d.field, v) for v in d.values), d.text)
+        for d in reading.doubts
+    ]
+    if doubts:
+        sheet.part("doubts", table(("field", "why", "could be", "words"), doubts))
+    missing = [(title(m.field), m.why) for m in reading.missing]
+    if missing:
+        sheet.part("missing", table(("field", "why it matters"), missing))
+    sheet.part("questions", *bullets(reading.questions, numbered=True))
+    files = [
+        (a.name or "unnamed", a.type, f"{a.bytes} bytes", "read" if a.read else "not read") for a in reading.attachments
+    ]
+    if files:
+        sheet.part("attachments", table(("name", "type", ">size", ""), files, wraps=()))
+
+
+def _evidence(reading: Reading) -> list[RenderableType]:
+    rows = [
+        (
+            title(e.field),
+            said(e.field, e.value),
+            share(e.confidence),
+            "quoted" if e.quoted else "",
+            " ".join(e.text.split()),
+        )
+        for e in reading.evidence
+    ]
+    return [table(("field", "read as", ">sure", "", "from the words"), rows)] if rows else []
+
+
+def _leaves(value: object, path: str = "") -> list[tuple[str, object]]:
+    """Return every value of a document with its path, in order."""
+    if isinstance(value, dict):
+        return [leaf for key, item in value.items() for leaf in _leaves(item, f"{path}.{key}" if path else str(key))]
+    if isinstance(value, list) and not (path.endswith("_mm") or not value):
+        return [leaf for index, item in enumerate(value) for leaf in _leaves(item, f"{path}[{index}]")]
+    return [(path, value)]

@@ -1,0 +1,78 @@
+"""`transom records`: the fleet's installations in and out."""
+
+from __future__ import annotations
+
+import json as json_values
+import sys
+from pathlib import Path
+from typing import Annotated, get_args
+
+import typer
+
+from service.cli import faults, given, out
+from service.cli.options import Db, Json, Preview, Source, group, opened, reading
+from service.cli.outbox import write_bytes
+from service.cli.pages import imports
+from service.cli.progress import bar
+from service.cli.sheet import Sheet
+from service.files.write.tables import Format, Unwritable
+from service.flow.decide_hulls import decider
+from service.flow.export_records import export_records
+from service.flow.import_records import import_records
+
+commands = group("The fleet's records: one installation each.")
+FORMATS = get_args(Format)
+Target = Annotated[str, typer.Argument(metavar="FILE", help="Where to; its ending says the format. - is stdout.")]
+As = Annotated[
+    str | None, typer.Option("--format", metavar="|".join(FORMATS), help="JSON lines alone keep history. Else csv.")
+]
+
+
+@commands.command("import")
+def import_(file: Source, preview: Preview = False, json: Json = False, db: Db = None) -> None:
+    """Take over records from CSV, XLSX or JSON lines. Exit status 1 where rows were not taken."""
+    data, name = given.read(file)
+    with opened(db) as store, bar("records", data.count(b"\n")) as advance:
+        decide = decider(store.reading())
+        report = import_records(store.writing(), data, name, decide=decide, preview=preview, progress=advance)
+    if json:
+        out.document(imports.document(report))
+    else:
+        with out.page() as console:
+            imports.show(Sheet(console), report, name, "records")
+    if not report.whole:
+        raise typer.Exit(faults.NO)
+
+
+@commands.command()
+def export(file: Target = given.STDIN, format_: As = None, json: Json = False, db: Db = None) -> None:
+    """Give every record out as CSV, XLSX or JSON lines. With --json and no FILE: one document with all of them."""
+    to_stdout = file == given.STDIN
+    chosen: Format = "jsonl" if json and to_stdout and format_ is None else _format(format_, file)
+    if json and to_stdout and chosen != "jsonl":
+        raise faults.BadInput("--json prints one JSON document; name a FILE to write another format beside it")
+    with reading(db) as uow, bar("records"):
+        try:
+            data = export_records(uow, chosen)
+        except Unwritable as problem:
+            raise faults.BadInput(str(problem)) from None
+    if not to_stdout:
+        write_bytes(Path(file), data)
+        if json:
+            out.document({"file": file, "format": chosen, "bytes": len(data)})
+    elif json:
+        out.document({"schema": "records/1", "records": [json_values.loads(line) for line in data.splitlines()]})
+    else:
+        if chosen == "xlsx" and sys.stdout.isatty():
+            raise faults.BadInput("a workbook is no text for a terminal. Name a FILE ending in .xlsx")
+        out.raw(data)
+
+
+def _format(asked: str | None, file: str) -> Format:
+    name = (asked or Path(file).suffix.removeprefix(".") or "csv").lower()
+    for known in FORMATS:
+        if name == known:
+            return known  # type: ignore[no-any-return]  # one of the names the type lists
+    raise faults.BadInput(
+        f"records are not written as {name!r}. Take one of {', '.join(FORMATS)} (--format, or FILE's ending)"
+    )

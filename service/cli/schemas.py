@@ -1,0 +1,58 @@
+"""`transom schema`: the published shapes, as JSON Schema."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+import typer
+from pydantic import BaseModel
+
+from service.cli import out
+from service.cli.faults import BadInput
+from service.cli.options import Db, Json
+from service.cli.sheet import Sheet, table
+from service.core.answer import Answer, Answers
+from service.core.boat import BoatForm
+from service.core.catalogue import Catalogue
+from service.core.fit import Fit
+from service.core.hulls import HullDecision
+from service.core.reading import Reading
+from service.core.record import HullModel, Record
+from service.core.words import nearest
+
+SHAPES: dict[str, type[BaseModel]] = {
+    "boat-form": BoatForm,
+    "reading": Reading,
+    "answers": Answers,
+    "answer": Answer,
+    "fit": Fit,
+    "record": Record,
+    "hull": HullModel,
+    "hull-decision": HullDecision,
+    "catalogue": Catalogue,
+}
+Which = Annotated[str | None, typer.Argument(metavar="NAME", help=f"One of {', '.join(SHAPES)}; none lists them.")]
+DIALECT = "https://json-schema.org/draft/2020-12/schema"
+
+
+def schema(name: Which = None, json: Json = False, db: Db = None) -> None:
+    """Print the JSON Schema of a published shape (always JSON); without NAME, list the shapes."""
+    del db  # every command takes it; a shape needs none
+    if name is None:
+        _list(json)
+        return
+    key = name.removesuffix("/1").replace("_", "-").lower()
+    if key not in SHAPES:
+        near = nearest(key, SHAPES)
+        hint = f"Did you mean {near!r}?" if near else f"Known: {', '.join(SHAPES)}"
+        raise BadInput(f"there is no schema {name!r}. {hint}")
+    out.document({"$schema": DIALECT, **SHAPES[key].model_json_schema(by_alias=True)})
+
+
+def _list(json: bool) -> None:
+    rows = [(key, (shape.__doc__ or "").split("\n")[0]) for key, shape in SHAPES.items()]
+    if json:
+        out.document(dict(rows))
+        return
+    with out.page() as console:
+        Sheet(console).part("schemas", table(("name", "what it is"), rows))
