@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from service.files.write.tables import Format, write_csv, write_jsonl, write_xlsx
+from service.store.desk import uncollected
 from service.store.unit import UnitOfWork
 
 
@@ -11,8 +12,8 @@ def export_records(uow: UnitOfWork, format_: Format) -> bytes:
 
     Unwritable names what a workbook cannot hold.
     """
-    with uow:
+    with uncollected(), uow:
         if format_ == "jsonl":
             return write_jsonl(uow.records.histories().values())
         records = uow.records.all()
-    return write_csv(records) if format_ == "csv" else write_xlsx(records)
+        return write_csv(records) if format_ == "csv" else write_xlsx(records)

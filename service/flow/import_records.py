@@ -13,6 +13,7 @@ from service.files.columns import values
 from service.files.read.records_file import ReadRecords, RecordRow, read_records
 from service.files.read.tables import RowError
 from service.flow.import_report import Advance, ImportReport, silent
+from service.store.desk import uncollected
 from service.store.unit import UnitOfWork
 
 Decide = Callable[[BoatForm], str | None]
@@ -36,8 +37,8 @@ def import_records(
     their history along. `preview` says what would be done and writes nothing. Unreadable where the file is no table
     of records; a bad row is reported and keeps no other one out.
     """
-    read = read_records(data, name)
-    with uow:
+    with uncollected(), uow:
+        read = read_records(data, name)
         rows, errors = _with_hulls(uow, read, decide, progress)
         plan = _plan(uow, rows, who, f"import of {name}")
         if not preview:

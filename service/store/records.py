@@ -13,7 +13,7 @@ from service.core.record import Record
 from service.core.revision import Revision
 from service.store.boats import Boats
 from service.store.contacts import JOINED, Contacts, with_contact, without_contact
-from service.store.desk import Desk
+from service.store.desk import Desk, uncollected
 from service.store.errors import Conflict
 from service.store.schema import contacts, record_revisions, records
 
@@ -53,13 +53,11 @@ class Records:
 
     def histories(self) -> dict[str, tuple[Revision, ...]]:
         """Return every state of every record by reference, in the order of `all`."""
-        rows = self._desk.all(_EVERY)
-        return {reference: _revisions(group) for reference, group in groupby(rows, lambda row: str(row.reference))}
+        return _by_reference(self._desk.all(_EVERY))
 
     def histories_among(self, references: Iterable[str]) -> dict[str, tuple[Revision, ...]]:
         """Return every state of those of the references that exist."""
-        rows = self._desk.among(_EVERY, records.c.reference, sorted(set(references)))
-        return {reference: _revisions(group) for reference, group in groupby(rows, lambda row: str(row.reference))}
+        return _by_reference(self._desk.among(_EVERY, records.c.reference, sorted(set(references))))
 
     def add(self, record: Record, *, who: str, why: str) -> None:
         """Add a new record. Conflict where the reference is taken."""
@@ -150,13 +148,19 @@ def _document(record: Record) -> str:
 
 
 def _records(rows: Iterable[sa.Row[Any]]) -> tuple[Record, ...]:
-    return tuple(_record(row) for row in rows)
+    with uncollected():
+        return tuple(_record(row) for row in rows)
 
 
 def _record(row: sa.Row[Any]) -> Record:
     record = Record.model_validate_json(row.document)
     form = with_contact(record.form, row)
     return record if form is record.form else record.model_copy(update={"form": form})
+
+
+def _by_reference(rows: Iterable[sa.Row[Any]]) -> dict[str, tuple[Revision, ...]]:
+    with uncollected():
+        return {reference: _revisions(group) for reference, group in groupby(rows, lambda row: str(row.reference))}
 
 
 def _revisions(rows: Iterable[sa.Row[Any]]) -> tuple[Revision, ...]:
