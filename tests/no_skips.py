@@ -1,4 +1,4 @@
-"""In a checked run a skipped test is a failed run: what is not tried there is tried nowhere."""
+"""A plugin of scripts/test: where CI=true a skipped test fails the run. What is not tried there is tried nowhere."""
 
 from __future__ import annotations
 
