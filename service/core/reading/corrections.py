@@ -1,0 +1,67 @@
+"""What a writer takes back or puts right: "I meant 1120 not 1210", "forget the 3 ft 2"; and a height in two parts."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from itertools import islice
+
+from service.core.reading.claims import Claim, Notes
+from service.core.reading.sheet import Clause, Sheet
+from service.core.units import Quantity
+
+_NUMBER = r"(\d{1,5}(?:[.,]\d{1,2})?)"
+_DENIAL = r"(?:not|nicht|pas|niet|non|no|inte|ikke)"
+_NOT = re.compile(rf"{_NUMBER}[ \t]{{0,3}}[a-z\"'°]{{0,4}}[ ,]{{1,3}}(?:and )?{_DENIAL}[ \t]+{_NUMBER}")
+CLOSE = 1e-6
+MOST = 5
+
+
+def correct(sheet: Sheet, notes: Notes) -> None:
+    """Replace claims whose written number a later "A not B" takes back: B becomes A in B's own unit."""
+    for clause in sheet.clauses:
+        if clause.foreign or clause.quoted:
+            continue
+        for match in islice(_NOT.finditer(sheet.clean, clause.start, clause.end), MOST):
+            new, old = (float(g.replace(",", ".")) for g in match.groups())
+            notes.claims = [_mended(sheet, c, new, old, match.start(1), match.end(1)) for c in notes.claims]
+
+
+def _mended(sheet: Sheet, claim: Claim, new: float, old: float, start: int, end: int) -> Claim:
+    said = re.match(r"\d{1,5}(?:[.,]\d{1,2})?", sheet.clean[claim.start : claim.end])
+    if (
+        said is None
+        or not isinstance(claim.value, float)
+        or abs(float(said[0].replace(",", ".")) - old) > CLOSE
+        or not old
+    ):
+        return claim
+    return replace(claim, value=round(claim.value / old * new, 6), start=start, end=end, depth=0)
+
+
+def add_datum(sheet: Sheet, notes: Notes) -> None:
+    """Add up a height from the boot stripe and the boot stripe's own height above the water, where both are said."""
+    stripe = [c for c in sheet.clauses if "BOOTSTRIPE" in c.concepts and not c.foreign]
+    over = _from(stripe, {"TOP", "TRANSOM", "BOOTSTRIPE"}, without="WATER")
+    under = _from(stripe, {"BOOTSTRIPE", "WATER"}, without="TRANSOM")
+    if over is None or under is None:
+        return
+    start, end = min(over[0], under[0]), max(over[1], under[1])
+    notes.claims.append(Claim("transom.top_height_mm", round(over[2] + under[2], 6), start, end, 0, 0.8))
+    notes.doubts = [d for d in notes.doubts if d[1].why != "other_datum"]
+
+
+def _from(clauses: list[Clause], needed: set[str], *, without: str) -> tuple[int, int, float] | None:
+    """Return place and value of the one length whose own stretch of the clause has these concepts."""
+    hits = []
+    for clause in clauses:
+        lengths = [f for f in clause.found if f.dimension == "length"]
+        for i, found in enumerate(lengths):
+            low = lengths[i - 1].end if i else clause.start
+            high = lengths[i + 1].start if i + 1 < len(lengths) else clause.end
+            before = {m.concept for m in clause.marks if low <= m.start < found.start}
+            after = {m.concept for m in clause.marks if found.end <= m.start < high}
+            around = before | (after if i + 1 == len(lengths) else set())
+            if needed <= around and without not in around and isinstance(found.read, Quantity):
+                hits.append((found.start, found.end, found.read.value))
+    return hits[0] if len(hits) == 1 else None

@@ -1,0 +1,83 @@
+"""Year, hull number, builder: said beside the boat's name or after a label."""
+
+from __future__ import annotations
+
+import re
+
+from service.core.reading.claims import Claim
+from service.core.reading.models import Named
+from service.core.reading.sheet import Clause, Sheet
+from service.core.reading.view import is_thing
+
+_YEAR = re.compile(
+    r"(?<![\d.,+/-])(?:(19[3-9]\d|20[0-4]\d)|['\u2019]?(?<!\d)([4-9]\d))(?![\d]|[.,]\d|[ \t]?(?:mm|cm|m|kg|lb|ft|in)\b)"
+)
+_NUMBER = re.compile(r"[ \t:.#]{1,4}(\d{1,5}[A-Za-z]?)\b(?![.,]\d)")
+_CENTURY = 1900
+NEAR_NAME = 12
+
+
+def read_details(sheet: Sheet, boat: list[Named]) -> list[Claim]:
+    """Return claims for year, hull number and builder in the clauses of this boat."""
+    claims: list[Claim] = []
+    for clause in sheet.clauses:
+        if clause.foreign or "OTHER_BOAT" in clause.concepts or {"OWNED", "ORDER"} & clause.concepts:
+            continue
+        claims += _years(sheet, clause, boat)
+        claims += _hull_numbers(sheet, clause)
+        claims += _builders(sheet, clause)
+    return claims
+
+
+def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
+    found = []
+    for match in _YEAR.finditer(sheet.clean, clause.start, clause.end):
+        if any(f.start <= match.start() < f.end for f in clause.found):
+            continue
+        full = match[1] is not None
+        value = int(match[1]) if full else _CENTURY + int(match[2])
+        before = sheet.clean[max(clause.start, match.start() - 14) : match.start()]
+        cue = any(
+            m.concept == "YEAR"
+            and m.end <= match.start()
+            and not sheet.clean[m.end : match.start()].strip(" :\n'\u2019")
+            for m in clause.marks
+        )
+        named = [n for n in boat if n.start < match.start() and (n.clause is clause or n.clause is clause.parent)]
+        beside = bool(named) and full and bool(re.search(r"(?:[(,]|,[ \t][^\W\d]{1,9})\s*$", before))
+        after = sheet.clean[match.end() : match.end() + 14].split()
+        article = (
+            full
+            and bool(re.search(r"\b(?:a|an|my|our)\s$", before))
+            and bool(after)
+            and _boat_word(clause, match.end())
+        )
+        near = bool(named) or any(n.clause.paragraph == clause.paragraph for n in boat) or clause.shaped
+        if (cue and full and near) or beside or article or (cue and near and bool(named)):
+            found.append(Claim("boat.year", value, match.start(), match.end(), clause.depth))
+    return found
+
+
+def _boat_word(clause: Clause, at: int) -> bool:
+    return any(0 <= m.start - at <= NEAR_NAME and (m.concept == "BOAT" or is_thing(m.concept)) for m in clause.marks)
+
+
+def _hull_numbers(sheet: Sheet, clause: Clause) -> list[Claim]:
+    found = []
+    for mark in clause.marks:
+        match = _NUMBER.match(sheet.clean, mark.end, clause.end) if mark.concept == "HULL_NUMBER" else None
+        if match is not None:
+            found.append(Claim("boat.hull_number", match[1], match.start(1), match.end(1), clause.depth))
+    return found
+
+
+def _builders(sheet: Sheet, clause: Clause) -> list[Claim]:
+    first = next(iter(clause.marks), None)
+    if first is None or first.concept != "BUILDER" or not clause.shaped:
+        return []
+    colon = sheet.clean.find(":", first.end, first.end + 3)
+    value = sheet.clean[colon + 1 : clause.end].strip() if colon >= 0 else ""
+    if not value or len(value) > 60 or "\n" in value:  # noqa: PLR2004 - a name, not a sentence
+        return []
+    start = sheet.clean.index(value, colon)
+    return [Claim("boat.builder", value, start, start + len(value), clause.depth)]

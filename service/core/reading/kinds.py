@@ -1,0 +1,31 @@
+"""What a letter is: an enquiry, a reply to our questions, an order of parts, thanks, or something else."""
+
+from __future__ import annotations
+
+from service.core.reading.letter import Letter
+from service.core.reading.shape import Kind
+from service.core.reading.sheet import Sheet
+
+
+def kind_of(letter: Letter, sheet: Sheet, *, named: int, measured: int) -> Kind:  # noqa: PLR0911 - one a kind
+    """Return the kind. An enquiry or reply asks what a boat needs: a boat or measures, and a question or a wish."""
+    if letter.bulk:
+        return "other"
+    own = [c for c in sheet.clauses if not c.quoted]
+    said = [m.concept for c in own for m in c.marks]
+    asks = said.count("ASK") + any("?" in sheet.clean[c.start : c.end] for c in own)
+    orders, owned = said.count("ORDER"), said.count("OWNED")
+    if orders >= 2 and owned and not measured:  # noqa: PLR2004 - one word alone is no order
+        return "spares"
+    if orders > asks and (orders > 1 or owned) and measured < 2:  # noqa: PLR2004
+        return "spares"
+    thread = letter.in_reply_to is not None or any(ln.zone == "quoted" for ln in sheet.lines)
+    if thread and (measured or named or "MEANT" in said) and not ("THANKS" in said and not measured and not asks):
+        return "reply"
+    alone = named == 1 and not orders  # one boat named and nothing else asked: what else would they want
+    if (named or measured) and (asks or measured or "GEAR" in said or alone):
+        thanks_only = "THANKS" in said and not asks and not measured
+        return "thanks" if thanks_only else "enquiry"
+    if asks and "GEAR" in said:
+        return "enquiry"
+    return "thanks" if "THANKS" in said else "other"

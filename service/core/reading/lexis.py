@@ -1,0 +1,113 @@
+"""Words -> concepts. A vocabulary is data: for each concept the phrases of one language that mean it.
+
+In a phrase `word*` stands for every word that begins so. The longest phrase at a place wins; a phrase listed under
+several concepts means all of them.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+
+_LETTERS = {"ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "ł": "l", "đ": "d", "’": "'"}  # noqa: RUF001 - as people write it
+_WORD = re.compile(r"[^\W\d_]+(?:['\u2019][^\W\d_]+)*")
+LONGEST_STEM = 24
+
+
+@dataclass(frozen=True)
+class Word:
+    fold: str
+    start: int
+    end: int
+
+
+@dataclass(frozen=True)
+class Mark:
+    """A concept in the text at [start, end)."""
+
+    concept: str
+    start: int
+    end: int
+
+
+@dataclass(frozen=True)
+class Vocabulary:
+    """One language's words: `common` tells the language, `concepts` maps a concept to its phrases, "|" between."""
+
+    language: str
+    common: str
+    concepts: Mapping[str, str]
+
+
+@dataclass
+class _Index:
+    exact: dict[str, list[tuple[tuple[str, ...], str]]] = field(default_factory=dict)
+    stems: dict[str, list[tuple[tuple[str, ...], str]]] = field(default_factory=dict)
+
+
+def fold(word: str) -> str:
+    """Return the word in lower case without diacritics; æ, ø, ß as ae, o, ss."""
+    low = "".join(_LETTERS.get(c, c) for c in word.casefold())
+    return "".join(c for c in unicodedata.normalize("NFKD", low) if not unicodedata.combining(c))
+
+
+def words_of(text: str) -> list[Word]:
+    """Return the words with their places; a possessive 's is dropped."""
+    return [Word(fold(m[0]).removesuffix("'s"), m.start(), m.end()) for m in _WORD.finditer(text)]
+
+
+class Matcher:
+    """Finds a vocabulary's concepts in words, in one pass."""
+
+    def __init__(self, vocabulary: Vocabulary) -> None:
+        self.language = vocabulary.language
+        self.common = frozenset(fold(w) for w in vocabulary.common.split())
+        self._index = _Index()
+        for concept, phrases in vocabulary.concepts.items():
+            for phrase in phrases.split("|"):
+                self._add(tuple(fold(w) for w in phrase.split()), concept)
+
+    def _add(self, parts: tuple[str, ...], concept: str) -> None:
+        if not parts:
+            return
+        first = parts[0]
+        table = self._index.stems if first.endswith("*") else self._index.exact
+        table.setdefault(first.rstrip("*"), []).append((parts, concept))
+
+    def marks(self, text: str, words: list[Word]) -> list[Mark]:
+        """Return the marks in order; within a phrase only white space and hyphens may stand between words."""
+        found: list[Mark] = []
+        at = 0
+        while at < len(words):
+            best = self._best(text, words, at)
+            length = max((n for n, _ in best), default=0)
+            found += [
+                Mark(concept, words[at].start, words[at + n - 1].end)
+                for n, concept in dict.fromkeys(best)
+                if n == length
+            ]
+            at += max(1, length)
+        return found
+
+    def _best(self, text: str, words: list[Word], at: int) -> list[tuple[int, str]]:
+        word = words[at].fold
+        candidates: Iterable[tuple[tuple[str, ...], str]] = self._index.exact.get(word, [])
+        for size in range(2, min(len(word), LONGEST_STEM) + 1):
+            stem = self._index.stems.get(word[:size])
+            candidates = [*candidates, *stem] if stem else candidates
+        return [(len(parts), concept) for parts, concept in candidates if _follows(text, words, at, parts)]
+
+
+def _follows(text: str, words: list[Word], at: int, parts: tuple[str, ...]) -> bool:
+    if at + len(parts) > len(words):
+        return False
+    for offset, part in enumerate(parts):
+        word = words[at + offset]
+        if not (word.fold.startswith(part[:-1]) if part.endswith("*") else word.fold == part):
+            return False
+        joint = ".-/ \n\t>" if offset and len(parts[offset - 1]) == 1 else "- \n\t>"  # "f.t.", "n/a"
+        if offset and text[words[at + offset - 1].end : word.start].strip(joint):
+            return False
+    return True

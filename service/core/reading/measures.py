@@ -1,0 +1,235 @@
+"""Quantities -> fields: which measure of the boat a number with a unit is, and on which side of zero it lies."""
+
+from __future__ import annotations
+
+from service.core.reading.claims import Claim, Notes, plausible
+from service.core.reading.shape import Why
+from service.core.reading.sheet import Clause, Sheet
+from service.core.reading.view import View, is_obstacle, view
+from service.core.units import Found
+
+LABELS = {
+    "LOA": "boat.loa_mm",
+    "LWL": "boat.lwl_mm",
+    "BEAM": "boat.beam_mm",
+    "DRAFT": "boat.draft_mm",
+}
+DATUMS = frozenset({"BOOTSTRIPE", "TOERAIL", "KEEL"})
+STERN = frozenset({"TRANSOM", "POST"})
+MATERIALS = frozenset({"SOLID", "CORED", "GRP", "ALU", "WOOD", "STEEL"})
+Decided = tuple[str, float | Why]
+Decision = Decided | None
+THIN_MM = 150
+BEAM_MM = 1500
+PLATE_MM = 40
+MOST_MEASURES = 40
+
+
+def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
+    """Add a claim or a doubt for each quantity that is plainly a measure of hull, transom or rudder.
+
+    `hints`: what the letter says of the stern as a whole, for a rake that does not say which way.
+    """
+    for clause in sheet.clauses:
+        if len(clause.found) > MOST_MEASURES:
+            continue  # a heap of numbers says nothing that could be told apart
+        for found in clause.found:
+            foreign = elsewhere(clause, found.start) or _of_obstacle(sheet.clean, clause, found)
+            if found.shared or foreign:
+                continue
+            seen = view(sheet.clean, clause, found)
+            if found.dimension == "length":
+                decided = _length(seen, found)
+            elif found.dimension == "angle":
+                decided = _angle(seen, clause, hints)
+            elif found.dimension == "mass":
+                decided = _mass(seen)
+            else:
+                decided = None
+            if decided is not None:
+                _note(sheet, notes, clause, found, decided)
+
+
+def elsewhere(clause: Clause, at: int) -> bool:
+    """Say whether words at `at` are about another boat: it is named in the clause, and ours not in between."""
+    others = [m for c in (clause, clause.parent) if c is not None for m in c.marks if m.concept == "OTHER_BOAT"]
+    ours = [m for m in clause.marks if m.concept == "OURS"]
+    return any(not any(o.start < mine.start <= at for mine in ours) for o in others)
+
+
+def _of_obstacle(clean: str, clause: Clause, found: Found) -> bool:
+    """Say whether an obstacle is the subject: named before the quantity with no comma between."""
+    named = [m for m in clause.marks if is_obstacle(m.concept) and m.end <= found.start]
+    return bool(named) and not set(",;:") & set(clean[named[-1].end : found.start])
+
+
+def _note(sheet: Sheet, notes: Notes, clause: Clause, found: Found, decided: Decided) -> None:
+    name, sign = decided
+    text = sheet.text[found.start : found.end]
+    if isinstance(sign, str):
+        notes.doubt(found.start, name, sign, text, plausible(name, found))
+        return
+    values = plausible(name, found, sign)
+    if "WITHDRAW" in clause.concepts and _withdrawn(clause, found):
+        notes.doubt(found.start, name, "withdrawn", text, values)
+    elif len(values) == 1:
+        notes.claims.append(Claim(name, values[0], found.start, found.end, clause.depth))
+    else:
+        notes.doubt(found.start, name, "ambiguous", text, values)
+
+
+def _withdrawn(clause: Clause, found: Found) -> bool:
+    return any(m.concept == "WITHDRAW" and m.end <= found.start for m in clause.marks)
+
+
+# --- lengths -------------------------------------------------------------------------------------------
+
+
+def _length(seen: View, found: Found) -> Decision:
+    for concept in seen.before or seen.after:
+        if concept in LABELS and not (concept == "DRAFT" and seen.thing == "RUDDER"):
+            return LABELS[concept], 1.0
+    thing = seen.thing
+    if thing is not None and is_obstacle(thing):
+        return None
+    if thing == "STEP":
+        return _step(seen)
+    return _rudder(seen) or _thickness(seen, found) or _width(seen, found) or _height(seen)
+
+
+def _step(seen: View) -> Decision:
+    if seen.near & {"DEPTH"}:
+        return "transom.step_depth_mm", 1.0
+    if seen.near & {"WIDTH"}:
+        return "transom.step_width_mm", 1.0
+    return ("transom.step_height_mm", 1.0) if seen.near & {"WATER", "HEIGHT"} else None
+
+
+def _direction(seen: View) -> float | None:
+    """Return +1 aft, -1 forward, by the direction word nearest behind the quantity, else in front of it."""
+    for concept in (*seen.after, *seen.before):
+        if concept in ("FORWARD", "AFT"):
+            return -1.0 if concept == "FORWARD" else 1.0
+    return None
+
+
+def _rudder(seen: View) -> Decision:
+    sign = _direction(seen)
+    near = seen.near | (
+        seen.question if not seen.near & STERN.union({"TOP"}) or seen.near & {"TRAILING"} else frozenset()
+    )
+    if "STOCK" in seen.near or ("STOCK" in seen.left and seen.thing in (None, "RUDDER")):
+        return "main_rudder.stock_aft_mm", sign if sign is not None else "sign_unknown"
+    trailing = "TRAILING" in seen.near or (seen.thing == "RUDDER" and "STICK_OUT" in near | seen.left)
+    if not trailing:
+        sticks = {"STICK_OUT", "HUNG_OUT"} & (seen.left | seen.question) and "STICK_OUT" in near | seen.left
+        trailing = bool(sticks) and "RUDDER" in seen.left | seen.question
+    if not trailing:
+        return None
+    if sign is None and {"STICK_OUT", "HUNG_OUT"} & (near | seen.whole | seen.question):
+        sign = 1.0
+    return "main_rudder.trailing_edge_aft_mm", sign if sign is not None else "sign_unknown"
+
+
+def _thickness(seen: View, found: Found) -> Decision:
+    low, high = plausible("transom.thickness_mm", found), THIN_MM
+    if not low or max(low) > high or seen.thing not in (None, "TRANSOM", "POST"):
+        return None
+    if "THICK" in seen.near or ("THICK" in seen.left and not seen.near & {"WATER", "TOP", "WIDTH"}):
+        return "transom.thickness_mm", 1.0
+    plate = seen.whole & MATERIALS and "TRANSOM" in seen.before[:1] and max(low) <= PLATE_MM
+    solid = seen.near & {"SOLID", "CORED"} and not seen.near & {"WATER", "WIDTH", "HEIGHT"}
+    return ("transom.thickness_mm", 1.0) if plate or solid else None
+
+
+def _width(seen: View, found: Found) -> Decision:  # noqa: PLR0911 - one return for each way a thickness or width is told
+    wide = "WIDTH" in seen.near or (
+        "WIDTH" in seen.left and seen.near & {"TOP", "WATER", "BOTTOM"} and "HEIGHT" not in seen.near
+    )
+    if not wide:
+        return None
+    if seen.thing in ("TRANSOM", "POST") or "TRANSOM" in seen.topic:
+        if "WATER" in seen.near and "TOP" not in seen.near:
+            return "transom.width_waterline_mm", 1.0
+        if "TOP" in seen.near | seen.left:
+            return "transom.width_top_mm", 1.0
+        return None
+    if "TOP" in seen.near:
+        return "transom.width_top_mm", 1.0
+    if "WATER" in seen.near:
+        return "transom.width_waterline_mm", 1.0
+    beam = min(plausible("boat.beam_mm", found), default=0.0) >= BEAM_MM and "LOA" in seen.left
+    return ("boat.beam_mm", 1.0) if beam else None
+
+
+def _height(seen: View) -> Decision:
+    for level in (seen.near, seen.near | seen.left, seen.whole | seen.question):
+        datum = level & DATUMS
+        stern = bool(level & STERN) or "TRANSOM" in seen.topic or "POST" in seen.topic
+        if not stern and "TOP" not in level:
+            continue
+        if seen.thing in DATUMS and "TOP" not in seen.near:
+            return None
+        if datum and level & {"TOP", "BOTTOM"}:
+            return "transom.top_height_mm", "other_datum"
+        if "WATER" not in level:
+            if level == seen.near and {"HEIGHT", "TRANSOM"} <= level:
+                return "transom.top_height_mm", "ambiguous"  # above the water, or from edge to edge?
+            continue
+        if "BOTTOM" in seen.near | (level if "TOP" not in level else frozenset()):
+            return "transom.bottom_height_mm", -1.0 if "BELOW" in seen.near else 1.0
+        if "TOP" in level or "HEIGHT" in level:
+            return "transom.top_height_mm", 1.0
+    return None
+
+
+# --- angles and masses ---------------------------------------------------------------------------------
+
+
+def _angle(seen: View, clause: Clause, hints: frozenset[str]) -> Decision:
+    if "TURN" in seen.near or ("RUDDER" in seen.topic[:1] and "TURN" in seen.whole):
+        return "main_rudder.max_deflection_deg", 1.0
+    about = {"RAKE", "LEAN", "PLUMB", "REVERSE", "COUNTER"} & (seen.whole | seen.question)
+    if not about and not {"TRANSOM", "POST"} & (seen.near | set(seen.topic)):
+        return None
+    if "PLUMB" in seen.whole and not {"FORWARD", "AFT"} & seen.whole:
+        return "transom.rake_deg", 1.0
+    sign = rake_sign(clause)
+    if sign is None and clause.parent is not None:
+        sign = rake_sign(clause.parent)
+    if sign is None:
+        way = hints & {"REVERSE", "COUNTER"}
+        sign = None if len(way) != 1 else -1.0 if "REVERSE" in way else 1.0
+    return "transom.rake_deg", sign if sign is not None else "sign_unknown"
+
+
+def rake_sign(clause: Clause) -> float | None:
+    """Return +1 where the clause has the top edge aft of the bottom, -1 forward of it; None where unsaid or at odds.
+
+    "Top further aft than the bottom" outranks "leans aft", and that outranks the names for such sterns.
+    """
+    edges: set[float] = set()
+    leans: set[float] = set()
+    names: set[float] = set()
+    edge, leaning = 0.0, False
+    for mark in clause.marks:
+        if mark.concept == "TOP" or (mark.concept == "BOTTOM" and not edges):
+            edge = 1.0 if mark.concept == "TOP" else -1.0
+        elif mark.concept in ("LEAN", "RAKE"):
+            edge, leaning = 0.0, True
+        elif mark.concept in ("FORWARD", "AFT"):
+            way = 1.0 if mark.concept == "AFT" else -1.0
+            (edges if edge else leans if leaning else set()).add(way * (edge or 1.0))
+        elif mark.concept in ("REVERSE", "COUNTER"):
+            names.add(-1.0 if mark.concept == "REVERSE" else 1.0)
+    for signs in (edges, leans, names):
+        if signs:
+            return next(iter(signs)) if len(signs) == 1 and not names - signs else None
+    return None
+
+
+def _mass(seen: View) -> Decision:
+    if seen.thing == "BALLAST" and "DISPLACEMENT" not in seen.near:
+        return None
+    near = seen.near | (seen.left if not is_obstacle(seen.thing or "") else frozenset())
+    return ("boat.displacement_kg", 1.0) if "DISPLACEMENT" in near else None

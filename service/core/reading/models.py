@@ -1,0 +1,131 @@
+"""Which boat: names of known hull models in the text, else a capitalised name with a number where boats are named."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from service.core.reading.lexis import fold
+from service.core.reading.sheet import Clause, Sheet
+from service.core.units import Found
+
+_TOKEN = re.compile(r"\d+(?:[.,]\d+)*|[^\W\d_]+")
+_GENERATION = re.compile(r"[ \t]+(?:(?:Mk|MK|mk|Mark)[ .-]?(?:\d|I{1,3}V?|IV)\b|(?:II|III|IV)\b)")
+_SUFFIX = re.compile(r"[ \t-]+(?!I\b|A\b|LOA\b|LWL\b|GRP\b|US\b|UK\b|OK\b|PS\b)([A-Z]{1,3})\b(?![.'\u2019]?[a-z])")
+_WORDED = re.compile(
+    r"[ \t-]+(?:Sport|Pilothouse|Classic|Cruiser|Regatta|Racing|Performance|Deluxe|Decksalon|Spissgatter)\b"
+)
+_NAME = r"[^\W\d_a-z][^\W\d_]{2,20}"
+_PATTERN = re.compile(rf"\b({_NAME}(?:[ \t]{_NAME})?)[ \t](\d{{2,4}}(?:[.,]\d{{1,2}})?)(?![\w.,]*\d|[\"'°])")
+MOST_NAMES = 100
+_MONTHS = (
+    "january february march april may june july august september october november december januar februar märz mai "
+)
+_NO_BOAT = (
+    "juni juli oktober dezember janvier février mars avril juin juillet août septembre octobre novembre décembre unit "
+    "quay street road page no nr tel fax mob img boat year loa lwl beam draft hull box port key order serial since "
+    "from before after about baujahr bouwjaar"
+)
+_NO_NAME = frozenset(fold(w) for w in (_MONTHS + _NO_BOAT).split())
+
+
+@dataclass(frozen=True)
+class Named:
+    """A boat's name in the text at [start, end), and how surely it is the boat asked about."""
+
+    name: str
+    start: int
+    end: int
+    score: float
+    clause: Clause
+
+
+def find_models(sheet: Sheet, known: Sequence[str]) -> list[Named]:
+    """Return the boats named outside signatures and other people's words, in order of place."""
+    table = _table(known)
+    found: list[Named] = []
+    for clause in sheet.clauses:
+        if clause.parent is not None or clause.foreign:
+            continue
+        text = sheet.clean[clause.start : clause.end]
+        spans = _known_spans(text, table)
+        spans = spans or [(a, b, 0.0) for a, b in _pattern_spans(clause, text)]
+        for a, b, base in spans:
+            end = b + _tail(text[b:])
+            score = base + _bonus(sheet, clause, a)
+            name = " ".join(text[a:end].split())
+            if len(found) < MOST_NAMES and not _other(clause, clause.start + a):
+                found.append(Named(name, clause.start + a, clause.start + end, score, clause))
+    boats = {fold(n.name) for n in found if n.score > 0}
+    return [n for n in found if fold(n.name) in boats]
+
+
+def _table(known: Sequence[str]) -> dict[str, list[tuple[str, ...]]]:
+    table: dict[str, list[tuple[str, ...]]] = {}
+    for name in known:
+        parts = tuple(fold(m[0]).replace(",", ".") for m in _TOKEN.finditer(name))
+        if any(p[0].isdigit() for p in parts) or len(parts) > 1:
+            table.setdefault(parts[0], []).append(parts)
+    return table
+
+
+def _known_spans(text: str, table: dict[str, list[tuple[str, ...]]]) -> list[tuple[int, int, float]]:
+    if not table:
+        return []
+    tokens = [(fold(m[0]).replace(",", "."), m.start(), m.end()) for m in _TOKEN.finditer(text)]
+    spans: list[tuple[int, int, float]] = []
+    at = 0
+    while at < len(tokens):
+        fits = [p for p in table.get(tokens[at][0], ()) if tuple(t[0] for t in tokens[at : at + len(p)]) == p]
+        fits = [p for p in fits if not text[tokens[at][1] : tokens[at + len(p) - 1][2]].count("\n\n")]
+        if fits:
+            size = max(map(len, fits))
+            spans.append((tokens[at][1], tokens[at + size - 1][2], 3.0))
+            at += size
+        else:
+            at += 1
+    return spans
+
+
+def _pattern_spans(clause: Clause, text: str) -> list[tuple[int, int]]:
+    spans = []
+    for match in _PATTERN.finditer(text):
+        start = match.start(1)
+        words = match[1].split()
+        while words and (fold(words[0]) in _NO_NAME or _meant(clause, clause.start + start, len(words[0]))):
+            start += len(words[0]) + 1
+            words.pop(0)
+        year = re.fullmatch(r"(?:19|20)\d\d", match[2])
+        if words and not year and not _measured(clause.found, clause.start + match.start(2)):
+            spans.append((start, match.end(2)))
+    return spans
+
+
+def _meant(clause: Clause, at: int, size: int) -> bool:
+    return any(m.start < at + size and at < m.end for m in clause.marks)
+
+
+def _measured(found: list[Found], at: int) -> bool:
+    return any(f.start <= at < f.end for f in found)
+
+
+def _tail(rest: str) -> int:
+    """Return how far a generation or a short suffix goes on behind the name."""
+    generation = _GENERATION.match(rest)
+    end = generation.end() if generation else 0
+    suffix = _SUFFIX.match(rest, end) or _WORDED.match(rest, end)
+    return suffix.end() if suffix else end
+
+
+def _bonus(sheet: Sheet, clause: Clause, at: int) -> float:
+    """Score the place: the subject, a label, near a word for boat or owning."""
+    subject = clause.start < sheet.subject_end
+    place = clause.start + at
+    label = any(m.concept in ("MODEL", "BOAT") and 0 <= place - m.end <= 4 for m in clause.marks)  # noqa: PLR2004 - ": "
+    boat = {"BOAT", "GEAR", "ASK"} & clause.concepts
+    return 1.0 * subject + 2.0 * label + 0.5 * bool(boat) - 0.5 * clause.quoted
+
+
+def _other(clause: Clause, at: int) -> bool:
+    return any(m.concept == "OTHER_BOAT" and m.start < at for m in clause.marks)

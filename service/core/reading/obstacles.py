@@ -1,0 +1,195 @@
+"""What stands on the stern: kinds, how they move, whether they may go, and boxes where distances are said."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any
+
+from service.core.reading.lexis import Mark
+from service.core.reading.measures import MOST_MEASURES
+from service.core.reading.sheet import Clause, Sheet
+from service.core.reading.stern import denied
+from service.core.reading.view import is_obstacle, segment, view
+from service.core.units import Found, Quantity
+from service.core.units.lexicon import RANGE_WORDS
+
+MOVES = {"FOLD": "folds", "FIXED": "fixed", "SWING": "swings", "SLIDE": "slides"}
+SIDES = {"PORT": "port", "STARBOARD": "starboard", "CENTRE": "centre"}
+ATTRIBUTES = frozenset({*MOVES, *SIDES, "REMOVE", "KEEP", "EACH_SIDE"})
+CLOSE = 30
+PAIR = 2
+FAR_MM = 6000.0
+RANGE_JOINTS = RANGE_WORDS | {"-", "\u2013"}
+BOAT_MEASURES = frozenset({"RUDDER", "STOCK", "DISPLACEMENT", "LOA", "BEAM", "DRAFT"})
+
+
+@dataclass
+class Seen:
+    """One obstacle as told: where first named, and what is said of it."""
+
+    kind: str
+    start: int
+    end: int
+    depth: int
+    said: dict[str, Any] = field(default_factory=dict)
+    marks: list[tuple[Clause, Mark]] = field(default_factory=list)
+    found: list[tuple[Clause, Found]] = field(default_factory=list)
+
+
+def read_obstacles(sheet: Sheet) -> list[Seen]:
+    """Return the obstacles that the letter says are there, in order; denied ones are left out."""
+    seen: list[Seen] = []
+    last: Seen | None = None
+    paragraph = -1
+    for clause in sheet.clauses:
+        if clause.foreign or "OTHER_BOAT" in clause.concepts:
+            continue
+        if clause.paragraph != paragraph:
+            last = None
+        paragraph = clause.paragraph
+        last = _clause(sheet, clause, seen, last)
+    for one in seen:
+        _attributes(one)
+        _boxes(sheet, one)
+    return seen
+
+
+def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None) -> Seen | None:
+    named = [m for m in clause.marks if is_obstacle(m.concept)]
+    here: list[tuple[Mark, Seen | None]] = [(m, _mention(sheet, clause, m, seen)) for m in named]
+    if clause.parent is not None:
+        last = _nearest(clause.parent, clause.start, seen) or last
+    elif not named and clause.shaped:
+        last = None
+    things = {"TRANSOM", "RUDDER", "STEP", "BOAT"} & clause.concepts
+    carried = None if things & {"RUDDER", "STEP"} and not named else last
+    for mark in clause.marks:
+        if mark.concept in ATTRIBUTES:
+            owner = _owner(sheet, clause, mark, here, carried)
+            if owner is not None:
+                owner.marks.append((clause, mark))
+    for found in clause.found:
+        if found.dimension != "length":
+            continue
+        owner = _owner(sheet, clause, Mark("", found.start, found.end), here, carried)
+        if owner is not None:
+            owner.found.append((clause, found))
+    present = [s for _, s in here if s is not None]
+    return present[-1] if present else None if named else last
+
+
+def _mention(sheet: Sheet, clause: Clause, mark: Mark, seen: list[Seen]) -> Seen | None:
+    low, high = segment(sheet.clean, clause, mark)
+    if sheet.clean[high : high + 1] == ":":
+        behind = [m for m in clause.marks if m.concept == "NOT" and not sheet.clean[high + 1 : m.start].strip()]
+        high = behind[0].end if behind and behind[0].start > high else high
+    around = [m for m in clause.marks if m.concept == "NOT" and low <= m.start < high]
+    if any(m.start < mark.start or not _verb_between(clause, mark, m) for m in around):
+        return None
+    kind = mark.concept.removeprefix("O_").lower()
+    known = next((s for s in seen if s.kind == kind), None)
+    if known is None:
+        known = Seen(kind, mark.start, mark.end, clause.depth)
+        seen.append(known)
+    return known
+
+
+def _verb_between(clause: Clause, thing: Mark, denial: Mark) -> bool:
+    """Say whether a denial behind the thing denies its moving or going ("does not fold") rather than the thing."""
+    return any(
+        m.concept in ATTRIBUTES and 0 <= m.start - denial.end <= CLOSE for m in clause.marks if m.start > thing.end
+    )
+
+
+def _nearest(parent: Clause, at: int, seen: list[Seen]) -> Seen | None:
+    before = [m for m in parent.marks if is_obstacle(m.concept) and m.end <= at]
+    kind = before[-1].concept.removeprefix("O_").lower() if before else None
+    return next((s for s in seen if s.kind == kind), None)
+
+
+def _owner(
+    sheet: Sheet, clause: Clause, mark: Mark, here: list[tuple[Mark, Seen | None]], last: Seen | None
+) -> Seen | None:
+    """Return the obstacle an attribute or distance belongs to: one named close behind it, else the last one before."""
+    after = next(((m, s) for m, s in here if m.start >= mark.end), None)
+    before = [(m, s) for m, s in here if m.end <= mark.start]
+    if after is not None and mark.concept:
+        between = sheet.clean[mark.end : after[0].start]
+        inside = any(m.start < mark.end and mark.start < m.end for m, _ in here)
+        if not inside and len(between) <= CLOSE and not set(",;:.") & set(between):
+            return after[1]
+    if before:
+        since = {m.concept for m in clause.marks if before[-1][0].end <= m.start < mark.start}
+        return None if not mark.concept and since & BOAT_MEASURES else before[-1][1]
+    if here:
+        first = here[0]
+        low, _ = segment(sheet.clean, clause, first[0])
+        return first[1] if mark.concept in SIDES and (low <= mark.start or not before) else None
+    return last
+
+
+def _attributes(one: Seen) -> None:
+    for clause, mark in one.marks:
+        if mark.concept in MOVES:
+            negative = denied(clause, mark.start)
+            if not negative:
+                one.said.setdefault("moves", MOVES[mark.concept])
+            elif mark.concept == "FOLD":
+                one.said["moves"] = "fixed"
+        elif mark.concept == "KEEP" and not denied(clause, mark.start):
+            one.said["keep"] = True
+        elif mark.concept == "REMOVE" and not denied(clause, mark.start):
+            one.said["removable"] = True
+        elif mark.concept in ("PORT", "STARBOARD") and not denied(clause, mark.start):
+            one.said["side"] = SIDES[mark.concept]
+        elif mark.concept == "CENTRE" and not denied(clause, mark.start):
+            one.said.setdefault("side", "centre")
+
+
+def _boxes(sheet: Sheet, one: Seen) -> None:
+    centred = any(m.concept == "CENTRE" for _, m in one.marks) and one.said.get("side") == "centre"
+    sideways: list[float] = []
+    for clause, found in one.found:
+        if not isinstance(found.read, Quantity) or abs(found.read.value) > FAR_MM or len(clause.found) > MOST_MEASURES:
+            continue
+        axis, sort = _axis(sheet, clause, found)
+        value = abs(found.read.value)
+        if axis == "starboard_mm" and sort == "from centre":
+            sideways.append(value)
+        elif axis == "starboard_mm" and (sort == "each side" or centred):
+            half = value if sort == "each side" else value / 2
+            one.said.setdefault(axis, [-half, half])
+        elif axis == "aft_mm":
+            one.said.setdefault(axis, [0.0, value])
+        elif axis == "height_mm":
+            one.said.setdefault(axis, [value, value])
+    side = one.said.get("side")
+    if len(sideways) == PAIR and side in ("port", "starboard"):
+        low, high = sorted(sideways)
+        one.said.setdefault("starboard_mm", [low, high] if side == "starboard" else [-high, -low])
+
+
+def _axis(sheet: Sheet, clause: Clause, found: Found) -> tuple[str | None, str]:
+    """Return which way a distance runs, and for one athwartships what it is counted from."""
+    seen = view(sheet.clean, clause, found)
+    around = seen.near
+    if "EACH_SIDE" in around:
+        return "starboard_mm", "each side"
+    if "WATER" in seen.after:
+        return "height_mm", ""
+    if "WIDTH" in around:
+        return "starboard_mm", "width"
+    if found.shared or "CENTRE" in around or _in_range(sheet, clause, found):
+        return "starboard_mm", "from centre"
+    if {"STICK_OUT", "AFT"} & around and "WATER" not in around:
+        return "aft_mm", ""
+    return ("height_mm", "") if "WATER" in around else (None, "")
+
+
+def _in_range(sheet: Sheet, clause: Clause, found: Found) -> bool:
+    """Say whether only a range word or dash stands between this quantity and another of its clause."""
+    for other in clause.found:
+        low, high = (found.end, other.start) if other.start >= found.end else (other.end, found.start)
+        if other is not found and sheet.clean[low:high].strip().casefold() in RANGE_JOINTS:
+            return True
+    return False

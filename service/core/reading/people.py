@@ -1,0 +1,95 @@
+"""Who wrote: name, address, phone and, where it is a dealer, the firm; from the headers and the signature."""
+
+from __future__ import annotations
+
+import re
+
+from service.core.reading.claims import Claim
+from service.core.reading.letter import Letter
+from service.core.reading.lexis import Matcher, fold, words_of
+from service.core.reading.sheet import Line, Sheet
+
+_PHONE = re.compile(r"\(?\+?\d[\d ()/.-]{5,22}\d")
+_MAIL = re.compile(r"[\w.+-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,4}")
+FEWEST, MOST = 7, 15
+NAME_WORDS = 4
+HEADER = 0
+
+
+def read_people(letter: Letter, sheet: Sheet, matcher: Matcher) -> list[Claim]:
+    """Return claims for contact and dealer; what a header says has its place at 0..0."""
+    claims = []
+    address = letter.reply_to or letter.sender_address
+    if address:
+        claims.append(Claim("contact.email", address, HEADER, HEADER))
+    lines = [ln for ln in sheet.lines if ln.zone == "signature" and sheet.clean[ln.start : ln.end].strip()]
+    firm = _firm(letter, sheet, lines, matcher)
+    name = _name(letter, sheet, lines, matcher, firm)
+    phone = _phone(sheet, lines, matcher)
+    return [*claims, *(c for c in (firm, name, phone) if c is not None)]
+
+
+def _is_firm(text: str, matcher: Matcher) -> bool:
+    return any(m.concept == "COMPANY" for m in matcher.marks(text, words_of(text)))
+
+
+def _firm(letter: Letter, sheet: Sheet, lines: list[Line], matcher: Matcher) -> Claim | None:
+    """Return the firm as dealer where the letter speaks of a customer or comes from a firm's own address."""
+    acts = any("CUSTOMER" in c.concepts for c in sheet.clauses if not c.foreign)
+    sender = letter.sender_name or ""
+    if not (acts or (sender and _is_firm(sender, matcher))):
+        return None
+    for line in lines:
+        raw = sheet.clean[line.start : line.end]
+        part = re.split(r"[,|;]|\s-\s", raw)[0].strip()
+        if part and _is_firm(part, matcher) and not any(c.isdigit() for c in part):
+            start = line.start + raw.index(part)
+            return Claim("enquiry.dealer", part, start, start + len(part))
+    return Claim("enquiry.dealer", sender, HEADER, HEADER) if _is_firm(sender, matcher) else None
+
+
+def _name(letter: Letter, sheet: Sheet, lines: list[Line], matcher: Matcher, firm: Claim | None) -> Claim | None:
+    sender = letter.sender_name
+    person = sender if sender and not _is_firm(sender, matcher) and "@" not in sender else None
+    known = [w.fold for w in words_of(person or "")]
+    for line in lines:
+        raw = sheet.clean[line.start : line.end]
+        part = re.split(r"[,|;]|\s-\s", raw)[0].strip()
+        words = [w.fold for w in words_of(part)]
+        if not _names(part, words, matcher):
+            continue
+        fuller = not known or (len(words) > 1 and words[-1] == known[-1] and words[0][0] == known[0][0])
+        if fuller or (known and words == known):
+            start = line.start + raw.index(part)
+            return Claim("contact.name", part, start, start + len(part))
+        break
+    if person:
+        return Claim("contact.name", person, HEADER, HEADER)
+    return Claim("contact.name", firm.value, firm.start, firm.end, confidence=0.6) if firm else None
+
+
+def _names(part: str, words: list[str], matcher: Matcher) -> bool:
+    if not 0 < len(words) <= NAME_WORDS or any(c.isdigit() for c in part) or _is_firm(part, matcher):
+        return False
+    marked = {m.concept for m in matcher.marks(part, words_of(part))}
+    return part[:1].isupper() and "SIGN_OFF" not in marked and fold(part) not in ("sent from my phone", "--")
+
+
+def _phone(sheet: Sheet, lines: list[Line], matcher: Matcher) -> Claim | None:
+    for line in lines:
+        raw = sheet.clean[line.start : line.end]
+        for found in _PHONE.finditer(raw):
+            digits = sum(c.isdigit() for c in found[0])
+            before = re.split(r"[|,;]", raw[: found.start()])[-1]
+            words = words_of(before)
+            marks = {m.concept for m in matcher.marks(before, words) if m.end >= len(before.rstrip(" .:")) - 1}
+            if "FAX" in marks and "PHONE" not in marks:
+                continue
+            if FEWEST <= digits <= MOST and ("PHONE" in marks or not _is_address(before, found[0])):
+                return Claim("contact.phone", found[0].strip(), line.start + found.start(), line.start + found.end())
+    return None
+
+
+def _is_address(before: str, number: str) -> bool:
+    """Say whether the digits look like a house or company number: no phone word, few digits, words in front."""
+    return sum(c.isdigit() for c in number) < FEWEST + 1 and bool(before.strip(" -\u2013"))

@@ -1,0 +1,70 @@
+"""A centreline profile told as rows of two numbers: height above the water and distance aft of the top edge."""
+
+from __future__ import annotations
+
+import re
+from itertools import pairwise
+
+from service.core.reading.claims import Claim
+from service.core.reading.sheet import Clause, Line, Sheet
+from service.core.units import UNITS
+
+_ROW = re.compile(r"[ \t|*-]*(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|;]+(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|]*")
+_BOTTOM = re.compile(r"\b(\d{1,4})\b")
+LEAST = 3
+HEAD = 400
+
+
+def read_profile(sheet: Sheet) -> list[Claim]:
+    """Return claims for profile, top and bottom where at least three rows follow words that say what they are.
+
+    The words must name a height above the water, a distance aft of the top edge, and the unit, in this order.
+    """
+    rows: list[tuple[Line, float, float]] = []
+    runs: list[list[tuple[Line, float, float]]] = []
+    for line in sheet.lines:
+        match = _ROW.fullmatch(sheet.clean, line.start, line.end) if line.zone in ("own", "quoted") else None
+        if match is not None:
+            rows.append((line, float(match[1].replace(",", ".")), float(match[2].replace(",", "."))))
+        elif sheet.clean[line.start : line.end].strip():
+            runs, rows = ([*runs, rows], []) if rows else (runs, rows)
+    runs = [run for run in [*runs, rows] if len(run) >= LEAST]
+    return _claims(sheet, runs[0]) if len(runs) == 1 else []
+
+
+def _claims(sheet: Sheet, run: list[tuple[Line, float, float]]) -> list[Claim]:
+    start, end, depth = run[0][0].start, run[-1][0].end, run[0][0].depth
+    head = [m for c in sheet.clauses for m in c.marks if start - HEAD <= m.start < start and not c.foreign]
+    order = [m.concept for m in head if m.concept in ("HEIGHT", "WATER", "AFT")]
+    factor = _unit(sheet.clean[max(0, start - HEAD) : start])
+    if factor is None or "AFT" not in order or "WATER" not in order or order.index("WATER") > order.index("AFT"):
+        return []
+    points = [{"height_mm": h * factor, "aft_mm": a * factor} for _, h, a in run]
+    heights = [p["height_mm"] for p in points]
+    steps = [b - a for a, b in pairwise(heights)]
+    if not (all(s > 0 for s in steps) or all(s < 0 for s in steps)):
+        return []
+    claims = [Claim("transom.profile", points, start, end, depth, 0.8)]
+    at = next((i for i, p in enumerate(points) if p["aft_mm"] == 0 and p["height_mm"] == max(heights)), None)
+    if at is not None:
+        row = run[at][0]
+        claims.append(Claim("transom.top_height_mm", points[at]["height_mm"], row.start, row.end, depth))
+    return claims + _bottom(sheet, end, factor, {h: h * factor for _, h, _ in run}, depth)
+
+
+def _unit(head: str) -> float | None:
+    """Return the factor of the one length unit in words before the rows; None where there is none or several."""
+    words = set(re.findall(r"[^\W\d_]+", head.lower()))
+    units = {UNITS[w] for w in words if w in UNITS and w not in ("in", "a", "pie") and UNITS[w].dimension == "length"}
+    return units.pop().factor if len(units) == 1 else None
+
+
+def _bottom(sheet: Sheet, after: int, factor: float, heights: dict[float, float], depth: int) -> list[Claim]:
+    """Read "the 60 is the bottom edge": a number of the rows, named as the bottom."""
+    clause: Clause | None = next((c for c in sheet.clauses if c.end > after and "BOTTOM" in c.concepts), None)
+    if clause is None or clause.found:
+        return []
+    for match in _BOTTOM.finditer(sheet.clean, max(clause.start, after), clause.end):
+        if float(match[1]) in heights:
+            return [Claim("transom.bottom_height_mm", float(match[1]) * factor, match.start(), match.end(), depth)]
+    return []

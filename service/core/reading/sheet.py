@@ -1,0 +1,273 @@
+"""A letter's text -> lines with their zone, and clauses: the stretches within which words and numbers belong together.
+
+Positions are kept throughout: `clean` has the text's length, with quotation signs blanked.
+"""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_right
+from dataclasses import dataclass, field
+from itertools import pairwise
+from typing import Literal
+
+from service.core.reading.lexis import Mark, Matcher, Word, fold, words_of
+from service.core.units import Found, scan
+
+Sender = tuple[str | None, str | None]
+Zone = Literal["subject", "own", "quoted", "signature", "attribution"]
+_QUOTE = re.compile(r"[ \t]{0,3}(?:>[ \t]?)+")
+_BULLET = re.compile(r"[ \t]*(?:[-*\u2022\u00b7\u2013]|\(?\d{1,2}[.)])[ \t]+")
+_LABEL = re.compile(r"[ \t]*(?:[-*\u2022\u00b7\u2013][ \t]+)?[^\W\d_][^:\n.!?]{0,60}:(?:[ \t]|$)")
+_WROTE = re.compile(
+    r"\b(?:wrote|schrieb|[ée]crit|escribi[óo]|scritto|schreef|skrev|napisa[łl])\b[^\n]{0,80}:\s*$", re.IGNORECASE
+)
+_OLD_HEAD = re.compile(r"\s*(?:-{2,}\s*(?:original|urspr|message|mensaje|messaggio|oorspr)|_{10,}\s*$)", re.IGNORECASE)
+_ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=[^\W\d_a-z]|[\"'(\u201c\u2018]|[-*]\s)")
+_INSIDE = re.compile(r"\(([^()\n]{0,200}(?:\n[^()\n]{0,200})?)\)")
+_ABBREVIATED = "ca approx abt no nr st mr mrs dr z.b d.h f.t o.a h.t env inkl incl max min ref tel hr fr dhr"
+_SHORT = frozenset(_ABBREVIATED.split())
+LONGEST = 100_000
+LONGEST_CLAUSE = 1_000
+TOPICS = 3
+SIGN_OFF_WORDS = 5
+SIGNATURE_LINES = 10
+
+
+@dataclass(frozen=True)
+class Line:
+    start: int
+    end: int
+    depth: int
+    zone: Zone
+    foreign: bool = False
+
+
+@dataclass
+class Clause:
+    """Text [start, end) of one thought.
+
+    `topic`: concepts the thoughts before it spoke of, nearest first.
+    `shaped`: a line of a list. `foreign`: quoted from somebody else than the writer.
+    `question`: concepts of the foreign question that these words answer.
+    """
+
+    start: int
+    end: int
+    depth: int
+    paragraph: int
+    marks: list[Mark] = field(default_factory=list)
+    found: list[Found] = field(default_factory=list)
+    parent: Clause | None = None
+    shaped: bool = False
+    foreign: bool = False
+    topic: tuple[str, ...] = ()
+    question: frozenset[str] = frozenset()
+
+    @property
+    def quoted(self) -> bool:
+        """Say whether it stands in quoted text."""
+        return self.depth > 0
+
+    @property
+    def concepts(self) -> frozenset[str]:
+        """The concepts its own words mean."""
+        return frozenset(mark.concept for mark in self.marks)
+
+
+@dataclass
+class Sheet:
+    """A letter laid out for reading."""
+
+    text: str
+    clean: str
+    lines: list[Line]
+    clauses: list[Clause]
+    subject_end: int
+    starts: list[int] = field(default_factory=list)
+
+    def clause_at(self, place: int) -> Clause | None:
+        """Return the sentence (not the parenthesis) at a place."""
+        at = bisect_right(self.starts, place) - 1
+        found = self.clauses[at] if at >= 0 else None
+        return found.parent or found if found is not None else None
+
+    def signature(self) -> list[str]:
+        """Return the signature's lines."""
+        return [self.clean[line.start : line.end].strip() for line in self.lines if line.zone == "signature"]
+
+
+def lay_out(text: str, subject_length: int, matcher: Matcher, sender: Sender) -> Sheet:
+    """Return the sheet of `text`, which begins with the subject; `sender` is name and address."""
+    text = text[:LONGEST]
+    lines = _lines(text, subject_length, sender)
+    clean = _blanked(text, lines)
+    lines = _signed(clean, lines, matcher, sender)
+    clauses = _clauses(clean, lines)
+    marks = matcher.marks(clean, words_of(clean))
+    _share(clauses, marks, scan(clean))
+    _connect(clean, clauses)
+    return Sheet(text, clean, lines, clauses, subject_length, [c.start for c in clauses])
+
+
+def _lines(text: str, subject_length: int, sender: Sender) -> list[Line]:
+    lines: list[Line] = []
+    foreign: dict[int, bool] = {}
+    at, below = 0, 0
+    for raw in text.split("\n"):
+        end = at + len(raw)
+        mark = _QUOTE.match(raw)
+        depth = mark[0].count(">") if mark else below
+        zone: Zone = "quoted" if depth else "own"
+        if at < subject_length:
+            zone, depth = "subject", 0
+        elif _WROTE.search(raw) or _OLD_HEAD.match(raw):
+            zone = "attribution"
+            below = 1 if _OLD_HEAD.match(raw) else below
+            wrapped = lines and lines[-1].depth == depth and lines[-1].zone != "subject"
+            said = text[lines[-1].start : lines[-1].end] + raw if wrapped else raw
+            foreign = {d: f for d, f in foreign.items() if d <= depth} | {depth + 1: not _names(said, sender)}
+        lines.append(Line(at, end, depth, zone, foreign.get(depth, False)))
+        at = end + 1
+    return lines
+
+
+def _names(attribution: str, sender: Sender) -> bool:
+    """Say whether an attribution line names the writer (by address where there is one), or nobody at all."""
+    name, address = sender
+    if "@" in attribution:
+        return bool(address) and str(address).casefold() in attribution.casefold()
+    words = {w.fold for w in words_of(attribution)}
+    names = {w.fold for w in words_of(name or "") if len(w.fold) > 2}  # noqa: PLR2004 - initials say nothing
+    return bool(names & words) or len(words) <= 1
+
+
+def _blanked(text: str, lines: list[Line]) -> str:
+    parts = []
+    for line in lines:
+        raw = text[line.start : line.end]
+        mark = _QUOTE.match(raw) if line.depth else None
+        parts.append(" " * mark.end() + raw[mark.end() :] if mark else raw)
+    return "\n".join(parts)
+
+
+def _signed(clean: str, lines: list[Line], matcher: Matcher, sender: Sender) -> list[Line]:
+    """Mark the signature: from a sign-off, "--" or the sender's own name to the end of the writer's own words."""
+    own = [i for i, line in enumerate(lines) if line.zone == "own" and clean[line.start : line.end].strip()]
+    name = frozenset(w.fold for w in words_of(sender[0] or "") if len(w.fold) > 1)
+    first = None
+    for rank, i in enumerate(own):
+        raw = clean[lines[i].start : lines[i].end].strip()
+        left = len(own) - rank
+        words = words_of(raw)
+        if raw in ("--", "-- ", "—") or (left <= SIGNATURE_LINES and _signs_off(raw, words, matcher)):
+            first = i
+            break
+        if left <= SIGNATURE_LINES and 0 < len(words) <= 4 and name and _is_name(raw, name):  # noqa: PLR2004 - a name
+            first = i
+            break
+    if first is None:
+        return lines
+    return [
+        Line(ln.start, ln.end, ln.depth, "signature") if i >= first and ln.zone == "own" else ln
+        for i, ln in enumerate(lines)
+    ]
+
+
+def _signs_off(raw: str, words: list[Word], matcher: Matcher) -> bool:
+    if not 0 < len(words) <= SIGN_OFF_WORDS:
+        return False
+    found = matcher.marks(raw, words_of(raw))
+    return bool(found) and found[0].concept == "SIGN_OFF" and not raw[: found[0].start].strip()
+
+
+def _is_name(raw: str, name: frozenset[str]) -> bool:
+    words = [fold(w.fold) for w in words_of(raw)]
+    return words[0] in name and all(w in name or len(w) == 1 for w in words)
+
+
+def _clauses(clean: str, lines: list[Line]) -> list[Clause]:
+    clauses: list[Clause] = []
+    paragraph, start, end, depth = 0, -1, -1, 0
+    kind = (False, False)
+    for line in lines:
+        raw = clean[line.start : line.end]
+        readable = line.zone in ("own", "quoted", "subject") and raw.strip()
+        shaped = bool(_BULLET.match(raw) or _LABEL.match(raw)) or line.zone == "subject"
+        if start >= 0 and (not readable or shaped or line.depth != depth):
+            clauses += _sentences(clean, (start, end), depth, paragraph, kind)
+            start = -1
+        if not readable or line.depth != depth:
+            paragraph += 1
+        if readable:
+            kind = (shaped, line.foreign) if start < 0 else kind
+            start = line.start if start < 0 else start
+            end, depth = line.end, line.depth
+    if start >= 0:
+        clauses += _sentences(clean, (start, end), depth, paragraph, kind)
+    return clauses
+
+
+def _sentences(clean: str, span: tuple[int, int], depth: int, paragraph: int, kind: tuple[bool, bool]) -> list[Clause]:
+    start, end = span
+    cuts = [start]
+    for found in _ENDS.finditer(clean, start, end):
+        before = clean[max(start, found.start() - 12) : found.start()].split()
+        word = fold(before[-1]) if before else ""
+        initial = len(word) == 1 and word.isalpha() and not (len(before) > 1 and before[-2][-1].isdigit())  # "1,92 m."
+        if clean[found.start()] != "." or not (word in _SHORT or initial):
+            cuts.append(found.end())
+    cuts.append(end)
+    cuts = [at for a, b in pairwise(cuts) for at in range(a, b, LONGEST_CLAUSE)] + [end]
+    made: list[Clause] = []
+    for a, b in pairwise(cuts):
+        whole = Clause(a, b, depth, paragraph, shaped=kind[0] and a == start, foreign=kind[1])
+        made.append(whole)
+        made += [
+            Clause(m.start(1), m.end(1), depth, paragraph, parent=whole, foreign=kind[1])
+            for m in _INSIDE.finditer(clean, a, b)
+            if any(c.isdigit() for c in m[1])
+        ]
+    return made
+
+
+def _share(clauses: list[Clause], marks: list[Mark], found: list[Found]) -> None:
+    """Give each clause its marks and quantities: those in parentheses to the inner clause."""
+    spans = sorted(clauses, key=lambda c: (c.start, -c.end))
+    at = 0
+    stack: list[Clause] = []
+    items: list[Mark | Found] = [*marks, *found]
+    for item in sorted(items, key=lambda i: (i.start, i.end)):
+        while at < len(spans) and spans[at].start <= item.start:
+            stack.append(spans[at])
+            at += 1
+        while stack and stack[-1].end <= item.start:
+            stack.pop()
+        if stack:
+            if isinstance(item, Mark):
+                stack[-1].marks.append(item)
+            else:
+                stack[-1].found.append(item)
+
+
+def _connect(clean: str, clauses: list[Clause]) -> None:
+    """Give each clause the topics of those before it in its paragraph, and the quoted question it answers."""
+    before: list[Clause] = []
+    asked: frozenset[str] = frozenset()
+    fresh = False
+    for clause in clauses:
+        if clause.parent is not None:
+            continue
+        before = [c for c in before[-TOPICS:] if (c.paragraph, c.depth) == (clause.paragraph, clause.depth)]
+        if not clause.shaped:
+            clause.topic = tuple(m.concept for c in reversed(before) for m in reversed(c.marks))
+        before.append(clause)
+        if clause.foreign:
+            asked = (
+                (asked if fresh else frozenset()) | clause.concepts
+                if "?" in clean[clause.start : clause.end]
+                else asked
+            )
+            fresh = True
+        else:
+            clause.question, fresh = asked if not clause.quoted else frozenset(), False

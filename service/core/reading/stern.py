@@ -1,0 +1,145 @@
+"""Words without numbers: sort of stern, how the rudder hangs, what the hull is made of, preferences, methods."""
+
+from __future__ import annotations
+
+from service.core.reading.claims import Claim, Notes
+from service.core.reading.measures import rake_sign
+from service.core.reading.sheet import Clause, Sheet
+from service.core.reading.view import is_obstacle
+
+SIMPLE = {
+    "OPEN": "open",
+    "DOUBLE": "double_ended",
+    "SCOOP": "scoop",
+    "REVERSE": "reverse",
+    "PLUMB": "plumb",
+    "COUNTER": "raked",
+}
+OUTRANKS = ("double_ended", "open", "scoop", "reverse", "plumb", "raked")
+SIDES = {"PORT": "port", "STARBOARD": "starboard", "CENTRE": "centre"}
+METHODS = {
+    "M_TAPE": "tape",
+    "M_PHONE": "phone_level",
+    "M_LASER": "laser",
+    "M_DRAWING": "drawing",
+    "M_BROCHURE": "brochure",
+    "M_GUESS": "guess",
+    "M_PHOTO": "photo",
+}
+NEAR = 25
+
+
+def stern_hints(sheet: Sheet) -> frozenset[str]:
+    """Return the words for the sort of stern that the letter uses of this boat, and what its directions come to."""
+    found: set[str] = set()
+    for clause in sheet.clauses:
+        if "OTHER_BOAT" in clause.concepts:
+            continue
+        found |= {m.concept for m in clause.marks if m.concept in SIMPLE and not denied(clause, m.start)}
+        sign = rake_sign(clause)
+        about = clause.concepts | clause.question | set(clause.topic)
+        if (
+            sign is not None
+            and {"TRANSOM", "POST", "RAKE", "LEAN"} & about
+            and {"LEAN", "RAKE", "TOP"} & clause.concepts
+        ):
+            found.add("REVERSE" if sign < 0 else "COUNTER")
+    return frozenset(found)
+
+
+def denied(clause: Clause, at: int) -> bool:
+    """Say whether a denial stands shortly before position `at`, with nothing else between."""
+    before = [m for m in clause.marks if m.end <= at]
+    return bool(before) and before[-1].concept == "NOT" and at - before[-1].end <= NEAR
+
+
+def read_words(sheet: Sheet, notes: Notes) -> None:
+    """Add claims for stern, hull material, how the rudder hangs and preferences."""
+    for clause in sheet.clauses:
+        if "OTHER_BOAT" in clause.concepts:
+            continue
+        _stern(clause, notes)
+        _rudder(clause, notes)
+        _material(clause, notes)
+        _preference(clause, notes)
+        _waterline(clause, notes)
+
+
+def _claim(notes: Notes, clause: Clause, name: str, value: object, concept: str, confidence: float = 0.85) -> None:
+    mark = next((m for m in clause.marks if m.concept == concept), None)
+    start, end = (mark.start, mark.end) if mark else (clause.start, clause.end)
+    notes.claims.append(Claim(name, value, start, end, clause.depth, confidence))
+
+
+def _stern(clause: Clause, notes: Notes) -> None:
+    for mark in clause.marks:
+        if mark.concept in SIMPLE and not denied(clause, mark.start) and not _of_rudder(clause, mark.start):
+            _claim(notes, clause, "boat.stern", SIMPLE[mark.concept], mark.concept)
+    sign = rake_sign(clause)
+    about = clause.concepts | clause.question | set(clause.topic)
+    angled = any(f.dimension == "angle" for f in clause.found) or "LEAN" in clause.concepts
+    if sign is not None and angled and {"TRANSOM", "RAKE"} & about and {"LEAN", "RAKE", "TOP"} & about:
+        concept = "AFT" if "AFT" in clause.concepts else "FORWARD"
+        _claim(notes, clause, "boat.stern", "raked" if sign > 0 else "reverse", concept, 0.8)
+
+
+def _of_rudder(clause: Clause, at: int) -> bool:
+    before = [m.concept for m in clause.marks if m.end <= at]
+    return "RUDDER" in before and "TRANSOM" not in before
+
+
+def _rudder(clause: Clause, notes: Notes) -> None:
+    concepts, topic = clause.concepts, frozenset(clause.topic[:3])
+    about = "RUDDER" in concepts or "RUDDER" in topic
+    if "HUNG_OUT" in concepts and (about or "STICK_OUT" in concepts):
+        mark = next(m for m in clause.marks if m.concept == "HUNG_OUT")
+        if not denied(clause, mark.start):
+            _claim(notes, clause, "main_rudder.hung", "transom", "HUNG_OUT")
+    elif "HUNG_IN" in concepts or ("UNDER" in concepts and about):
+        _claim(notes, clause, "main_rudder.hung", "inboard", "HUNG_IN" if "HUNG_IN" in concepts else "UNDER")
+    first = clause.marks[0] if clause.marks else None
+    if first and first.concept == "YES" and {"RUDDER", "HUNG_OUT"} & clause.question and "HUNG_OUT" in clause.question:
+        _claim(notes, clause, "main_rudder.hung", "transom", "YES", 0.7)
+
+
+def _material(clause: Clause, notes: Notes) -> None:
+    concepts = clause.concepts
+    if any(is_obstacle(c) for c in concepts):
+        return
+    about = {"HULL", "TRANSOM", "THICK", "GRP"} & concepts or "TRANSOM" in clause.topic
+    if "CORED" in concepts and about:
+        _claim(notes, clause, "boat.hull_material", "frp_cored", "CORED")
+    elif "SOLID" in concepts and about:
+        _claim(notes, clause, "boat.hull_material", "frp_solid", "SOLID")
+    for concept, value in (("ALU", "aluminium"), ("STEEL", "steel"), ("WOOD", "wood")):
+        if concept in concepts and {"HULL", "BOAT"} & concepts and not clause.question:
+            _claim(notes, clause, "boat.hull_material", value, concept)
+
+
+def _preference(clause: Clause, notes: Notes) -> None:
+    wish = next((m for m in clause.marks if m.concept == "PREFER"), None)
+    if wish is None:
+        return
+    side = next((m for m in clause.marks if m.concept in SIDES and m.start >= wish.end), None)
+    if side is not None and not denied(clause, side.start):
+        _claim(notes, clause, "preferences.side", SIDES[side.concept], side.concept)
+
+
+def _waterline(clause: Clause, notes: Notes) -> None:
+    if {"BOTTOM", "TRANSOM", "JUST_TOUCH", "WATER"} <= clause.concepts and not clause.found:
+        _claim(notes, clause, "transom.bottom_height_mm", 0.0, "JUST_TOUCH", 0.8)
+
+
+def read_methods(sheet: Sheet, claims: list[Claim]) -> list[Claim]:
+    """Return a claim `methods.FIELD` for each measure in whose clause its method is named."""
+    found = []
+    for claim in claims:
+        clause = sheet.clause_at(claim.start)
+        measured = clause is not None and claim.field.endswith(("_mm", "_deg", "_kg"))
+        if clause is None or not measured:
+            continue
+        named = [m for m in clause.marks if m.concept in METHODS]
+        if named:
+            mark = min(named, key=lambda m: abs(m.start - claim.start))
+            found.append(Claim(f"methods.{claim.field}", METHODS[mark.concept], mark.start, mark.end, claim.depth))
+    return found

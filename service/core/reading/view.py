@@ -1,0 +1,80 @@
+"""What stands around a quantity: the concepts near it, further off in its clause, and the thing spoken of."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from service.core.reading.lexis import Mark
+from service.core.reading.sheet import Clause
+from service.core.units import Found
+
+THINGS = frozenset(
+    {"TRANSOM", "POST", "RUDDER", "STEP", "TOERAIL", "BOOTSTRIPE", "COCKPIT", "KEEL", "BALLAST", "BOAT", "HULL"}
+)
+JOINTS = (", ", "; ", " and ", " und ", " et ", " y ", " e ", " en ", " och ", " og ")
+
+
+def is_obstacle(concept: str) -> bool:
+    """Say whether the concept is a thing that stands in the way."""
+    return concept.startswith("O_")
+
+
+def is_thing(concept: str) -> bool:
+    """Say whether the concept is something that has measures of its own."""
+    return concept in THINGS or is_obstacle(concept)
+
+
+@dataclass(frozen=True)
+class View:
+    """Concepts around a quantity: `before` and `after` nearest first, `left` all of the clause before it."""
+
+    before: tuple[str, ...]
+    after: tuple[str, ...]
+    left: frozenset[str]
+    whole: frozenset[str]
+    topic: tuple[str, ...]
+    question: frozenset[str]
+
+    @property
+    def near(self) -> frozenset[str]:
+        """The concepts between the neighbouring quantities or commas."""
+        return frozenset(self.before) | frozenset(self.after)
+
+    @property
+    def thing(self) -> str | None:
+        """The thing the quantity is most likely a measure of."""
+        for concept in (*self.before, *self.after, *self.topic):
+            if concept in ("HUNG_OUT", "HUNG_IN"):
+                return "RUDDER"
+            if is_thing(concept) and concept not in ("BOAT", "HULL"):
+                return concept
+        return None
+
+
+def view(clean: str, clause: Clause, found: Found) -> View:
+    """Return the surroundings of `found` in its clause."""
+    others = [f for f in clause.found if f is not found]
+    low = max([f.end for f in others if f.end <= found.start], default=clause.start)
+    if low > clause.start:
+        low = max([low, *(clean.rfind(joint, low, found.start) for joint in JOINTS)])
+    high = min([f.start for f in others if f.start >= found.end], default=clause.end)
+    stops = [clean.find(mark, found.end, high) for mark in (", ", "; ", " - ", " \u2013 ")]
+    high = min([s for s in stops if s >= 0], default=high)
+    marks = [m for m in clause.marks if m.concept != "YEAR"]
+    before = tuple(m.concept for m in reversed(marks) if low <= m.start and m.end <= found.start)
+    after = tuple(m.concept for m in marks if found.end <= m.start and m.end <= high)
+    left = [m.concept for m in reversed(marks) if m.end <= found.start]
+    whole = clause.concepts
+    topic = clause.topic
+    if clause.parent is not None:
+        parent = [m for m in clause.parent.marks if m.end <= clause.start]
+        topic = (*(m.concept for m in reversed(parent)), *topic)
+    topic = (*left, *topic)
+    return View(before, after, frozenset(left), whole, topic, clause.question)
+
+
+def segment(clean: str, clause: Clause, mark: Mark) -> tuple[int, int]:
+    """Return the stretch between commas, colons and semicolons around a mark, within its clause."""
+    low = max([clean.rfind(sep, clause.start, mark.start) + 1 for sep in (",", ";", ":")] + [clause.start])
+    ends = [clean.find(sep, mark.end, clause.end) for sep in (",", ";", ":")]
+    return low, min([e for e in ends if e >= 0], default=clause.end)

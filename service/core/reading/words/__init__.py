@@ -1,0 +1,10 @@
+"""Vocabularies, one module a language; a new language is a new module named here."""
+
+from __future__ import annotations
+
+from service.core.reading.lexis import Matcher
+from service.core.reading.words import da, de, en, es, fr, it, nl, no, sv
+
+MATCHERS: dict[str, Matcher] = {
+    module.VOCABULARY.language: Matcher(module.VOCABULARY) for module in (en, de, fr, es, nl, it, sv, no, da)
+}
