@@ -56,9 +56,9 @@ def _differing(boats: Boats, sister: Precedent, fleet: Fleet) -> dict[str, float
 def _spot(boats: Boats, configuration: Configuration, changes: Mapping[str, float]) -> tuple[np.ndarray, float]:  # type: ignore[type-arg]
     form = with_values(boats.form, changes) if changes else boats.form
     site = nominal_of(boats, form)
-    best = place(site, build(boats.catalogue, [configuration]), boats.catalogue.rules, tries=2, rounds=16)
+    best = place(site, build(boats.catalogue, [configuration]), boats.catalogue.rules)
     lie = int(best.aims[0].argmax())
-    return best.spots[:, 0, lie], float(best.aims[0, lie])
+    return best.spots[0, lie], float(best.aims[0, lie])
 
 
 def _one(boats: Boats, ours: Suggestion, sister: Precedent, theirs: Mapping[str, float]) -> Contrast:

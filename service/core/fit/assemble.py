@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Literal
+from typing import Any, Literal
 
 import numpy as np
 from numpy.typing import NDArray
@@ -11,9 +11,11 @@ from numpy.typing import NDArray
 from service.core.boat import BoatForm, Box, Obstacle, ProfilePoint, Section
 from service.core.catalogue import Catalogue
 from service.core.fit.factors import HEIGHTS, WATERLINE, Factor, normal, standard_uncertainty
-from service.core.fit.site import Curve, ObstacleBox, Site
+from service.core.fit import pchip
+from service.core.fit.site import NO_CURVE, PROFILE, SECTIONS, S, Site
 
 Array = NDArray[np.float64]
+MOVING = ("folds", "swings", "slides")
 AXES = ("aft_mm", "starboard_mm", "height_mm")
 LEAST_CHORD = 60.0
 """A main rudder whose trailing edge was drawn forward of its stock is taken to be this long aft of it."""
@@ -31,15 +33,6 @@ def boxes_of(form: BoatForm) -> list[tuple[int, Obstacle, bool]]:
         for index, obstacle in obstacles_that_count(form)
         for mirrored in ((False, True) if obstacle.side == "both" and obstacle.starboard_mm is None else (False,))
     ]
-
-
-def _label(index: int, obstacle: Obstacle) -> ObstacleBox:
-    return ObstacleBox(
-        index=index,
-        gap="moving_gap" if obstacle.moves in ("folds", "swings", "slides") else "fixed_gap",
-        moves=obstacle.swept_to is not None,
-        binds=not (obstacle.removable and not obstacle.keep),
-    )
 
 
 def obstacle_factors(form: BoatForm, catalogue: Catalogue) -> tuple[list[Factor], list[str]]:
@@ -92,83 +85,100 @@ def assemble(
     narrow = np.clip(of("transom.width_waterline_mm"), 0.0, None)
     if form.transom.width_waterline_mm is None:
         narrow = np.minimum(narrow, width)
-    start, end = _boxes(form, catalogue, values, top, water)
+    boxes = boxes_of(form)
+    slots = obstacles_that_count(form)
+    place = {index: slot for slot, (index, _) in enumerate(slots)}
+    turn = np.radians(np.clip(of("main_rudder.max_deflection_deg"), 0.0, 89.0))
+    columns = {
+        S.TOP: top,
+        S.BOTTOM: bottom,
+        S.RAKE: np.tan(np.radians(of("transom.rake_deg"))),
+        S.HALF_TOP: width / 2,
+        S.HALF_WATER: narrow / 2,
+        S.CAMBER: of("transom.camber_mm"),
+        S.STEP_HEIGHT: np.minimum(of("transom.step_height_mm"), top - 50.0),
+        S.STEP_DEPTH: of("transom.step_depth_mm"),
+        S.HALF_STEP: of("transom.step_width_mm") / 2,
+        S.LOWER_RAKE: np.tan(np.radians(of("transom.lower_rake_deg"))),
+        S.POST: of("transom.post_width_mm"),
+        S.HUNG_OUTSIDE: zero + (1.0 if hung == "transom" else 0.0),
+        S.STOCK: stock,
+        S.LEADING: np.minimum(of("main_rudder.leading_edge_aft_mm"), stock),
+        S.TRAILING: trailing,
+        S.RUDDER_TOP: rudder_top,
+        S.RUDDER_BOTTOM: np.minimum(of("main_rudder.bottom_height_mm"), rudder_top - 50.0),
+        S.RUDDER_COS: np.cos(turn),
+        S.RUDDER_SIN: np.sin(turn),
+        S.RUDDER_OFFSET: of("main_rudder.spacing_mm") / 2,
+        S.DISPLACEMENT: of("boat.displacement_kg"),
+    }
+    info = [(place[index], o.swept_to is not None, o.moves in MOVING) for index, o, _ in boxes]
+    curve = _curve(form, curve_noise)
+    kind = SECTIONS if form.transom.sections else PROFILE if form.transom.profile else NO_CURVE
     return Site(
-        stern=stern or "raked",
-        top=top,
-        bottom=bottom,
-        rake=of("transom.rake_deg"),
-        half_top=width / 2,
-        half_water=narrow / 2,
-        camber=of("transom.camber_mm"),
-        step_height=np.minimum(of("transom.step_height_mm"), top - 50.0),
-        step_depth=of("transom.step_depth_mm"),
-        half_step=of("transom.step_width_mm") / 2,
-        lower_rake=of("transom.lower_rake_deg"),
-        post=of("transom.post_width_mm"),
-        hung_outside=zero + (1.0 if hung == "transom" else 0.0),
-        stock=stock,
-        leading=np.minimum(of("main_rudder.leading_edge_aft_mm"), stock),
-        trailing=trailing,
-        rudder_top=rudder_top,
-        rudder_bottom=np.minimum(of("main_rudder.bottom_height_mm"), rudder_top - 50.0),
-        deflection=np.clip(of("main_rudder.max_deflection_deg"), 0.0, 89.0),
-        rudder_offset=of("main_rudder.spacing_mm") / 2,
-        displacement=of("boat.displacement_kg"),
-        box_from=start,
-        box_to=end,
-        curve=_curve(form, values, curve_noise),
-        boxes=tuple(_label(i, o) for i, o, _ in boxes_of(form)),
+        values=np.stack([columns[column] for column in S], axis=1),
+        boxes=_boxes(form, catalogue, values, top, water),
+        box_info=np.array(info, dtype=np.intp).reshape(len(info), 3),
+        binds=np.array([not (o.removable and not o.keep) for _, o in slots], dtype=np.intp),
+        flags=np.array([stern == "scoop", stern == "double_ended" and not form.transom.sections, kind], dtype=np.intp),
+        **curve,
     )
 
 
-def _curve(form: BoatForm, values: Mapping[str, Array], noise: Array | None) -> Curve | None:
+def _curve(form: BoatForm, noise: Array | None) -> dict[str, Any]:
     """Return the measured profile or sections below the top edge; the top edge itself is x = 0 by the frame."""
     rows: tuple[ProfilePoint, ...] | tuple[Section, ...] | None = form.transom.sections or form.transom.profile
     if not rows:
-        return None
+        none, nothing = np.zeros(1), np.zeros((1, 1))
+        return {"below": none, "half": none, "aft": nothing[None], "slope_down": nothing, "slope_across": nothing[None]}
     tops = [r.height_mm for r in rows if r.height_mm is not None]
     top = form.transom.top_height_mm if form.transom.top_height_mm is not None else max(tops, default=0.0)
     below = np.array([r.below_top_mm if r.below_top_mm is not None else top - (r.height_mm or 0.0) for r in rows])
     order = np.argsort(below)
     if form.transom.sections:
         return _cuts([form.transom.sections[i] for i in order], below[order])
-    points = form.transom.profile or ()
-    aft = np.array([points[i].aft_mm for i in order])
+    return _centreline(np.array([p.aft_mm for p in form.transom.profile or ()]), below, order, noise)
+
+
+def _centreline(aft: Array, below: Array, order: NDArray[np.intp], noise: Array | None) -> dict[str, Any]:
+    rows = np.atleast_2d(aft if noise is None else aft + noise)[:, order]
     below = below[order]
-    if noise is not None:
-        aft = aft + noise[:, order]
-    aft = np.atleast_2d(aft)
     if below[0] > 1.0:
-        below = np.concatenate([[0.0], below])
-        aft = np.concatenate([np.zeros((aft.shape[0], 1)), aft], axis=1)
-    return Curve(below, aft, np.empty(0))
+        below, rows = np.concatenate([[0.0], below]), np.concatenate([np.zeros((rows.shape[0], 1)), rows], axis=1)
+    slope = np.stack([pchip.slopes_of(below, row) for row in rows])
+    return {
+        "below": below, "half": np.zeros(1), "aft": np.ascontiguousarray(rows[:, :, None]),
+        "slope_down": slope, "slope_across": np.zeros((1, 1, 1)),
+    }  # fmt: skip
 
 
-def _cuts(sections: list[Section], below: Array) -> Curve:
+def _cuts(sections: list[Section], below: Array) -> dict[str, Any]:
+    """Return level cuts brought to common half-breadths, each by the same curve that runs between its own points."""
     half = np.unique([p.half_breadth_mm for s in sections for p in s.points])
-    if half.size == 1:
-        half = np.array([half[0], half[0] + 1.0])
-    aft = np.stack([
-        np.interp(half, [p.half_breadth_mm for p in s.points], [p.aft_mm for p in s.points]) for s in sections
-    ])  # fmt: skip
-    return Curve(below, aft[None], half)
+    cuts = []
+    for section in sections:
+        at = np.array([p.half_breadth_mm for p in section.points])
+        x = np.array([p.aft_mm for p in section.points])
+        cuts.append([pchip.value(at, x, pchip.slopes_of(at, x), h)[0] for h in half])
+    aft = np.array(cuts)
+    across = np.stack([pchip.slopes_of(half, row) for row in aft])
+    return {
+        "below": below, "half": half, "aft": aft[None], "slope_down": np.zeros((1, below.size)),
+        "slope_across": across[None],
+    }  # fmt: skip
 
 
-def _boxes(
-    form: BoatForm, catalogue: Catalogue, values: Mapping[str, Array], top: Array, water: Array
-) -> tuple[Array, Array]:
-    n = top.size
-    start, end = [], []
+def _boxes(form: BoatForm, catalogue: Catalogue, values: Mapping[str, Array], top: Array, water: Array) -> Array:
+    """Return the boxes (N, M, 12): where each stands, then where a moving one ends."""
+    found = []
     for index, obstacle, mirrored in boxes_of(form):
-        one = _box(obstacle, obstacle, catalogue, index, values, top, water)
+        start = _box(obstacle, obstacle, catalogue, index, values, top, water)
         swept = obstacle.swept_to
-        other = one if swept is None else _box(swept, obstacle, catalogue, index, values, top, water)
-        start.append(_mirror(one) if mirrored else one)
-        end.append(_mirror(other) if mirrored else other)
-    if not start:
-        return np.empty((0, 6, n)), np.empty((0, 6, n))
-    return np.stack(start), np.stack(end)
+        end = start if swept is None else _box(swept, obstacle, catalogue, index, values, top, water)
+        found.append(np.concatenate([_mirror(start), _mirror(end)] if mirrored else [start, end]))
+    if not found:
+        return np.zeros((top.size, 0, 12))
+    return np.ascontiguousarray(np.stack(found).transpose(2, 0, 1))
 
 
 def _mirror(box: Array) -> Array:

@@ -1,199 +1,203 @@
-"""Every check of a placement, over arrays: one boat, a thousand draws and a whole catalogue through the same lines.
+"""Every check of one placement of one configuration on one boat.
 
-A row is one (boat, configuration, placement); site, kit and spot broadcast against each other. Each check comes back
-as an `Entry` with value, limit and margin per row; margin >= 0 passes. The published text is made from it.
+Written once, for one row; `sheets` runs it over rows. Margin >= 0 passes; the places of the checks in a row stand in
+`terms`. The published text is made from the same numbers.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import math
 
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.catalogue import Rules
-from service.core.fit import mounts, obstacles, rudder
-from service.core.fit.entry import Entry
-from service.core.fit.kit import Kit
-from service.core.fit.site import Site, skin
-from service.core.fit.solids import segment_rectangle_profile
+from service.core.fit.clear import INF, hull, obstacle, rudder_blade, rudder_solids
+from service.core.fit.compiled import compiled
+from service.core.fit.kit import G, Kit, M
+from service.core.fit.mounts import Seated, seat
+from service.core.fit.site import S, Site
+from service.core.fit.terms import (
+    DISPLACEMENT, FIXED, FOOT, GAP, HEAD, HULL_BLADE, HULL_HEAD, HULL_SHAFT, HULL_TILLER, HULL_VANE, LOWER, OVERHANG,
+    PAD, REACH, REST, ROOT_LEE, ROOT_REST, RUDDER_BLADE, RUDDER_SHAFT, SEAT, SPACING, STANDS, STRUT, UPPER, WAKE,
+    WEATHER, T, Terms,
+)  # fmt: skip
 
 Array = NDArray[np.float64]
-FAR_BELOW = -5000.0
+VALUE, LIMIT, MARGIN = 0, 1, 2
 CEILING = 10.0
-"""A scaled margin counts for no more than this."""
+"""A scaled margin counts for no more than this in an aim."""
 
 
-@dataclass(frozen=True)
-class Spot:
-    """A placement: offset, shaft axis, lower and upper collar centre, shaft bottom; each (N,)."""
+@compiled
+def check(
+    site: Site, i: int, kit: Kit, k: int, t: Terms,
+    y: float, x: float, lower: float, upper: float, bottom: float, near: float, out: Array,
+) -> tuple[Seated, Seated]:  # fmt: skip
+    """Write value, limit and margin of every check into `out` (FIXED + obstacles, 3); return both seats.
 
-    y: Array
-    x: Array
-    lower: Array
-    upper: Array
-    bottom: Array
-
-    def take(self, rows: NDArray[np.intp]) -> Spot:
-        """Return the placements at `rows`."""
-        return Spot(self.y[rows], self.x[rows], self.lower[rows], self.upper[rows], self.bottom[rows])
-
-    def stack(self) -> Array:
-        """Return the placements as (5, N)."""
-        return np.stack([self.y, self.x, self.lower, self.upper, self.bottom])
-
-    @classmethod
-    def of(cls, stacked: Array) -> Spot:
-        """Return placements from (5, N)."""
-        return cls(*stacked)
-
-
-@dataclass(frozen=True)
-class Sheet:
-    """All entries of a placement, with what was solved on the way (pads, struts)."""
-
-    entries: tuple[Entry, ...]
-    lower: mounts.Seated
-    upper: mounts.Seated
-
-    def __getitem__(self, id_: str) -> Entry:
-        """Return the entry of that id; KeyError where there is none."""
-        for entry in self.entries:
-            if entry.id == id_:
-                return entry
-        raise KeyError(id_)
-
-    def without(self, id_: str) -> Sheet:
-        """Return the sheet less one check."""
-        return Sheet(tuple(e for e in self.entries if e.id != id_), self.lower, self.upper)
-
-    def scaled(self, *, movable: bool = False) -> Array:
-        """Return scaled margins (K, N) of the checks that bind; `movable`: only those that a placement can change."""
-        kept = [e for e in self.entries if e.binds and not (movable and e.constant)]
-        margins = np.empty((len(kept), self.lower.room.shape[-1]))
-        for row, entry in zip(margins, kept, strict=True):
-            np.divide(entry.margin, entry.scale, out=row)
-        return margins
-
-    def smallest(self) -> Array:
-        """Return the smallest scaled margin a row."""
-        return np.asarray(self.scaled().min(axis=0))
-
-    def governing(self, *, movable: bool = False) -> Array:
-        """Return scaled margins (K, N) as a search sees them: finite, and without what can grow no further.
-
-        A wholly immersed blade cannot be immersed more; its margin is set aside so that the next smallest counts.
-        """
-        margins = np.nan_to_num(self.scaled(movable=movable), nan=-1e3, posinf=CEILING, neginf=-1e3)
-        names = [e.id for e in self.entries if e.binds and not (movable and e.constant)]
-        for name in ("immersion.rest", "immersion.weather"):
-            margins[names.index(name)][self[name].value >= 1.0] = CEILING
-        return margins
-
-
-def evaluate(site: Site, kit: Kit, spot: Spot, rules: Rules, *, far: float = np.inf) -> Sheet:
-    """Return every check of each row. Units mm, deg, kg; formulas in the modules named by each entry.
-
-    A search sets `far`: a clearance surely more than that many scales above its limit may be a lower bound of itself.
+    y offset, x shaft axis, lower and upper collar centre, bottom of the shaft, all mm. `near`: clearances surely
+    beyond it may come as lower bounds of themselves (inf: all exact).
     """
-    lower = mounts.seat(site, kit.lower, spot.y, spot.x, spot.lower, rules)
-    upper = mounts.seat(site, kit.upper, spot.y, spot.x, spot.upper, rules)
-    entries = [
-        *mounts.entries("lower", lower, kit.lower, rules),
-        *mounts.entries("upper", upper, kit.upper, rules),
-        *_shaft(kit, spot, rules),
-        *_water(site, kit, spot, rules),
-        *rudder.entries(site, kit, spot, (lower, upper), rules, far),
-        *_hull(site, kit, spot, rules),
-        *obstacles.entries(site, kit, spot, (lower, upper), rules, far),
-        _displacement(site, kit, rules),
-    ]
-    return Sheet(tuple(entries), lower, upper)
+    low = seat(site, i, kit.lower, k, y, x, lower, t)
+    up = seat(site, i, kit.upper, k, y, x, upper, t)
+    _mount(out, LOWER, low, kit.lower, k, t)
+    _mount(out, UPPER, up, kit.upper, k, t)
+    _shaft(out, kit, k, t, lower, upper, bottom)
+    _water(out, kit, k, t, y, bottom)
+    blade = rudder_blade(site, i, kit, k, x, y, bottom, near)
+    _least(out, RUDDER_BLADE, blade, t[T.RUDDER_GAP])
+    out[RUDDER_SHAFT] = INF
+    if site.values[i, S.HUNG_OUTSIDE] > 0.0:
+        _least(
+            out, RUDDER_SHAFT, rudder_solids(site, i, kit, k, x, y, bottom, (lower, upper), low, up), t[T.RUDDER_GAP]
+        )
+    top, high = bottom + kit.gear[k, G.LENGTH], bottom - kit.gear[k, G.ROOT_GAP]
+    _least(
+        out, HULL_BLADE, hull(site, i, x, y, kit.gear[k, G.BALANCE], high - kit.gear[k, G.SPAN], high), t[T.FIXED_GAP]
+    )
+    _least(out, HULL_SHAFT, hull(site, i, x, y, kit.gear[k, G.TUBE], bottom, top), t[T.FIXED_GAP])
+    _least(
+        out,
+        HULL_HEAD,
+        hull(site, i, x, y, kit.gear[k, G.HEAD_RADIUS], top, top + kit.gear[k, G.HEAD_HEIGHT]),
+        t[T.FIXED_GAP],
+    )
+    _least(
+        out,
+        HULL_TILLER,
+        hull(site, i, x, y, kit.gear[k, G.TILLER_RADIUS], top - kit.gear[k, G.TILLER_HEIGHT], top),
+        t[T.FIXED_GAP],
+    )
+    vane = hull(
+        site, i, x, y, kit.gear[k, G.VANE_RADIUS], top + kit.gear[k, G.VANE_BOTTOM], top + kit.gear[k, G.VANE_TOP]
+    )
+    _least(out, HULL_VANE, vane, t[T.FIXED_GAP])
+    _most(out, DISPLACEMENT, site.values[i, S.DISPLACEMENT], kit.gear[k, G.MAX_DISPLACEMENT])
+    _wake(out, site, i, t, y, x)
+    _obstacles(out, site, i, kit, k, t, y, x, bottom, (lower, upper), low, up, near)
+    return low, up
 
 
-def _shaft(kit: Kit, spot: Spot, rules: Rules) -> list[Entry]:
-    top = spot.bottom + kit.length
-    middle = spot.bottom - kit.root_gap - kit.span / 2
-    spacing = spot.upper - spot.lower
-    room, needed = top - spot.upper, kit.head_room + kit.upper.collar / 2
-    overhang = spot.lower - middle
-    foot, under = spot.lower - spot.bottom, kit.lower.collar / 2
-    return [
-        Entry.least("spacing", spacing, rules, "bracket_spacing_min"),
-        Entry.most("overhang", overhang, rules, "overhang_max"),
-        Entry("head", room, needed, room - needed, rules.scale_of("head"), rule="gear.head_mm"),
-        Entry("foot", foot, under, foot - under, rules.scale_of("foot"), rule="bracket.collar"),
-    ]
+@compiled
+def _least(out: Array, place: int, value: float, limit: float) -> None:
+    out[place, VALUE], out[place, LIMIT], out[place, MARGIN] = value, limit, value - limit
 
 
-def _water(site: Site, kit: Kit, spot: Spot, rules: Rules) -> list[Entry]:
+@compiled
+def _most(out: Array, place: int, value: float, limit: float) -> None:
+    out[place, VALUE], out[place, LIMIT], out[place, MARGIN] = value, limit, limit - value
+
+
+@compiled
+def _mount(out: Array, at: int, s: Seated, m: Array, k: int, t: Terms) -> None:
+    near_low = s.reach - m[k, M.REACH_LOW] < m[k, M.REACH_HIGH] - s.reach
+    limit = m[k, M.REACH_LOW] if near_low else m[k, M.REACH_HIGH]
+    out[at + REACH, VALUE], out[at + REACH, LIMIT], out[at + REACH, MARGIN] = s.reach, limit, s.reach_margin
+    out[at + PAD, VALUE], out[at + PAD, LIMIT], out[at + PAD, MARGIN] = (
+        t[T.PAD_MAX] - s.pad_margin,
+        t[T.PAD_MAX],
+        s.pad_margin,
+    )
+    _least(out, at + SEAT, s.room, 0.0)
+    longest = s.strut_length > (m[k, M.STRUT_LOW] + m[k, M.STRUT_HIGH]) / 2.0
+    out[at + STRUT, VALUE] = s.strut_length
+    out[at + STRUT, LIMIT] = m[k, M.STRUT_HIGH] if longest else m[k, M.STRUT_LOW]
+    out[at + STRUT, MARGIN] = s.strut_margin
+    _least(out, at + GAP, s.post_margin, 0.0)
+    _least(out, at + STANDS, s.stands_margin, 0.0)
+
+
+@compiled
+def _shaft(out: Array, kit: Kit, k: int, t: Terms, lower: float, upper: float, bottom: float) -> None:
+    _least(out, SPACING, upper - lower, t[T.SPACING])
+    _most(out, OVERHANG, lower - (bottom - kit.gear[k, G.ROOT_GAP] - kit.gear[k, G.SPAN] / 2.0), t[T.OVERHANG])
+    _least(out, HEAD, bottom + kit.gear[k, G.LENGTH] - upper, kit.gear[k, G.HEAD_ROOM] + kit.upper[k, M.COLLAR] / 2.0)
+    _least(out, FOOT, lower - bottom, kit.lower[k, M.COLLAR] / 2.0)
+
+
+@compiled
+def _water(out: Array, kit: Kit, k: int, t: Terms, y: float, bottom: float) -> None:
     """Immersed share and root depth at rest and heeled about (y 0, z 0), still water."""
-    heel = np.radians(rules["heel_angle"])
-    high = spot.bottom - kit.root_gap
-    low = high - kit.span
-    weather = -np.abs(spot.y) * np.tan(heel)
-    at_rest = np.clip(-low / kit.span, 0.0, 1.0)
-    heeled = np.clip((weather - low) / kit.span, 0.0, 1.0)
-    leeward = -(high * np.cos(heel) - np.abs(spot.y) * np.sin(heel))
-    depth = -high
-    return [
-        Entry.least("immersion.rest", at_rest, rules, "immersed_share_min", unit="1"),
-        Entry.least("immersion.weather", heeled, rules, "immersed_share_heeled_min", unit="1", case="heeled"),
-        Entry.most("root_depth.rest", depth + 0 * site.top, rules, "root_depth_max"),
-        Entry.most("root_depth.leeward", leeward, rules, "root_depth_max", case="heeled"),
-    ]
+    high = bottom - kit.gear[k, G.ROOT_GAP]
+    rest, weather = raw_shares(kit, k, t, y, bottom)
+    _least(out, REST, min(max(rest, 0.0), 1.0), t[T.SHARE])
+    _least(out, WEATHER, min(max(weather, 0.0), 1.0), t[T.SHARE_HEELED])
+    _most(out, ROOT_REST, -high, t[T.ROOT_DEPTH])
+    _most(out, ROOT_LEE, abs(y) * math.sin(t[T.HEEL]) - high * math.cos(t[T.HEEL]), t[T.ROOT_DEPTH])
 
 
-def _hull(site: Site, kit: Kit, spot: Spot, rules: Rules) -> list[Entry]:
-    """Blade, shaft, head, tiller and vane against skin and deck.
-
-    Each is taken at the side nearest the centreline with its whole radius forward, where a cambered skin stands
-    furthest aft: never less careful than the true shape, by a millimetre or two at usual cambers.
-    """
-    top = spot.bottom + kit.length
-    blade_top = spot.bottom - kit.root_gap
-    parts = {
-        "blade": (kit.balance, blade_top - kit.span, blade_top),
-        "shaft": (kit.tube, spot.bottom, top),
-        "head": (kit.head_radius, top, top + kit.head_height),
-        "tiller": (kit.tiller_radius, top - kit.tiller_height, top),
-        "vane": (kit.vane_radius, top + kit.vane_bottom, top + kit.vane_top),
-    }
-    names, shape = list(parts), spot.y.shape
-    radius = np.stack([np.broadcast_to(parts[n][0], shape) for n in names])
-    low = np.stack([np.broadcast_to(parts[n][1], shape) for n in names])
-    high = np.stack([np.broadcast_to(parts[n][2], shape) for n in names])
-    side = np.sign(spot.y) * np.maximum(np.abs(spot.y) - radius, 0.0)
-    z, x = _stations(site, side)
-    gap = segment_rectangle_profile(z, x, spot.x - radius, low, high)
-    scale = rules.scale_of("hull")
-    limit = rules["fixed_gap"]
-    return [
-        Entry(f"hull.{name}", gap[i], np.asarray(limit), gap[i] - limit, scale, rule="fixed_gap", case=name)
-        for i, name in enumerate(names)
-    ]
+@compiled
+def raw_shares(kit: Kit, k: int, t: Terms, y: float, bottom: float) -> tuple[float, float]:
+    """Return the immersed share at rest and to weather, not held to 0..1: beyond 1 the blade's top is under water."""
+    low = bottom - kit.gear[k, G.ROOT_GAP] - kit.gear[k, G.SPAN]
+    return -low / kit.gear[k, G.SPAN], (-abs(y) * math.tan(t[T.HEEL]) - low) / kit.gear[k, G.SPAN]
 
 
-def _stations(site: Site, side: Array) -> tuple[Array, Array]:
-    """Return heights and x of the skin as a polyline (K, parts, N), from far below up to the top edge."""
-    n = side.shape[-1]
-    top, bottom = np.broadcast_to(site.top, (n,)), np.broadcast_to(site.bottom, (n,))
-    if site.curve is not None:
-        share = np.linspace(0.0, 1.0, 9)[:, None]
-        heights = [bottom + s * (top - bottom) for s in share]
-    elif site.stepped:
-        step = np.broadcast_to(site.step_height, (n,))
-        heights = [bottom, step - 1e-6, step, top]
-    else:
-        heights = [bottom, top]
-    z = np.stack([np.full(n, FAR_BELOW), *heights])
-    x = np.stack([skin(site, side, np.broadcast_to(h, side.shape)).x for h in z])
-    return np.broadcast_to(z[:, None, :], x.shape), x
+@compiled
+def _wake(out: Array, site: Site, i: int, t: Terms, y: float, x: float) -> None:
+    behind = x - site.values[i, S.TRAILING]
+    beside = abs(abs(y) - site.values[i, S.RUDDER_OFFSET])
+    _least(out, WAKE, beside, t[T.WAKE_GAP])
+    if behind < 0.0 or behind > t[T.WAKE_REACH]:
+        out[WAKE, MARGIN] = INF
 
 
-def _displacement(site: Site, kit: Kit, rules: Rules) -> Entry:
-    margin = kit.max_displacement - site.displacement
-    return Entry(
-        "displacement", site.displacement + 0 * margin, kit.max_displacement, margin, rules.scale_of("displacement"),
-        unit="kg", rule="gear.max_displacement_kg", constant=True,
-    )  # fmt: skip
+@compiled
+def _obstacles(
+    out: Array, site: Site, i: int, kit: Kit, k: int, t: Terms, y: float, x: float, bottom: float,
+    collars: tuple[float, float], low: Seated, up: Seated, near: float,
+) -> None:  # fmt: skip
+    for slot in range(site.binds.size):
+        out[FIXED + slot] = INF
+    gaps = np.empty(9)
+    for place in range(site.box_info.shape[0]):
+        obstacle(site, i, place, kit, k, x, y, bottom, collars, low, up, near, gaps)
+        limit = t[T.MOVING_GAP] if site.box_info[place, 2] else t[T.FIXED_GAP]
+        least = gaps.min()
+        if least - limit < out[FIXED + site.box_info[place, 0], MARGIN]:
+            _least(out, FIXED + site.box_info[place, 0], least, limit)
+
+
+@compiled
+def scales(t: Terms, count: int) -> Array:
+    """Return the scale of every check, obstacles last."""
+    out = np.full(count, t[T.S_OBSTACLE])
+    for at in (LOWER, UPPER):
+        out[at + REACH], out[at + PAD], out[at + SEAT] = t[T.S_REACH], t[T.S_PAD], t[T.S_SEAT]
+        out[at + STRUT], out[at + GAP], out[at + STANDS] = t[T.S_STRUT], t[T.S_GAP], t[T.S_STANDS]
+    out[SPACING], out[OVERHANG], out[HEAD], out[FOOT] = t[T.S_SPACING], t[T.S_OVERHANG], t[T.S_HEAD], t[T.S_FOOT]
+    out[REST], out[WEATHER], out[ROOT_REST], out[ROOT_LEE] = t[T.S_SHARE], t[T.S_SHARE], t[T.S_ROOT], t[T.S_ROOT]
+    out[RUDDER_BLADE], out[RUDDER_SHAFT] = t[T.S_RUDDER], t[T.S_RUDDER]
+    for at in (HULL_BLADE, HULL_SHAFT, HULL_HEAD, HULL_TILLER, HULL_VANE):
+        out[at] = t[T.S_HULL]
+    out[DISPLACEMENT], out[WAKE] = t[T.S_DISPLACEMENT], t[T.WAKE_GAP]
+    return out
+
+
+@compiled
+def counts(site: Site, place: int, movable: bool) -> bool:  # noqa: FBT001 - compiled code takes no keywords
+    """Say whether a check can refuse; `movable`: and a placement can change it."""
+    if place == WAKE or (place >= FIXED and site.binds[place - FIXED] == 0):
+        return False
+    return not (movable and place in (DISPLACEMENT, LOWER + GAP, UPPER + GAP))
+
+
+@compiled
+def smallest(site: Site, out: Array, scale: Array, movable: bool, governing: bool) -> tuple[float, float, float]:  # noqa: FBT001 - compiled code takes no keywords
+    """Return the three smallest scaled margins; `governing` leaves out a wholly immersed blade, which can gain no more."""
+    a, b, c = INF, INF, INF
+    for place in range(out.shape[0]):
+        if not counts(site, place, movable):
+            continue
+        margin = out[place, MARGIN] / scale[place]
+        if governing and place in (REST, WEATHER) and out[place, VALUE] >= 1.0:
+            continue
+        if math.isnan(margin):
+            margin = -INF
+        if margin < a:
+            a, b, c = margin, a, b
+        elif margin < b:
+            b, c = margin, b
+        elif margin < c:
+            c = margin
+    return a, b, c

@@ -10,7 +10,7 @@ from service.core.fit.engine import Boats, nominal_of, without_obstacle
 from service.core.fit.kit import build
 from service.core.fit.place import place
 from service.core.fit.shapes import Fit
-from service.core.fit.site import Site
+from service.core.fit.site import S, Site
 
 PASSES = 0.0
 
@@ -35,10 +35,10 @@ def cures(boats: Boats, fit: Fit) -> tuple[str, ...]:
 def _passes(boats: Boats, site: Site, configurations: Sequence[Configuration]) -> list[bool]:
     if not configurations:
         return []
-    best = place(site, build(boats.catalogue, configurations), boats.catalogue.rules, tries=2, rounds=16)
+    best = place(site, build(boats.catalogue, configurations), boats.catalogue.rules)
     limits = [boats.catalogue.gear(c.gear).max_displacement_kg for c in configurations]
     return [
-        bool(aims.max() >= PASSES and limit >= float(site.displacement[0]))
+        bool(aims.max() >= PASSES and limit >= float(site.values[0, S.DISPLACEMENT]))
         for aims, limit in zip(best.aims, limits, strict=True)
     ]
 

@@ -2,20 +2,26 @@
 
 from __future__ import annotations
 
+import math
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from numpy.typing import NDArray
 
 from service.core.boat import BoatForm
-from service.core.catalogue import Bracket, Catalogue, Configuration
+from service.core.catalogue import Catalogue, Configuration
 from service.core.fit import fasteners, loads, wording
-from service.core.fit.checks import Sheet, Spot
-from service.core.fit.entry import Entry
-from service.core.fit.kit import Kit
+from service.core.fit.assemble import obstacles_that_count
+from service.core.fit.checks import check, scales
+from service.core.fit.clear import INF
+from service.core.fit.kit import G, Kit
 from service.core.fit.mounts import Seated
 from service.core.fit.shapes import Check, Fit, Placement
 from service.core.fit.site import Site
+from service.core.fit.terms import FIXED, KINDS, Kind, terms
 
+Array = NDArray[np.float64]
 NEEDS = {
     "main_rudder.hung": ("main_rudder.",),
     "main_rudder.trailing_edge_aft_mm": ("main_rudder.", "wake"),
@@ -32,60 +38,77 @@ NEEDS = {
 FAR_CLEAR = 1e6
 
 
+@dataclass(frozen=True)
+class Placed:
+    """One configuration where it was placed: a site of one row, a kit of one entry, a spot (5,)."""
+
+    site: Site
+    kit: Kit
+    spot: Array
+
+
+def check_ids(form: BoatForm) -> list[str]:
+    """Return the ids of all checks of this boat, in the order of a row of margins."""
+    return [kind.id for kind in KINDS] + [f"obstacle[{index}]" for index, _ in obstacles_that_count(form)]
+
+
 def describe(
-    form: BoatForm,
-    catalogue: Catalogue,
-    configuration: Configuration,
-    unknown: tuple[str, ...],
-    site: Site,
-    kit: Kit,
-    spot: Spot,
-    sheet: Sheet,
+    form: BoatForm, catalogue: Catalogue, configuration: Configuration, unknown: tuple[str, ...], placed: Placed
 ) -> Fit:
     """Return the fit as published, but for verdict and probabilities, which the engine adds."""
     names = obstacle_names(form)
-    blocked = _blocked(unknown)
-    checks = tuple(
-        _check(entry, catalogue, configuration, names, blocked) for entry in sheet.entries if _applies(entry)
-    )
-    y, x, lower, upper, bottom = (float(a[0]) for a in spot.stack())
-    placement = Placement(
-        offset_mm=round(y, 2), shaft_aft_mm=round(x, 2), lower_height_mm=round(lower, 2),
-        upper_height_mm=round(upper, 2), shaft_bottom_mm=round(bottom, 2),
-        shaft_top_mm=round(bottom + float(kit.length[0]), 2),
-    )  # fmt: skip
-    thickness = form.transom.thickness_mm
-    metal = [
-        ("lower", catalogue.bracket(configuration.lower), sheet.lower),
-        ("upper", catalogue.bracket(configuration.upper), sheet.upper),
-    ]
-    backing = catalogue.rules.rule.get("backing_thickness")
-    pads, bolts = [], []
-    for role, bracket, seated in metal:
-        at = _seat_data(seated)
-        cut = fasteners.pad(role, bracket, at)  # type: ignore[arg-type]  # the two roles above
-        pads += [cut] if cut else []
-        bolts.append(fasteners.fastener(role, bracket, at, cut, thickness, backing.value if backing else None))  # type: ignore[arg-type]  # the same
-    binding = [c for c in checks if c.binds and c.margin is not None and c.scale]
-    least = min(binding, key=lambda c: (c.margin or 0.0) / (c.scale or 1.0))
+    t = terms(catalogue.rules)
+    ids = check_ids(form)
+    out = np.empty((len(ids), 3))
+    y, x, lower, upper, bottom = (float(v) for v in placed.spot)
+    seats = check(placed.site, 0, placed.kit, 0, t, y, x, lower, upper, bottom, INF, out)
+    checks = _checks(catalogue, configuration, (ids, out, scales(t, len(ids))), placed.site, names, _blocked(unknown))
+    metal = _metal(form, catalogue, configuration, seats)
+    least = min((c for c in checks if c.binds and c.margin is not None), key=_scaled)
     return Fit(
         configuration=configuration,
         verdict="undecided",
         probability=None,
-        placement=placement,
-        checks=checks,
-        trades=tuple(
-            f"take off the {names[c.id]}" for c in checks if not c.binds and c.status == "fail" and c.id in names
+        placement=Placement(
+            offset_mm=round(y, 2), shaft_aft_mm=round(x, 2), lower_height_mm=round(lower, 2),
+            upper_height_mm=round(upper, 2), shaft_bottom_mm=round(bottom, 2),
+            shaft_top_mm=round(bottom + float(placed.kit.gear[0, G.LENGTH]), 2),
         ),
-        loads=_loads(form, catalogue, configuration, site, spot),
-        pads=tuple(pads),
-        fasteners=tuple(bolts),
-        cuts=_cuts(metal, sheet),
+        checks=checks,
+        trades=tuple(f"take off the {names[c.id]}" for c in checks if not c.binds and c.status == "fail" and c.id in names),
+        loads=_loads(form, catalogue, configuration, bottom),
         parts=fasteners.parts(catalogue, configuration),
         owner_supplies=owner_supplies(form),
-        smallest_margin=round((least.margin or 0.0) / (least.scale or 1.0), 4),
+        smallest_margin=round(_scaled(least), 4),
         why=f"tightest: {least.why}",
-    )
+        **metal,
+    )  # fmt: skip
+
+
+def _scaled(one: Check) -> float:
+    return (one.margin or 0.0) / (one.scale or 1.0)
+
+
+def _metal(
+    form: BoatForm, catalogue: Catalogue, configuration: Configuration, seats: tuple[Seated, Seated]
+) -> dict[str, Any]:
+    """Return pads, bolts and strut cuts of both brackets."""
+    rule = catalogue.rules.rule.get("backing_thickness")
+    pads, bolts, cuts = [], [], []
+    roles: tuple[tuple[fasteners.Role, str], ...] = (("lower", configuration.lower), ("upper", configuration.upper))
+    for (role, code), seated in zip(roles, seats, strict=True):
+        bracket = catalogue.bracket(code)
+        cut = fasteners.pad(role, bracket, seated)
+        pads += [cut] if cut else []
+        bolts.append(
+            fasteners.fastener(role, bracket, seated, cut, form.transom.thickness_mm, rule.value if rule else None)
+        )
+        if bracket.struts is not None:
+            cuts.append({
+                "role": role, "part": "strut", "count": bracket.struts.count,
+                "length_mm": round(seated.strut_length, 1), "spread_mm": round(seated.spread, 1),
+            })  # fmt: skip
+    return {"pads": tuple(pads), "fasteners": tuple(bolts), "cuts": tuple(cuts)}
 
 
 def obstacle_names(form: BoatForm) -> dict[str, str]:
@@ -107,62 +130,55 @@ def _blocked(unknown: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(found)
 
 
-def _applies(entry: Entry) -> bool:
-    """Leave out checks of another kind of bracket, and clearances from what is nowhere near."""
-    return bool(np.isfinite(entry.margin).all()) and abs(float(np.ravel(entry.margin)[0])) < FAR_CLEAR
+def _checks(
+    catalogue: Catalogue,
+    configuration: Configuration,
+    found: tuple[list[str], Array, Array],
+    site: Site,
+    names: dict[str, str],
+    blocked: tuple[str, ...],
+) -> tuple[Check, ...]:
+    """Return every check that applies, in words; one that has neither value nor prior to stand on is unknown."""
+    ids, out, scale = found
+    rows = []
+    for place, id_ in enumerate(ids):
+        value, limit, margin = (float(v) for v in out[place])
+        if not math.isfinite(margin) or abs(margin) >= FAR_CLEAR:
+            continue
+        kind = KINDS[place] if place < FIXED else _obstacle_kind(id_, site, place - FIXED)
+        unknown = any(id_.startswith(prefix) for prefix in blocked)
+        said = wording.why(id_, value, limit, margin, kind.unit, names)
+        if unknown:
+            said = f"{wording.title(id_, names)}: not known, and nothing to take it from"
+        rows.append(Check(
+            id=id_, value=None if unknown else round(value, 4), limit=round(limit, 4),
+            margin=None if unknown else round(margin, 4), unit=kind.unit, scale=float(scale[place]), probability=None,
+            status="unknown" if unknown else "pass" if margin >= 0 else "fail", case=kind.case, why=said,
+            source=wording.source(kind, catalogue, configuration), binds=kind.binds,
+        ))  # fmt: skip
+    return tuple(rows)
 
 
-def _check(
-    entry: Entry, catalogue: Catalogue, configuration: Configuration, names: dict[str, str], blocked: tuple[str, ...]
-) -> Check:
-    value, limit, margin = (float(np.ravel(a)[0]) for a in (entry.value, entry.limit, entry.margin))
-    source = wording.source(entry, catalogue, configuration)
-    unknown = any(entry.id.startswith(prefix) for prefix in blocked)
-    if unknown:
-        said = f"{wording.title(entry.id, names)}: not known, and nothing to take it from"
-        return Check(id=entry.id, value=None, limit=limit, margin=None, unit=entry.unit, scale=entry.scale, probability=None,
-                     status="unknown", case=entry.case, why=said, source=source, binds=entry.binds)  # fmt: skip
-    return Check(
-        id=entry.id, value=round(value, 4), limit=round(limit, 4), margin=round(margin, 4), unit=entry.unit,
-        scale=entry.scale, probability=None, status="pass" if margin >= 0 else "fail", case=entry.case,
-        why=wording.why(entry.id, value, limit, margin, entry.unit, names), source=source, binds=entry.binds,
-    )  # fmt: skip
+def _obstacle_kind(id_: str, site: Site, slot: int) -> Kind:
+    place = int(np.flatnonzero(site.box_info[:, 0] == slot)[0])
+    rule = "moving_gap" if site.box_info[place, 2] else "fixed_gap"
+    return Kind(id_, "obstacle", "mm", rule, binds=bool(site.binds[slot]))
 
 
-def _seat_data(seated: Seated) -> fasteners.SeatData:
-    values = [float(np.ravel(a)[0]) for a in (seated.pad, seated.pad_rake, seated.pad_plan, seated.rake, seated.plan)]
-    return fasteners.SeatData(*values)
-
-
-def _cuts(metal: list[tuple[str, Bracket, Seated]], sheet: Sheet) -> tuple[dict[str, Any], ...]:
-    return tuple(
-        {
-            "role": role, "part": "strut", "count": bracket.struts.count,
-            "length_mm": round(float(np.ravel(seated.strut_length)[0]), 1),
-            "spread_mm": round(float(np.ravel(seated.spread)[0]), 1),
-        }
-        for role, bracket, seated in metal
-        if bracket.struts is not None and sheet
-    )  # fmt: skip
-
-
-def _loads(
-    form: BoatForm, catalogue: Catalogue, configuration: Configuration, site: Site, spot: Spot
-) -> dict[str, Any]:
+def _loads(form: BoatForm, catalogue: Catalogue, configuration: Configuration, bottom: float) -> dict[str, Any]:
     """Return the blade's force at hull speed with the blade at its greatest angle, where the waterline length is known."""
     if form.boat.lwl_mm is None:
         return {}
-    gear = catalogue.gear(configuration.gear)
-    high = float(spot.bottom[0]) - gear.blade.root_gap_mm
-    wet = float(np.clip(gear.blade.span_mm - max(high, 0.0), 0.0, gear.blade.span_mm))
+    blade = catalogue.gear(configuration.gear).blade
+    wet = min(max(blade.span_mm - max(bottom - blade.root_gap_mm, 0.0), 0.0), blade.span_mm)
     speed = float(loads.hull_speed(form.boat.lwl_mm / 1000))
-    force = float(loads.blade_force(speed, gear.blade.chord_mm, wet, np.radians(gear.blade.max_angle_deg)))
+    force = float(loads.blade_force(speed, blade.chord_mm, wet, math.radians(blade.max_angle_deg)))
     return {
         "hull_speed": {
-            "speed_ms": round(speed, 2), "angle_deg": gear.blade.max_angle_deg, "blade_force_n": round(force),
+            "speed_ms": round(speed, 2), "angle_deg": blade.max_angle_deg, "blade_force_n": round(force),
             "formula": "CN ½ rho A V², Whicker and Fehlner lift with stall", "source": "DTMB report 933 (1958), from memory",
         }
-    } if site is not None else {}  # fmt: skip
+    }  # fmt: skip
 
 
 def owner_supplies(form: BoatForm) -> tuple[str, ...]:

@@ -12,9 +12,8 @@ from numpy.typing import NDArray
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
 from service.core.fit import assemble, factors, settle
-from service.core.fit.checks import Spot, evaluate
-from service.core.fit.describe import describe
-from service.core.fit.kit import Kit, build
+from service.core.fit.describe import Placed, check_ids, describe
+from service.core.fit.kit import build
 from service.core.fit.place import LIES, Best, Lie, place
 from service.core.fit.shapes import Filled, Fit
 from service.core.fit.site import Site
@@ -138,21 +137,16 @@ def fit_many(boats: Boats, configurations: Sequence[Configuration]) -> list[Fitt
     """Return the fit of each configuration on this boat, in the order given. KeyError names an unknown code."""
     if not configurations:
         return []
-    kit = build(boats.catalogue, configurations)
     lies = allowed_lies(boats.form)
-    best = place(boats.nominal, kit, boats.catalogue.rules, lies=lies)
-    return [
-        _finish(boats, one, kit.take(np.array([i])), _choose(boats, best, i, lies))
-        for i, one in enumerate(configurations)
-    ]
+    best = place(boats.nominal, build(boats.catalogue, configurations), boats.catalogue.rules, lies=lies)
+    return [_finish(boats, one, _choose(boats, best, i)) for i, one in enumerate(configurations)]
 
 
-def _choose(boats: Boats, best: Best, index: int, lies: tuple[Lie, ...]) -> Spot:
+def _choose(boats: Boats, best: Best, index: int) -> Array:
     """Return the placement of the lie with the highest aim; a wished side goes first where it passes."""
-    wish = boats.form.preferences.side
-    if wish in lies and best.aims[index, lies.index(wish)] >= 0:  # type: ignore[arg-type]  # `in` has just shown it is a lie
-        return best.pick(index, lies.index(wish))  # type: ignore[arg-type]  # the same
-    return best.pick(index, int(best.aims[index].argmax()))
+    aims = best.aims[index]
+    lie = next((n for n, name in enumerate(best.lies) if name == boats.form.preferences.side and aims[n] >= 0), None)
+    return np.asarray(best.spots[index, int(aims.argmax()) if lie is None else lie])
 
 
 def fit_configuration(boats: Boats, configuration: Configuration) -> Fit:
@@ -160,26 +154,26 @@ def fit_configuration(boats: Boats, configuration: Configuration) -> Fit:
     return fit_many(boats, [configuration])[0].fit
 
 
-def _finish(boats: Boats, configuration: Configuration, kit: Kit, spot: Spot) -> Fitted:
-    rules = boats.catalogue.rules
-    sheet = evaluate(boats.nominal, kit, spot, rules)
-    settled = settle.settle(boats.nominal, boats.draws, kit, spot, rules)
-    passes = settle.passing(settled)
+def _finish(boats: Boats, configuration: Configuration, spot: Array) -> Fitted:
+    rules, kit = boats.catalogue.rules, build(boats.catalogue, [configuration])
+    fit = describe(boats.form, boats.catalogue, configuration, boats.unknown, Placed(boats.nominal, kit, spot))
+    margins, _ = settle.settle(boats.nominal, boats.draws, kit, spot, rules)
+    by_check = dict(zip(check_ids(boats.form), np.atleast_2d((margins >= 0).mean(axis=0))[0], strict=True))
+    binding = [c.id for c in fit.checks if c.binds]
+    places = [n for n, id_ in enumerate(by_check) if id_ in binding]
+    passes = (margins[:, places] >= 0).all(axis=1)
     first = settle.first_order(boats.nominal, boats.star, kit, spot, rules)
-    fit = describe(boats.form, boats.catalogue, configuration, boats.unknown, boats.nominal, kit, spot, sheet)
     probability = float(passes.mean())
-    by_check = {e.id: float((np.broadcast_to(e.margin, passes.shape) >= 0).mean()) for e in settled.entries}
-    verdict = _verdict(fit, probability, rules["probability_threshold"])
     fit = fit.model_copy(
         update={
-            "verdict": verdict,
+            "verdict": _verdict(fit, probability, rules["probability_threshold"]),
             "probability": round(probability, 3),
             "first_order": round(first.probability, 3),
             "disagrees": abs(first.probability - probability) > settle.DISAGREEMENT,
             "doubt": first.shares([f.field for f in boats.factors]),
             "filled": boats.filled,
             "checks": tuple(
-                c.model_copy(update={"probability": round(by_check[c.id], 3) if c.status != "unknown" else None})
+                c.model_copy(update={"probability": round(float(by_check[c.id]), 3) if c.status != "unknown" else None})
                 for c in fit.checks
             ),
         }

@@ -8,9 +8,8 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import Literal
-
-from service.core.catalogue import Bracket, Catalogue, Configuration
+from service.core.catalogue import Bracket, Catalogue, Configuration, Role
+from service.core.fit.mounts import Seated
 from service.core.fit.shapes import Fastener, Pad, PartLine
 
 INCH = 25.4
@@ -77,36 +76,25 @@ def next_inch(length_mm: float) -> float | None:
     return next((step for step in INCH_LENGTHS if step * INCH >= length_mm - 1e-9), None)
 
 
-@dataclass(frozen=True)
-class SeatData:
-    """One bracket as placed: local slopes (tangents) and what the pad takes of them."""
-
-    pad_mm: float
-    pad_rake: float
-    pad_plan: float
-    rake: float
-    plan: float
-
-
-def pad(role: Literal["lower", "upper"], bracket: Bracket, at: SeatData) -> Pad | None:
+def pad(role: Role, bracket: Bracket, at: Seated) -> Pad | None:
     """Return the pad to cut: p ± (h/2) d_rake ± (w/2) d_plan at its corners; None where the flange lies on the skin.
 
     Corners are named from aft, looking forward: a skin leaning aft (d_rake > 0) leaves the lower edge thicker.
     """
-    if bracket.kind in ("cheek", "step") or (at.pad_mm < 0.5 and abs(at.pad_rake) + abs(at.pad_plan) < 1e-6):  # noqa: PLR2004 - half a millimetre is no pad
+    if bracket.kind in ("cheek", "step") or (at.pad < 0.5 and abs(at.tilt) + abs(at.turn) < 1e-6):  # noqa: PLR2004 - half a millimetre is no pad
         return None
     width, height = bracket.flange.width_mm, bracket.flange.height_mm
     corners = {
-        f"{level} {side}": at.pad_mm - vertical * height / 2 * at.pad_rake - across * width / 2 * at.pad_plan
+        f"{level} {side}": at.pad - vertical * height / 2 * at.tilt - across * width / 2 * at.turn
         for level, vertical in (("top", 1), ("bottom", -1))
         for side, across in (("port", -1), ("starboard", 1))
     }
     return Pad(
         role=role,
-        centre_mm=at.pad_mm,
+        centre_mm=at.pad,
         corners_mm=corners,
-        rake_bevel_deg=math.degrees(math.atan(at.pad_rake)),
-        plan_bevel_deg=math.degrees(math.atan(at.pad_plan)),
+        rake_bevel_deg=math.degrees(math.atan(at.tilt)),
+        plan_bevel_deg=math.degrees(math.atan(at.turn)),
         width_mm=width,
         height_mm=height,
         blank_mm=math.ceil(max(corners.values())),
@@ -114,16 +102,16 @@ def pad(role: Literal["lower", "upper"], bracket: Bracket, at: SeatData) -> Pad 
 
 
 def fastener(
-    role: Literal["lower", "upper"],
+    role: Role,
     bracket: Bracket,
-    at: SeatData,
+    at: Seated,
     cut: Pad | None,
     thickness_mm: float | None,
     backing_mm: float | None,
 ) -> Fastener:
     """Return the bolts of a bracket: grip = flange + pad's longest + skin / cos of what the pad takes + backing."""
     thread = THREADS.get(bracket.bolts.size)
-    lean = math.sqrt(1 + at.pad_rake**2 + at.pad_plan**2)
+    lean = math.sqrt(1 + at.tilt**2 + at.turn**2)
     parts = {
         "flange": bracket.flange.thickness_mm,
         "pad": max(cut.corners_mm.values()) if cut else 0.0,

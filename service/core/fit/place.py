@@ -1,14 +1,8 @@
-"""The best placement: offset, shaft axis, collar heights and shaft bottom that make the smallest scaled margin largest.
-
-Two steps. A grid of offsets and collar heights, each with shaft axis and bottom set in the middle of what reach,
-rudder, immersion, overhang and head leave, finds where to begin. A compass search, many starts at once and all
-directions of one step in one call of the checks, climbs from there. The aim is lexicographic: the smallest margin
-counts whole, the next by a thousandth and the third by a millionth, so a margin that saturates does not stop the
-next from growing.
-"""
+"""Where to begin, and the best placement from there, for every configuration of a kit in every lie."""
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Literal
 
@@ -16,227 +10,194 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.catalogue import Rules
-from service.core.fit.checks import CEILING, Sheet, Spot, evaluate
-from service.core.fit.kit import Kit, Mount
+from service.core.fit.checks import check, scales
+from service.core.fit.clear import NEAR
+from service.core.fit.compiled import compiled
+from service.core.fit.kit import CHEEK, STEP, G, Kit, M
 from service.core.fit.mounts import beyond
-from service.core.fit.site import Site, skin
+from service.core.fit.search import aim, climb, polish
+from service.core.fit.site import Flag, S, Site, skin
+from service.core.fit.terms import FIXED, HEAD, T, Terms, terms
 
 Array = NDArray[np.float64]
 Index = NDArray[np.intp]
 Lie = Literal["centre", "port", "starboard"]
 LIES: tuple[Lie, ...] = ("centre", "port", "starboard")
-STEPS = np.array([80.0, 50.0, 80.0, 80.0, 80.0])
-"""First step of offset, shaft axis, lower and upper collar, shaft bottom (mm)."""
-FAR = 1.5
-"""Margins beyond this many scales need not be exact while searching: no aim looks at them."""
-FINEST = 0.05
-"""A start whose step has shrunk below this share of a millimetre is done."""
+SIDE = {"centre": 0.0, "port": -1.0, "starboard": 1.0}
+TRIES = 3
+"""Starts climbed from in each lie: the best of the grid that are not neighbours of each other."""
+TRUST = 60.0
+ROUNDS = 14
 
 
-def _directions() -> Array:
-    """Return unit moves (D, 5): each coordinate alone, the sensible pairs, and a fixed spread of mixed ones."""
-    single = np.vstack([np.eye(5), -np.eye(5)])
+def _moves() -> Array:
+    """Return compass moves (D, 5): each coordinate alone, the sensible pairs, and a fixed spread of mixed ones."""
     together = np.array([
         [0, 0, 1, 1, 1], [0, 0, 1, 1, 0], [0, 0, 0, 1, 1], [0, 0, 1, 0, 1], [0, 1, 1, 0, 0], [0, 1, 0, 1, 0],
         [0, 1, 0, -1, 0], [0, 1, -1, 0, 0], [1, 1, 0, 0, 0], [1, -1, 0, 0, 0], [1, 0, 0, 0, 1], [1, 0, 0, 0, -1],
-        [0, 1, 1, 1, 1], [0, 1, -1, -1, -1],
     ], dtype=float)  # fmt: skip
-    mixed = np.random.default_rng(5).normal(size=(6, 5))
-    mixed /= np.abs(mixed).max(axis=1, keepdims=True)
-    return np.vstack([single, together, -together, mixed, -mixed])
+    single = np.eye(5)
+    return np.vstack([single, -single, together, -together])
 
 
-DIRECTIONS = _directions()
-
-
-def aim(sheet: Sheet) -> Array:
-    """Return the lexicographic aim of each row, over the checks that a placement can change."""
-    low = np.partition(sheet.governing(movable=True), 2, axis=0)[:3]
-    low.sort(axis=0)
-    return np.asarray(low[0] + 1e-3 * np.minimum(low[1], CEILING) + 1e-6 * np.minimum(low[2], CEILING))
-
-
-def offset_range(site: Site, kit: Kit, lie: Lie, rules: Rules) -> tuple[Array, Array]:
-    """Return the least and most offset of a lie per configuration; off centre begins one tube's diameter out."""
-    if lie == "centre":
-        zero = np.zeros_like(kit.tube)
-        return zero, zero
-    near = 2 * kit.tube
-    far = np.maximum(site.half_top - np.minimum(kit.lower.width, kit.upper.width) / 2 - rules["edge_distance"], near)
-    return (near, far) if lie == "starboard" else (-far, -near)
-
-
-def starts(site: Site, kit: Kit, lie: Lie, rules: Rules, grid: tuple[int, int, int] = (7, 6, 6)) -> tuple[Spot, Index]:
-    """Return sensible placements on a grid of offsets and collar heights, and the configuration each belongs to.
-
-    `site` has one row. Rows run configuration, offset, lower, upper; an upper collar below its lower is left out.
-    """
-    count = kit.length.size
-    offsets, lows, highs = grid if lie != "centre" else (1, *grid[1:])
-    low_y, high_y = offset_range(site, kit, lie, rules)
-    shape = (count, offsets, lows, highs)
-    share = [np.linspace(0.0, 1.0, k) if k > 1 else np.array([0.5]) for k in (offsets, lows, highs)]
-    y = (low_y[:, None] + (high_y - low_y)[:, None] * share[0])[:, :, None, None]
-    lower = _heights(site, kit.lower, rules, share[1])[:, None, :, None]
-    upper = _heights(site, kit.upper, rules, share[2])[:, None, None, :]
-    y, lower, upper = (np.broadcast_to(a, shape).reshape(-1) for a in (y, lower, upper))
-    index = np.repeat(np.arange(count), offsets * lows * highs)
-    keep = upper - lower > rules["bracket_spacing_min"] / 2
-    y, lower, upper, index = y[keep], lower[keep], upper[keep], index[keep]
-    rows = kit.take(index)
-    x = _axis(site, rows, y, lower, upper, rules)
-    return Spot(y, x, lower, upper, _bottom(site, rows, y, lower, upper, rules)), index
-
-
-def _heights(site: Site, mount: Mount, rules: Rules, share: Array) -> Array:
-    """Return collar heights (C, shares) over the skin that could bear the flange; a step bracket over its stands."""
-    edge = rules["edge_distance"] + mount.height / 2
-    low = site.bottom + edge + mount.rise
-    high = np.maximum(site.top - edge + mount.rise, low)
-    if site.stepped:
-        low = np.where(mount.step, site.step_height + mount.stands_low, low)
-        high = np.where(mount.step, site.step_height + mount.stands_high, high)
-    return np.asarray(low[:, None] + (high - low)[:, None] * share)
-
-
-def _axis(site: Site, kit: Kit, y: Array, lower: Array, upper: Array, rules: Rules) -> Array:
-    """Return the shaft axis in the middle of what both reaches, their pads and the main rudder leave."""
-    low, high = np.full(y.shape, -np.inf), np.full(y.shape, np.inf)
-    for mount, collar in ((kit.lower, lower), (kit.upper, upper)):
-        at = skin(site, y, collar - mount.rise)
-        bevel = mount.height / 2 * np.abs(beyond(at.rake, mount.tilt_low, mount.tilt_high))
-        base = np.where(mount.step, site.step_depth / 2, bevel)
-        low = np.maximum(low, at.x + base + mount.reach_low)
-        high = np.minimum(high, at.x + np.maximum(base, 0.0) + mount.reach_high)
-    clear = site.trailing + rules["main_rudder_gap"] + kit.balance
-    low = np.minimum(np.maximum(low, clear), np.maximum(high, low))
-    return np.asarray((low + high) / 2)
-
-
-def _bottom(site: Site, kit: Kit, y: Array, lower: Array, upper: Array, rules: Rules) -> Array:
-    """Return the shaft's bottom in the middle of what immersion, overhang, root depth and head leave."""
-    heel = np.tan(np.radians(rules["heel_angle"]))
-    above = kit.root_gap + kit.span
-    wet = np.minimum(
-        above * 1.0 - rules["immersed_share_min"] * kit.span,
-        above - np.abs(y) * heel - rules["immersed_share_heeled_min"] * kit.span,
-    )
-    high = np.minimum(wet, lower - kit.lower.collar / 2)
-    low = np.maximum(
-        np.maximum(
-            upper + kit.head_room + kit.upper.collar / 2 - kit.length,
-            lower + above - kit.span / 2 - rules["overhang_max"],
-        ),
-        kit.root_gap - rules["root_depth_max"],
-    )
-    return np.asarray((low + high) / 2) + 0 * site.top
-
-
-def climb(
-    site: Site,
-    kit: Kit,
-    spot: Spot,
-    rules: Rules,
-    bounds: tuple[Array, Array],
-    *,
-    rounds: int = 24,
-    locked: tuple[int, ...] = (),
-    enough: float | None = None,
-    step: float = 1.0,
-    best: Array | None = None,
-) -> tuple[Spot, Array]:
-    """Climb from each placement; return the placements reached and their aim.
-
-    Site and kit have one row, or one for each placement. `bounds` are least and most offset. `locked` coordinates
-    stay. A row whose aim is above `enough` rests.
-    """
-    moves = DIRECTIONS * STEPS
-    moves[:, list(locked)] = 0.0
-    moves = moves[np.abs(moves).sum(axis=1) > 0]
-    at = spot.stack()
-    value = aim(evaluate(site, kit, spot, rules, far=FAR)) if best is None else best.copy()
-    size = np.full(value.shape, step)
-    for _ in range(rounds):
-        active = np.flatnonzero((size * STEPS.min() > FINEST) & (True if enough is None else value < enough))
-        if not active.size:
-            break
-        tried = at[:, active, None] + size[active][None, :, None] * moves.T[:, None, :]
-        low, high = (np.broadcast_to(b, value.shape)[active][:, None] for b in bounds)
-        tried[0] = np.clip(tried[0], low, high)
-        rows = np.repeat(active, moves.shape[0])
-        got = _aim_at(site, kit, tried.reshape(5, -1), rows, rules).reshape(active.size, -1)
-        pick = got.argmax(axis=1)
-        gain = got[np.arange(active.size), pick]
-        better = gain > value[active] + 1e-9
-        at[:, active[better]] = tried[:, np.flatnonzero(better), pick[better]]
-        value[active[better]] = gain[better]
-        size[active] *= np.where(better, 1.15, 0.45)
-    return Spot.of(at), value
-
-
-def _aim_at(site: Site, kit: Kit, tried: Array, rows: Index, rules: Rules) -> Array:
-    own_site = site if site.rows == 1 else site.take(rows)
-    own_kit = kit if kit.length.size == 1 else kit.take(rows)
-    return aim(evaluate(own_site, own_kit, Spot.of(tried), rules, far=FAR))
+MOVES = _moves()
 
 
 @dataclass(frozen=True)
 class Best:
-    """The best placement of each configuration in each lie: arrays (C, lies), aims beside them."""
+    """The best placement of each configuration in each lie: `spots` (C, lies, 5), `aims` (C, lies)."""
 
     lies: tuple[Lie, ...]
     spots: Array
-    """(5, C, lies)"""
     aims: Array
-    """(C, lies)"""
-
-    def pick(self, configuration: int, lie: int) -> Spot:
-        """Return one placement as rows of one."""
-        return Spot.of(self.spots[:, configuration, lie][:, None])
 
 
-def place(
-    site: Site, kit: Kit, rules: Rules, *, lies: tuple[Lie, ...] = LIES, tries: int = 3, rounds: int = 24
-) -> Best:
-    """Return the best placement of every configuration of the kit in each lie, on one boat (a site of one row).
+def place(site: Site, kit: Kit, rules: Rules, *, lies: tuple[Lie, ...] = LIES) -> Best:
+    """Return the best placement of every configuration of the kit in each lie on the first row of the site."""
+    sides = np.array([SIDE[lie] for lie in lies])
+    spots, aims = _place_all(site, kit, terms(rules), sides, MOVES)
+    return Best(lies, spots, aims)
 
-    All configurations and lies climb together: one call of the checks moves them all one step.
-    """
-    count = kit.length.size
-    spots, index, bounds_low, bounds_high = [], [], [], []
-    for column, lie in enumerate(lies):
-        found, owner = starts(site, kit, lie, rules)
-        value = aim(evaluate(site, kit.take(owner), found, rules, far=FAR)) if owner.size else np.empty(0)
-        best = _best_of_each(value, owner, tries)
-        low, high = offset_range(site, kit, lie, rules)
-        missing = np.setdiff1d(np.arange(count), owner[best])
-        begin = np.concatenate(
-            [found.take(best).stack(), _hopeless(site, missing.size, low[missing], high[missing])], axis=1
+
+def reachable(site: Site, kit: Kit, rules: Rules, *, lies: tuple[Lie, ...], any_shaft: bool) -> Array:
+    """Return the best aim of each configuration on the coarse grid of starts (C,); `any_shaft` leaves out the head."""
+    return _reachable(site, kit, terms(rules), np.array([SIDE[lie] for lie in lies]), any_shaft)
+
+
+@compiled
+def offset_range(site: Site, kit: Kit, k: int, side: float, t: Terms) -> tuple[float, float]:
+    """Return the least and most offset of a lie (mm); off centre begins one tube's diameter out."""
+    if side == 0.0:
+        return 0.0, 0.0
+    near = 2.0 * kit.gear[k, G.TUBE]
+    far = max(site.values[0, S.HALF_TOP] - min(kit.lower[k, M.WIDTH], kit.upper[k, M.WIDTH]) / 2.0 - t[T.EDGE], near)
+    return (near, far) if side > 0.0 else (-far, -near)
+
+
+@compiled
+def _heights(site: Site, m: Array, k: int, t: Terms) -> tuple[float, float]:
+    """Return the lowest and highest collar centre over skin that could bear the flange; over its stands for a step."""
+    if m[k, M.KIND] == STEP and site.flags[Flag.STEPPED]:
+        return site.values[0, S.STEP_HEIGHT] + m[k, M.STANDS_LOW], site.values[0, S.STEP_HEIGHT] + m[k, M.STANDS_HIGH]
+    edge = t[T.EDGE] + m[k, M.HEIGHT] / 2.0
+    low = site.values[0, S.BOTTOM] + edge + m[k, M.RISE]
+    return low, max(site.values[0, S.TOP] - edge + m[k, M.RISE], low)
+
+
+@compiled
+def begin(site: Site, kit: Kit, k: int, t: Terms, y: float, lower: float, upper: float, at: Array) -> None:
+    """Set axis and bottom in the middle of what both reaches, the rudder, immersion, overhang and head leave."""
+    first, last = -np.inf, np.inf
+    for upper_one in range(2):
+        m = kit.upper if upper_one else kit.lower
+        collar = upper if upper_one else lower
+        x, rake, _ = skin(site, 0, y, collar - m[k, M.RISE])
+        base = m[k, M.HEIGHT] / 2.0 * abs(beyond(rake, m[k, M.TILT_LOW], m[k, M.TILT_HIGH]))
+        if m[k, M.KIND] == STEP:
+            x, _, _ = skin(site, 0, y, site.values[0, S.STEP_HEIGHT])
+            base = site.values[0, S.STEP_DEPTH] / 2.0
+        if m[k, M.KIND] == CHEEK:
+            base = 0.0
+        first, last = max(first, x + base + m[k, M.REACH_LOW]), min(last, x + base + m[k, M.REACH_HIGH])
+    clear = site.values[0, S.TRAILING] + t[T.RUDDER_GAP] + kit.gear[k, G.BALANCE]
+    if clear > first:
+        first = min(clear, max(last, first))
+    above = kit.gear[k, G.ROOT_GAP] + kit.gear[k, G.SPAN]
+    wet = min(
+        above - t[T.SHARE] * kit.gear[k, G.SPAN],
+        above - abs(y) * math.tan(t[T.HEEL]) - t[T.SHARE_HEELED] * kit.gear[k, G.SPAN],
+    )
+    high = min(wet, lower - kit.lower[k, M.COLLAR] / 2.0)
+    low = max(lower + above - kit.gear[k, G.SPAN] / 2.0 - t[T.OVERHANG], kit.gear[k, G.ROOT_GAP] - t[T.ROOT_DEPTH])
+    low = max(low, upper + kit.gear[k, G.HEAD_ROOM] + kit.upper[k, M.COLLAR] / 2.0 - kit.gear[k, G.LENGTH])
+    at[0], at[1], at[2], at[3], at[4], at[5], at[6] = (
+        y,
+        (first + last) / 2.0,
+        lower,
+        upper,
+        (low + high) / 2.0,
+        0.0,
+        0.0,
+    )
+
+
+@compiled
+def _grid(site: Site, kit: Kit, k: int, t: Terms, side: float, offsets: int, heights: int) -> Array:
+    """Return starts (n, 7) over offsets and collar heights; one, hopeless, where no pair of collars has room."""
+    y_low, y_high = offset_range(site, kit, k, side, t)
+    l0, l1 = _heights(site, kit.lower, k, t)
+    u0, u1 = _heights(site, kit.upper, k, t)
+    columns = 1 if side == 0.0 else offsets
+    found = np.empty((columns * heights * heights + 1, 7))
+    n = 0
+    for a in range(columns):
+        y = y_low + (y_high - y_low) * (a / (columns - 1) if columns > 1 else 0.5)
+        for b in range(heights):
+            lower = l0 + (l1 - l0) * b / (heights - 1)
+            for c in range(heights):
+                upper = u0 + (u1 - u0) * c / (heights - 1)
+                if upper - lower > t[T.SPACING] / 2.0:
+                    begin(site, kit, k, t, y, lower, upper, found[n])
+                    n += 1
+    if n == 0:
+        middle = (site.values[0, S.TOP] + site.values[0, S.BOTTOM]) / 2.0
+        begin(
+            site, kit, k, t, (y_low + y_high) / 2.0, middle - t[T.SPACING] / 2.0, middle + t[T.SPACING] / 2.0, found[0]
         )
-        owners = np.concatenate([owner[best], missing])
-        spots.append(begin)
-        index.append(owners * len(lies) + column)
-        bounds_low.append(low[owners])
-        bounds_high.append(high[owners])
-    where = np.concatenate(index)
-    bounds = (np.concatenate(bounds_low), np.concatenate(bounds_high))
-    rows = kit.take(where // len(lies))
-    reached, value = climb(site, rows, Spot.of(np.concatenate(spots, axis=1)), rules, bounds, rounds=rounds)
-    best = _best_of_each(value, where, 1)
-    order = where[best]
-    stacked = reached.stack()[:, best[np.argsort(order)]].reshape(5, count, len(lies))
-    return Best(lies, stacked, value[best[np.argsort(order)]].reshape(count, len(lies)))
+        n = 1
+    return found[:n]
 
 
-def _best_of_each(value: Array, owner: Index, most: int) -> Index:
-    """Return the rows of the best `most` values of each owner."""
-    order = np.lexsort((-value, owner))
-    ranked = owner[order]
-    first = np.searchsorted(ranked, ranked, side="left")
-    return np.asarray(order[np.arange(order.size) - first < most])
+@compiled
+def _aims(site: Site, kit: Kit, k: int, t: Terms, scale: Array, starts: Array, any_shaft: bool) -> Array:  # noqa: FBT001 - compiled code takes no keywords
+    out = np.empty((FIXED + site.binds.size, 3))
+    found = np.empty(starts.shape[0])
+    for n in range(starts.shape[0]):
+        s = starts[n]
+        check(site, 0, kit, k, t, s[0], s[1], s[2], s[3], s[4], NEAR, out)
+        if any_shaft:
+            out[HEAD, 2] = np.inf
+        found[n] = aim(site, out, scale)
+    return found
 
 
-def _hopeless(site: Site, n: int, low: Array, high: Array) -> Array:
-    """Return somewhere to begin where the skin leaves no room for both brackets: the best miss is found from there."""
-    middle = np.broadcast_to((site.top + site.bottom) / 2, (n,))
-    return np.stack([(low + high) / 2, np.full(n, 300.0), middle - 200.0, middle + 200.0, np.full(n, -50.0)])
+@compiled
+def _place_all(site: Site, kit: Kit, t: Terms, sides: Array, moves: Array) -> tuple[Array, Array]:
+    count = kit.gear.shape[0]
+    spots, aims = np.empty((count, sides.size, 5)), np.empty((count, sides.size))
+    scale = scales(t, FIXED + site.binds.size)
+    for k in range(count):
+        for column in range(sides.size):
+            at, value = _place_one(site, kit, k, t, scale, sides[column], moves)
+            spots[k, column], aims[k, column] = at[:5], value
+    return spots, aims
+
+
+@compiled
+def _place_one(site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float, moves: Array) -> tuple[Array, float]:
+    y_low, y_high = offset_range(site, kit, k, side, t)
+    starts = _grid(site, kit, k, t, side, 5, 5)
+    found = _aims(site, kit, k, t, scale, starts, False)
+    best, best_at = -np.inf, starts[0]
+    for _ in range(TRIES):
+        n = int(np.argmax(found))
+        if not np.isfinite(found[n]):
+            break
+        at, value = climb(site, 0, kit, k, t, scale, starts[n], y_low, y_high, TRUST, ROUNDS, np.inf)
+        if value > best:
+            best, best_at = value, at
+        for other in range(starts.shape[0]):
+            if abs(starts[other, 0] - starts[n, 0]) < 1.0 and abs(starts[other, 2] - starts[n, 2]) < 150.0:  # noqa: PLR2004 - neighbours on the grid
+                found[other] = -np.inf
+    return polish(site, 0, kit, k, t, scale, best_at, best, moves, y_low, y_high, 8.0, 30)
+
+
+@compiled
+def _reachable(site: Site, kit: Kit, t: Terms, sides: Array, any_shaft: bool) -> Array:  # noqa: FBT001 - compiled code takes no keywords
+    scale = scales(t, FIXED + site.binds.size)
+    best = np.full(kit.gear.shape[0], -np.inf)
+    for k in range(kit.gear.shape[0]):
+        for side in sides:
+            found = _aims(site, kit, k, t, scale, _grid(site, kit, k, t, side, 4, 4), any_shaft)
+            best[k] = max(best[k], found.max())
+    return best

@@ -12,54 +12,67 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.catalogue import Rules
-from service.core.fit.checks import Sheet, Spot, evaluate
-from service.core.fit.kit import Kit
-from service.core.fit.place import FAR, aim, climb
+from service.core.fit.checks import MARGIN, check, scales, smallest
+from service.core.fit.clear import INF, NEAR
+from service.core.fit.compiled import compiled
+from service.core.fit.kit import Kit, M
+from service.core.fit.search import aim, climb
 from service.core.fit.shapes import Doubt
-from service.core.fit.site import Site, skin
+from service.core.fit.site import S, Site, skin
+from service.core.fit.terms import FIXED, Terms, terms
 
 Array = NDArray[np.float64]
 DISAGREEMENT = 0.1
 """First-order and Monte Carlo probabilities further apart than this are flagged."""
-OFFSET = 0
-ROUNDS = 7
+TRUST = 30.0
+ROUNDS = 8
 
 
-def settle(nominal: Site, site: Site, kit: Kit, spot: Spot, rules: Rules, *, best: bool = False) -> Sheet:
-    """Return the checks of each row of `site` after settling there; `best`: settle to the best, not merely to a pass."""
-    at = _carried(nominal, site, kit, spot)
-    value = aim(evaluate(site, kit, at, rules, far=FAR))
-    fixed = (at.y, at.y)
-    reached, _ = climb(
-        site, kit, at, rules, fixed, rounds=2 * ROUNDS if best else ROUNDS, locked=(OFFSET,), best=value,
-        enough=None if best else 0.0, step=0.5,
-    )  # fmt: skip
-    return evaluate(site, kit, reached, rules, far=FAR)
+def settle(
+    nominal: Site, site: Site, kit: Kit, spot: Array, rules: Rules, *, best: bool = False
+) -> tuple[Array, Array]:
+    """Return margins (N, checks) on each row of `site` after settling there, and the governing scaled margin (N,).
+
+    `kit` has one entry, `spot` (5,) is its nominal placement. `best`: settle to the best, not merely to a pass.
+    """
+    return _settle(nominal, site, kit, spot, terms(rules), best)
 
 
-def _carried(nominal: Site, site: Site, kit: Kit, spot: Spot) -> Spot:
-    """Return the nominal placement carried to each row: collars keep their place below the top edge, the blade its depth.
+@compiled
+def _settle(nominal: Site, site: Site, kit: Kit, spot: Array, t: Terms, best: bool) -> tuple[Array, Array]:  # noqa: FBT001 - compiled code takes no keywords
+    n, count = site.values.shape[0], FIXED + site.binds.size
+    margins, governing = np.empty((n, count)), np.empty(n)
+    scale, out, at = scales(t, count), np.empty((count, 3)), np.zeros(7)
+    rounds, enough = (2 * ROUNDS, INF) if best else (ROUNDS, 0.0)
+    for i in range(n):
+        _carry(nominal, site, i, kit, spot, at)
+        check(site, i, kit, 0, t, at[0], at[1], at[2], at[3], at[4], NEAR, out)
+        if best or aim(site, out, scale) <= enough:
+            reached, _ = climb(site, i, kit, 0, t, scale, at, spot[0], spot[0], TRUST, rounds, enough)
+            check(site, i, kit, 0, t, reached[0], reached[1], reached[2], reached[3], reached[4], NEAR, out)
+        margins[i] = out[:, MARGIN]
+        governing[i], _, _ = smallest(site, out, scale, False, True)
+    return margins, governing
+
+
+@compiled
+def _carry(nominal: Site, site: Site, i: int, kit: Kit, spot: Array, at: Array) -> None:
+    """Carry the nominal placement to a row: collars keep their place below the top edge, the blade its depth.
 
     The axis moves with the mean of the skin under both flanges, as plumbing the shaft would move it.
     """
-    n = site.rows
-    drop = site.top - nominal.top
-    rows = [np.broadcast_to(a, (n,)) for a in (spot.y, spot.x, spot.lower + drop, spot.upper + drop, spot.bottom)]
-    y, x, lower, upper, bottom = rows
-    shift = np.zeros(n)
-    for mount, collar, before in ((kit.lower, lower, spot.lower), (kit.upper, upper, spot.upper)):
-        shift = shift + skin(site, y, collar - mount.rise).x - skin(nominal, spot.y, before - mount.rise).x
-    return Spot(y, x + shift / 2, lower, upper, bottom)
-
-
-def passing(sheet: Sheet) -> NDArray[np.bool_]:
-    """Say for each row whether every check that binds passes."""
-    return np.asarray(sheet.smallest() >= 0)
+    drop = site.values[i, S.TOP] - nominal.values[0, S.TOP]
+    shift = 0.0
+    for before, rise in ((spot[2], kit.lower[0, M.RISE]), (spot[3], kit.upper[0, M.RISE])):
+        new, _, _ = skin(site, i, spot[0], before + drop - rise)
+        old, _, _ = skin(nominal, 0, spot[0], before - rise)
+        shift += (new - old) / 2.0
+    at[0], at[1], at[2], at[3], at[4] = spot[0], spot[1] + shift, spot[2] + drop, spot[3] + drop, spot[4]
 
 
 @dataclass(frozen=True)
 class FirstOrder:
-    """Probability and variance of the smallest scaled margin by first-order propagation from star points."""
+    """Probability and variance of the governing scaled margin by first-order propagation from star points."""
 
     probability: float
     variances: Array
@@ -77,12 +90,13 @@ class FirstOrder:
         return tuple(Doubt(field=field, share=round(share, 4)) for field, share in ranked if share >= 5e-5)  # noqa: PLR2004 - rounds to nothing
 
 
-def first_order(nominal: Site, star: Site, kit: Kit, spot: Spot, rules: Rules) -> FirstOrder:
-    """Return first-order propagation (JCGM 100, 5.1.2) of the smallest scaled margin, settled at each star point."""
-    at_nominal = float(evaluate(nominal, kit, spot, rules).governing().min(axis=0)[0])
-    margins = settle(nominal, star, kit, spot, rules, best=True).governing().min(axis=0)
+def first_order(nominal: Site, star: Site, kit: Kit, spot: Array, rules: Rules) -> FirstOrder:
+    """Return first-order propagation (JCGM 100, 5.1.2) of the governing scaled margin, settled at each star point."""
+    _, here = settle(nominal, nominal, kit, spot, rules, best=True)
+    _, margins = settle(nominal, star, kit, spot, rules, best=True)
+    margins = np.clip(margins, -1e3, 1e3)
     variances = ((margins[1::2] - margins[0::2]) / 2) ** 2
     sd = math.sqrt(float(variances.sum()))
     if sd == 0:
-        return FirstOrder(float(at_nominal >= 0), variances)
-    return FirstOrder(0.5 * (1 + math.erf(at_nominal / sd / math.sqrt(2))), variances)
+        return FirstOrder(float(here[0] >= 0), variances)
+    return FirstOrder(0.5 * (1 + math.erf(float(here[0]) / sd / math.sqrt(2))), variances)

@@ -1,171 +1,129 @@
-"""The boat as arrays: one row a draw (or one row alone), in the frame of the boat form."""
+"""The boat as arrays, one entry a row (nominal, star point or draw), and its skin x = X(y, z)."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields, replace
+from enum import IntEnum
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
 
 from service.core.fit import pchip
+from service.core.fit.compiled import compiled
 
 Array = NDArray[np.float64]
 Index = NDArray[np.intp]
+NO_CURVE, PROFILE, SECTIONS = 0, 1, 2
 
 
-@dataclass(frozen=True)
-class Curve:
-    """A measured centreline or level cuts: distance below the top edge against x.
+class S(IntEnum):
+    """Columns of a site's values: heights above water, x and y in the frame of the boat form; slopes as tangents."""
 
-    `below` (K,) rising from the top; `half` (H,) half-breadths common to all cuts, empty for a centreline profile;
-    `aft` (N, K) or, with cuts, (N, K, H).
+    TOP = 0
+    BOTTOM = 1
+    RAKE = 2
+    HALF_TOP = 3
+    HALF_WATER = 4
+    CAMBER = 5
+    STEP_HEIGHT = 6
+    STEP_DEPTH = 7
+    HALF_STEP = 8
+    LOWER_RAKE = 9
+    POST = 10
+    HUNG_OUTSIDE = 11
+    STOCK = 12
+    LEADING = 13
+    TRAILING = 14
+    RUDDER_TOP = 15
+    RUDDER_BOTTOM = 16
+    RUDDER_COS = 17
+    """Cosine and sine of how far the main rudder turns each way."""
+    RUDDER_SIN = 18
+    RUDDER_OFFSET = 19
+    DISPLACEMENT = 20
+
+
+class Flag(IntEnum):
+    """Places in a site's flags."""
+
+    STEPPED = 0
+    POST_ONLY = 1
+    """The sternpost is the only known seat: a double-ended stern without level cuts."""
+    CURVE = 2
+
+
+class Site(NamedTuple):
+    """What the checks need of a boat, few arrays so that compiled code passes them on cheaply.
+
+    `values` (N, columns of S). `boxes` (N, M, 12): x, y, z of each obstacle box, low end before high, where it stands and
+    then where a moving one ends; `box_info` (M, 3): obstacle it belongs to, whether it moves, 1 for moving_gap;
+    `binds` (obstacles): 0 for what may be taken off, a trade and never a refusal. A measured profile or level cuts:
+    `below` (K,) distance below the top edge, `half` (H,) half-breadths, `aft` (1 or N, K, H) and their slopes.
     """
 
+    values: Array
+    boxes: Array
+    box_info: Index
+    binds: Index
+    flags: Index
     below: Array
-    aft: Array
     half: Array
+    aft: Array
+    slope_down: Array
+    slope_across: Array
 
-    def take(self, rows: Index) -> Curve:
-        """Return the curve with other rows."""
-        return self if self.aft.shape[0] == 1 else replace(self, aft=self.aft[rows])
 
+@compiled
+def skin(site: Site, i: int, y: float, z: float) -> tuple[float, float, float]:
+    """Return x of the skin at (y, z) and the tangents of local rake dX/dz and plan angle dX/dy.
 
-@dataclass(frozen=True)
-class ObstacleBox:
-    """What a box belongs to: the obstacle's place in the form, the rule that keeps it away, whether it moves.
-
-    `binds` is False for what may be taken off: reported as a trade, never a refusal.
+    From sections where there are any, else a profile, else one rake: X = Xc(z) - c (2y/W)², Xc = (z - top) tan r
+    (FIT, exact meanings). z is held between bottom and top edge: below the bottom the hull reaches as far aft.
     """
-
-    index: int
-    gap: str
-    moves: bool
-    binds: bool
-
-
-@dataclass(frozen=True)
-class Site:
-    """What the checks need of a boat. Every array is (N,) or (1,); heights above water, x and y in the frame."""
-
-    stern: str
-    top: Array
-    bottom: Array
-    rake: Array
-    half_top: Array
-    half_water: Array
-    camber: Array
-    step_height: Array
-    step_depth: Array
-    half_step: Array
-    lower_rake: Array
-    post: Array
-    hung_outside: Array
-    stock: Array
-    leading: Array
-    trailing: Array
-    rudder_top: Array
-    rudder_bottom: Array
-    deflection: Array
-    rudder_offset: Array
-    displacement: Array
-    box_from: Array
-    box_to: Array
-    """Obstacles (M, 6, N): aft, starboard, height, low ends first; `box_to` is where a moving one ends."""
-    curve: Curve | None = None
-    boxes: tuple[ObstacleBox, ...] = ()
-
-    @property
-    def rows(self) -> int:
-        """Return how many rows the longest array has."""
-        return int(max(getattr(self, name).shape[-1] for name in ROWS))
-
-    def take(self, rows: Index) -> Site:
-        """Return the site with the given rows; an array of one row stays one row."""
-        picked = {name: _rows(getattr(self, name), rows) for name in ROWS}
-        return replace(self, **picked, curve=self.curve and self.curve.take(rows))
-
-    @property
-    def stepped(self) -> bool:
-        """Say whether the skin has a step moulded in."""
-        return self.stern == "scoop"
+    top = site.values[i, S.TOP]
+    z = min(max(z, min(site.values[i, S.BOTTOM], top)), top)
+    if site.flags[Flag.CURVE] == SECTIONS:
+        return _from_sections(site, i, y, top - z)
+    if site.flags[Flag.CURVE] == PROFILE:
+        centre, down = pchip.value(site.below, site.aft[min(i, site.aft.shape[0] - 1), :, 0],
+                                   site.slope_down[min(i, site.aft.shape[0] - 1)], top - z)  # fmt: skip
+        rake = -down
+    else:
+        rake = site.values[i, S.RAKE]
+        centre = (z - top) * rake
+        if site.flags[Flag.STEPPED] and z < site.values[i, S.STEP_HEIGHT]:
+            edge = (site.values[i, S.STEP_HEIGHT] - top) * rake + site.values[i, S.STEP_DEPTH]
+            rake = site.values[i, S.LOWER_RAKE]
+            centre = edge + (z - site.values[i, S.STEP_HEIGHT]) * rake
+    width = 2.0 * site.values[i, S.HALF_TOP]
+    return (
+        centre - site.values[i, S.CAMBER] * (2.0 * y / width) ** 2,
+        rake,
+        -8.0 * site.values[i, S.CAMBER] * y / width**2,
+    )
 
 
-ROWS = tuple(field.name for field in fields(Site) if field.name not in ("stern", "curve", "boxes"))
+@compiled
+def _from_sections(site: Site, i: int, y: float, down: float) -> tuple[float, float, float]:
+    """Interpolate along each level cut in half-breadth, then between the cuts in height."""
+    row = min(i, site.aft.shape[0] - 1)
+    levels = site.below.size
+    at, turn = np.empty(levels), np.empty(levels)
+    for k in range(levels):
+        at[k], turn[k] = pchip.value(site.half, site.aft[row, k], site.slope_across[row, k], abs(y))
+    x, fall = pchip.value(site.below, at, pchip.slopes_of(site.below, at), down)
+    plan, _ = pchip.value(site.below, turn, pchip.slopes_of(site.below, turn), down)
+    return x, -fall, plan if y >= 0.0 else -plan
 
 
-def _rows(array: Array, rows: Index) -> Array:
-    return array if array.shape[-1] == 1 else array[..., rows]
-
-
-# --- the skin: x = X(y, z) --------------------------------------------------------------------------------
-
-
-@dataclass(frozen=True)
-class SkinPoint:
-    """The skin at (y, z): x, and the tangents of local rake (dX/dz) and plan angle (dX/dy)."""
-
-    x: Array
-    rake: Array
-    plan: Array
-
-
-def skin(site: Site, y: Array, z: Array) -> SkinPoint:
-    """Return the skin at (y, z), z held between bottom and top edge; below the bottom the hull reaches as far aft.
-
-    From sections where there are any, else a profile, else one rake: X = Xc(z) - c (2y/W)^2, Xc = (z - top) tan r
-    (FIT, exact meanings). Arrays broadcast over the rows of the site.
-    """
-    z = np.clip(z, np.minimum(site.bottom, site.top), site.top)
-    if site.curve is not None and site.curve.half.size:
-        return _from_sections(site, y, z)
-    centre, rake = _profile(site, z) if site.curve is not None else _raked(site, z)
-    width = 2 * site.half_top
-    bow = site.camber * (2 * y / width) ** 2
-    return SkinPoint(centre - bow, rake, -8 * site.camber * y / width**2 + np.zeros_like(centre))
-
-
-def _raked(site: Site, z: Array) -> tuple[Array, Array]:
-    slope = np.tan(np.radians(site.rake)) + np.zeros_like(z)
-    centre = (z - site.top) * slope
-    if not site.stepped:
-        return centre, slope
-    low = np.tan(np.radians(site.lower_rake)) + np.zeros_like(z)
-    edge = (site.step_height - site.top) * slope + site.step_depth
-    under = z < site.step_height
-    return np.where(under, edge + (z - site.step_height) * low, centre), np.where(under, low, slope)
-
-
-def _profile(site: Site, z: Array) -> tuple[Array, Array]:
-    curve = site.curve
-    assert curve is not None  # noqa: S101 - for the type checker
-    x, slope = pchip.evaluate(curve.below, curve.aft, pchip.slopes(curve.below, curve.aft), site.top - z)
-    return x, -slope
-
-
-def _from_sections(site: Site, y: Array, z: Array) -> SkinPoint:
-    """Interpolate along each cut in half-breadth, then between the cuts in height."""
-    curve = site.curve
-    assert curve is not None  # noqa: S101 - for the type checker
-    shape = np.broadcast_shapes(np.shape(y), np.shape(z))
-    y, z = np.broadcast_to(y, shape), np.broadcast_to(z, shape)
-    side, across = np.abs(y), pchip.slopes(curve.half, curve.aft)
-    at, plan = [], []
-    for level in range(curve.below.size):
-        x, slope = pchip.evaluate(curve.half, curve.aft[:, level], across[:, level], side)
-        at.append(x)
-        plan.append(slope)
-    columns = np.stack(at, axis=-1)
-    if columns.ndim == 1:
-        columns = columns[None]
-    flat = columns.reshape(-1, curve.below.size)
-    x, down = pchip.evaluate(curve.below, flat, pchip.slopes(curve.below, flat), (site.top - z).reshape(-1))
-    bend = np.stack(plan, axis=-1).reshape(-1, curve.below.size)
-    turn, _ = pchip.evaluate(curve.below, bend, pchip.slopes(curve.below, bend), (site.top - z).reshape(-1))
-    return SkinPoint(x.reshape(shape), -down.reshape(shape), turn.reshape(shape) * np.sign(y))
-
-
-def half_breadth(site: Site, z: Array) -> Array:
+@compiled
+def half_breadth(site: Site, i: int, z: float) -> float:
     """Return the skin's half-breadth at height z: linear from the waterline's to the top's, never negative."""
-    share = z / np.maximum(site.top, 1.0)
-    half = site.half_water + (site.half_top - site.half_water) * share
-    return np.maximum(half, 0.0)
+    if site.flags[Flag.POST_ONLY]:
+        return site.values[i, S.POST] / 2.0
+    half = site.values[i, S.HALF_WATER] + (site.values[i, S.HALF_TOP] - site.values[i, S.HALF_WATER]) * z / max(
+        site.values[i, S.TOP], 1.0
+    )
+    if site.flags[Flag.CURVE] == SECTIONS:
+        half = min(half, site.half[-1])
+    return max(half, 0.0)

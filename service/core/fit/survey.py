@@ -10,34 +10,30 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.catalogue import Catalogue, Configuration
-from service.core.fit.checks import evaluate
 from service.core.fit.kit import build
-from service.core.fit.place import FAR, LIES, Lie, aim, starts
+from service.core.fit.place import LIES, Lie, reachable
 from service.core.fit.shapes import Fit
-from service.core.fit.site import Site
+from service.core.fit.site import S, Site
 
 Array = NDArray[np.float64]
-COARSE = (4, 3, 3)
-FINER = (4, 4, 4)
+PAIRS, KEEP = 30, 12
 
 
 def promising(
-    site: Site, catalogue: Catalogue, *, lies: tuple[Lie, ...] = LIES, pairs: int = 24, keep: int = 12
+    site: Site, catalogue: Catalogue, *, lies: tuple[Lie, ...] = LIES, keep: int = KEEP
 ) -> list[Configuration]:
-    """Return the configurations with the best margins on a coarse grid, best first (a site of one row)."""
-    every = catalogue.configurations()
+    """Return the configurations with the best margins on a coarse grid, simplest of those that pass first."""
     by_pair: dict[tuple[str, str, str], list[Configuration]] = {}
-    for one in every:
+    for one in catalogue.configurations():
         by_pair.setdefault((one.gear, one.lower, one.upper), []).append(one)
     able = [
         group for group in by_pair.values()
-        if float(site.displacement[0]) <= catalogue.gear(group[0].gear).max_displacement_kg
+        if float(site.values[0, S.DISPLACEMENT]) <= catalogue.gear(group[0].gear).max_displacement_kg
     ] or list(by_pair.values())  # fmt: skip
     middles = [sorted(group, key=lambda c: catalogue.shaft(c.shaft).length_mm)[len(group) // 2] for group in able]
-    score = _coarse(site, catalogue, middles, lies, COARSE, shaftless=True)
-    best = [able[i] for i in _simplest_first(catalogue, middles, score)[:pairs]]
-    rest = [c for group in best for c in group]
-    score = _coarse(site, catalogue, rest, lies, FINER)
+    score = reachable(site, build(catalogue, middles), catalogue.rules, lies=lies, any_shaft=True)
+    rest = [c for i in _simplest_first(catalogue, middles, score)[:PAIRS] for c in able[i]]
+    score = reachable(site, build(catalogue, rest), catalogue.rules, lies=lies, any_shaft=False)
     return [rest[i] for i in _simplest_first(catalogue, rest, score)[:keep]]
 
 
@@ -64,23 +60,3 @@ def burden(catalogue: Catalogue, one: Configuration) -> tuple[float, float, floa
     reach = sum(sum(b.reach_mm) / 2 for b in brackets)
     struts = sum(b.struts.count for b in brackets if b.struts)
     return sum(t.mass_kg for t in things), sum(t.price for t in things), reach, struts
-
-
-def _coarse(
-    site: Site,
-    catalogue: Catalogue,
-    configurations: list[Configuration],
-    lies: tuple[Lie, ...],
-    grid: tuple[int, int, int],
-    *,
-    shaftless: bool = False,
-) -> Array:
-    kit = build(catalogue, configurations)
-    score = np.full(len(configurations), -np.inf)
-    for lie in lies:
-        spots, owner = starts(site, kit, lie, catalogue.rules, grid)
-        if not owner.size:
-            continue
-        sheet = evaluate(site, kit.take(owner), spots, catalogue.rules, far=FAR)
-        np.maximum.at(score, owner, aim(sheet.without("head") if shaftless else sheet))
-    return score

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.core.catalogue import Catalogue, Configuration
-from service.core.fit.entry import Entry
+from service.core.fit.terms import Kind
 
 TITLES = {
     "reach": "reach of the {role} bracket, flange face to shaft axis",
@@ -62,12 +62,12 @@ def why(id_: str, value: float, limit: float, margin: float, unit: str, names: d
     return f"{what} against {amount(limit, unit)}; {verb} {amount(abs(margin), unit)}"
 
 
-def source(entry: Entry, catalogue: Catalogue, configuration: Configuration) -> str:
+def source(kind: Kind, catalogue: Catalogue, configuration: Configuration) -> str:
     """Return where the limit comes from: the rule's source, or the catalogue's own part."""
-    if entry.rule in catalogue.rules.rule:
-        return f"rule {entry.rule}: {catalogue.rules.rule[entry.rule].source}"
-    role = entry.id.partition(".")[0]
+    if kind.rule in catalogue.rules.rule:
+        return f"rule {kind.rule}: {catalogue.rules.rule[kind.rule].source}"
+    role = kind.id.partition(".")[0]
     code = {"lower": configuration.lower, "upper": configuration.upper}.get(role)
     if code is None:
-        code = configuration.lower if entry.id == "foot" else configuration.gear
-    return f"catalogue {catalogue.version}: {code}, {entry.rule.partition('.')[2]}"
+        code = configuration.lower if kind.id == "foot" else configuration.gear
+    return f"catalogue {catalogue.version}: {code}, {kind.rule.partition('.')[2]}"

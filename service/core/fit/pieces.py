@@ -1,0 +1,102 @@
+"""The margins of a placement cut into smooth pieces, so that a straight-line model of them is true nearby.
+
+A reach margin is the smaller of two, a seat the smallest of three, and a pad is chosen by a rule: taken apart, with the
+pads as variables of their own, each piece is straight or gently bent.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from service.core.fit.checks import MARGIN, check, raw_shares
+from service.core.fit.compiled import compiled
+from service.core.fit.kit import CHEEK, STEP, STRUTTED, Kit, M
+from service.core.fit.mounts import Seated
+from service.core.fit.site import Flag, Site
+from service.core.fit.terms import (
+    FIXED, FOOT, HEAD, HULL_BLADE, LOWER, OVERHANG, REST, RUDDER_BLADE, RUDDER_SHAFT, SPACING, STRUT, UPPER,
+    WEATHER, T, Terms,
+)  # fmt: skip
+
+Array = NDArray[np.float64]
+SOFT, HARD = 0.0, 1.0
+BRACKET = 8
+"""Pieces of one bracket: two of reach, pad, bevel, three of room, strut (or how high it stands)."""
+OTHERS = 2 * BRACKET
+COUNT = OTHERS + 15
+"""Pieces of every boat; one for each obstacle follows."""
+FULL = 1e3
+
+
+@compiled
+def pieces(
+    site: Site,
+    i: int,
+    kit: Kit,
+    k: int,
+    t: Terms,
+    scale: Array,
+    at: Array,
+    near: float,
+    out: Array,
+    row: Array,
+    hard: Array,
+) -> None:
+    """Write the scaled pieces at placement `at` (y, x, lower, upper, bottom, lower pad, upper pad) into `row`.
+
+    `hard` says which must merely hold: a pad's thinnest corner, and the immersion of a blade that is wholly under.
+    """
+    low, up = check(site, i, kit, k, t, at[0], at[1], at[2], at[3], at[4], near, out)
+    _bracket(site, kit.lower, k, low, at[5], t, row, hard, 0, out[LOWER + STRUT, MARGIN])
+    _bracket(site, kit.upper, k, up, at[6], t, row, hard, BRACKET, out[UPPER + STRUT, MARGIN])
+    n = OTHERS
+    for place in (SPACING, OVERHANG, HEAD, FOOT):
+        row[n], hard[n] = out[place, MARGIN] / scale[place], SOFT
+        n += 1
+    rest, weather = raw_shares(kit, k, t, at[0], at[4])
+    for share, limit, place in ((rest, t[T.SHARE], REST), (weather, t[T.SHARE_HEELED], WEATHER)):
+        row[n], hard[n] = (share - limit) / scale[place], SOFT
+        n += 1
+    for place in (WEATHER + 1, WEATHER + 2, RUDDER_BLADE, RUDDER_SHAFT):
+        row[n], hard[n] = out[place, MARGIN] / scale[place], SOFT
+        n += 1
+    for place in range(HULL_BLADE, HULL_BLADE + 5):
+        row[n], hard[n] = out[place, MARGIN] / scale[place], SOFT
+        n += 1
+    for slot in range(site.binds.size):
+        row[n], hard[n] = out[FIXED + slot, MARGIN] / scale[FIXED + slot], SOFT
+        if site.binds[slot] == 0:
+            row[n] = FULL
+        n += 1
+    for r in range(row.size):
+        if not np.isfinite(row[r]):
+            row[r] = FULL
+        row[r] = min(max(row[r], -FULL), FULL)
+
+
+@compiled
+def _bracket(
+    site: Site, m: Array, k: int, s: Seated, pad: float, t: Terms, row: Array, hard: Array, n: int, strut: float
+) -> None:
+    hard[n : n + BRACKET] = SOFT
+    row[n : n + BRACKET] = FULL
+    kind = int(m[k, M.KIND])
+    if kind in (CHEEK, STEP):
+        pad = s.pad
+    row[n] = (s.gap - pad - m[k, M.REACH_LOW]) / t[T.S_REACH]
+    row[n + 1] = (m[k, M.REACH_HIGH] - s.gap + pad) / t[T.S_REACH]
+    if kind == CHEEK:
+        row[n + 2] = -s.bevel / t[T.S_PAD] if s.bevel > 0.0 else FULL
+    elif kind != STEP:
+        row[n + 2] = (t[T.PAD_MAX] - s.bevel - pad) / t[T.S_PAD]
+        row[n + 3], hard[n + 3] = (pad - s.bevel) / t[T.S_PAD], HARD
+    row[n + 4], row[n + 5] = s.room_up / t[T.S_SEAT], s.room_down / t[T.S_SEAT]
+    if kind != CHEEK:
+        row[n + 6] = s.room_across / t[T.S_SEAT]
+    if kind == STRUTTED:
+        row[n + 7] = strut / t[T.S_STRUT]
+    if kind == STEP:
+        row[n + 7] = s.stands_margin / t[T.S_STANDS]
+    if kind == STEP and site.flags[Flag.STEPPED] == 0:
+        row[n + 4] = -FULL

@@ -1,0 +1,150 @@
+"""The best placement of one configuration: the largest smallest scaled margin, and then the next.
+
+From a start, the margins are modelled by straight lines (see `pieces`), the best step of that model is taken within a
+trust region (`simplex`), and the region grows or shrinks by how true the model was: a sequential linear programme for
+a minimax, as in K. Madsen, Math. Programming Study 3 (1975). A compass search with shrinking steps then polishes the
+lexicographic aim, which tells placements apart that the smallest margin alone does not.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from service.core.fit.checks import CEILING, MARGIN, check, counts, smallest
+from service.core.fit.clear import NEAR
+from service.core.fit.compiled import compiled
+from service.core.fit.kit import Kit, M
+from service.core.fit.mounts import best_pad
+from service.core.fit.pieces import COUNT, HARD, OTHERS, pieces
+from service.core.fit.simplex import best_step
+from service.core.fit.site import Site
+from service.core.fit.terms import T, Terms
+
+Array = NDArray[np.float64]
+Y, X, LOWER_AT, UPPER_AT, BOTTOM, PAD_LOW, PAD_UP = range(7)
+PROBE = 0.5
+"""Length of the step by which slopes are taken (mm)."""
+FINEST = 0.02
+"""A trust region or compass step below this (mm) ends the search."""
+
+
+@compiled
+def aim(site: Site, out: Array, scale: Array) -> float:
+    """Return the lexicographic aim: the smallest margin whole, the next by a thousandth, the third by a millionth."""
+    a, b, c = smallest(site, out, scale, True, True)
+    return min(max(a, -CEILING * 10), CEILING) + 1e-3 * min(b, CEILING) + 1e-6 * min(c, CEILING)
+
+
+@compiled
+def aim_at(site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, at: Array, out: Array) -> float:
+    """Return the aim of a placement; `out` is left with its checks."""
+    check(site, i, kit, k, t, at[0], at[1], at[2], at[3], at[4], NEAR, out)
+    return aim(site, out, scale)
+
+
+@compiled
+def settle_pads(site: Site, i: int, kit: Kit, k: int, t: Terms, at: Array, out: Array) -> None:
+    """Set both pads of a placement to the best their reaches leave."""
+    low, up = check(site, i, kit, k, t, at[0], at[1], at[2], at[3], at[4], 0.0, out)
+    at[PAD_LOW] = best_pad(low.gap, low.bevel, kit.lower[k, M.REACH_LOW], kit.lower[k, M.REACH_HIGH], t)
+    at[PAD_UP] = best_pad(up.gap, up.bevel, kit.upper[k, M.REACH_LOW], kit.upper[k, M.REACH_HIGH], t)
+
+
+@compiled
+def climb(
+    site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, start: Array, y_low: float, y_high: float,
+    trust: float, rounds: int, enough: float,
+) -> tuple[Array, float]:  # fmt: skip
+    """Climb from a placement (7,) with the offset held within y_low..y_high; stop once the aim exceeds `enough`.
+
+    Return the placement reached and its aim.
+    """
+    slots = site.binds.size
+    count = COUNT + slots
+    out, row, moved = np.empty((29 + slots, 3)), np.empty(count), np.empty(count)
+    hard, other, slope = np.empty(count), np.empty(count), np.empty((count, 7))
+    at = start.copy()
+    settle_pads(site, i, kit, k, t, at, out)
+    value = aim_at(site, i, kit, k, t, scale, at, out)
+    fixed = y_high <= y_low
+    low, high = np.empty(7), np.empty(7)
+    for _ in range(rounds):
+        if value > enough or trust < FINEST:
+            break
+        pieces(site, i, kit, k, t, scale, at, NEAR, out, row, hard)
+        _soften(row, hard, value, t)
+        for j in range(7):
+            if j == Y and fixed:
+                slope[:, j] = 0.0
+                continue
+            probe = PROBE if not (j == Y and at[Y] + PROBE > y_high) else -PROBE
+            at[j] += probe
+            pieces(site, i, kit, k, t, scale, at, NEAR, out, moved, other)
+            at[j] -= probe
+            for r in range(count):
+                slope[r, j] = (moved[r] - row[r]) / probe
+        for j in range(7):
+            low[j], high[j] = -trust, trust
+        low[Y], high[Y] = max(-trust, y_low - at[Y]), min(trust, y_high - at[Y])
+        low[PAD_LOW], high[PAD_LOW] = -at[PAD_LOW], t[T.PAD_MAX] - at[PAD_LOW]
+        low[PAD_UP], high[PAD_UP] = -at[PAD_UP], t[T.PAD_MAX] - at[PAD_UP]
+        step, _ = best_step(row, slope, hard, low, high, count)
+        tried = at + step
+        tried[Y] = min(max(tried[Y], y_low), y_high)
+        settle_pads(site, i, kit, k, t, tried, out)
+        got = aim_at(site, i, kit, k, t, scale, tried, out)
+        if got > value + 1e-9:
+            at, value = tried, got
+            trust = min(trust * 1.6, 250.0)
+        else:
+            trust *= 0.35
+    return at, value
+
+
+@compiled
+def _soften(row: Array, hard: Array, value: float, t: Terms) -> None:
+    """Let the immersion rows merely hold where the aim has outgrown what a whole immersion can give."""
+    for n, limit in ((OTHERS + 4, t[T.SHARE]), (OTHERS + 5, t[T.SHARE_HEELED])):
+        full = (1.0 - limit) / t[T.S_SHARE]
+        if value > full - 1e-6:
+            row[n] -= full
+            hard[n] = HARD
+
+
+@compiled
+def polish(
+    site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, start: Array, value: float, moves: Array,
+    y_low: float, y_high: float, step: float, rounds: int,
+) -> tuple[Array, float]:  # fmt: skip
+    """Improve the lexicographic aim by compass moves (D, 5) with shrinking steps (mm)."""
+    out = np.empty((29 + site.binds.size, 3))
+    at, tried = start.copy(), start.copy()
+    for _ in range(rounds):
+        if step < FINEST:
+            break
+        best, best_move = value + 1e-9, -1
+        for d in range(moves.shape[0]):
+            for j in range(5):
+                tried[j] = at[j] + step * moves[d, j]
+            tried[Y] = min(max(tried[Y], y_low), y_high)
+            got = aim_at(site, i, kit, k, t, scale, tried, out)
+            if got > best:
+                best, best_move = got, d
+        if best_move < 0:
+            step *= 0.4
+            continue
+        for j in range(5):
+            at[j] += step * moves[best_move, j]
+        at[Y] = min(max(at[Y], y_low), y_high)
+        value = best
+    return at, value
+
+
+@compiled
+def passes(site: Site, out: Array) -> bool:
+    """Say whether every check that binds passes."""
+    for place in range(out.shape[0]):
+        if counts(site, place, False) and not out[place, MARGIN] >= 0.0:
+            return False
+    return True

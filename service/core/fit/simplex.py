@@ -1,0 +1,93 @@
+"""A small linear programme, solved exactly: make the smallest of some linear margins as large as a step allows."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from service.core.fit.compiled import compiled
+
+Array = NDArray[np.float64]
+TINY = 1e-10
+PIVOTS = 200
+
+
+@compiled
+def best_step(margin: Array, slope: Array, hard: Array, low: Array, high: Array, count: int) -> tuple[Array, float]:
+    """Return the step d within low..high that maximises t = min over soft rows of margin + slope · d, and t.
+
+    Rows 0..count-1 of `margin` (R,) and `slope` (R, n) are soft, or `hard` (R,) = 1: margin + slope · d >= 0 holds,
+    as far as it held before the step. Dense primal simplex in dictionary form from d = low, Bland's rule against
+    cycling; n is at most a handful and R a few dozen.
+    """
+    n = low.size
+    rows = count + n
+    # columns: d_0 .. d_{n-1} (shifted to start at 0), t (shifted to start feasible), constant
+    table = np.zeros((rows + 1, n + 2))
+    start = np.inf
+    for r in range(count):
+        at_low = margin[r]
+        for j in range(n):
+            at_low += slope[r, j] * low[j]
+        table[r, n + 1] = at_low
+        if hard[r] == 0.0:
+            start = min(start, at_low)
+    if not np.isfinite(start):
+        start = 0.0
+    for r in range(count):
+        for j in range(n):
+            table[r, j] = slope[r, j]
+        if hard[r] == 0.0:
+            table[r, n] = -1.0
+            table[r, n + 1] -= start
+        else:
+            table[r, n + 1] = max(table[r, n + 1], 0.0)
+    for j in range(n):
+        table[count + j, j] = -1.0
+        table[count + j, n + 1] = high[j] - low[j]
+    table[rows, n] = 1.0
+    outside = np.arange(n + 1)
+    basic = np.arange(n + 1, n + 1 + rows)
+    _pivot(table, outside, basic, rows, n + 1)
+    step = low.copy()
+    t = start
+    for r in range(rows):
+        if basic[r] < n:
+            step[basic[r]] += table[r, n + 1]
+        elif basic[r] == n:
+            t += table[r, n + 1]
+    return step, t
+
+
+@compiled
+def _pivot(table: Array, outside: NDArray[np.intp], basic: NDArray[np.intp], rows: int, columns: int) -> None:
+    """Raise the last row's objective until no column outside the basis can; each row reads basic = row · outside + constant."""
+    for turn in range(PIVOTS):
+        enter = -1
+        best = TINY
+        for j in range(columns):
+            gain = table[rows, j]
+            if gain > TINY and (enter < 0 or (gain > best if turn < PIVOTS // 2 else outside[j] < outside[enter])):
+                enter, best = j, gain
+        if enter < 0:
+            return
+        leave, least = -1, np.inf
+        for r in range(rows):
+            if table[r, enter] < -TINY:
+                ratio = table[r, columns] / -table[r, enter]
+                if ratio < least - TINY or (ratio < least + TINY and leave >= 0 and basic[r] < basic[leave]):
+                    leave, least = r, ratio
+        if leave < 0:
+            return
+        pivot = table[leave, enter]
+        for j in range(columns + 1):
+            table[leave, j] = -table[leave, j] / pivot
+        table[leave, enter] = 1.0 / pivot
+        for r in range(rows + 1):
+            factor = table[r, enter]
+            if r != leave and factor != 0.0:
+                for j in range(columns + 1):
+                    if j != enter:
+                        table[r, j] += factor * table[leave, j]
+                table[r, enter] = factor * table[leave, enter]
+        outside[enter], basic[leave] = basic[leave], outside[enter]
