@@ -15,6 +15,8 @@ STDIN = "-"
 def read(source: str, *, most: int = LARGEST) -> tuple[bytes, str]:
     """Return the bytes and the name for messages. BadInput where the file is not there, no file, or too large."""
     if source == STDIN:
+        if sys.stdin is None:  # closed by whoever started us
+            raise BadInput("standard input is closed. Give a file, or pipe one in")
         return _within(sys.stdin.buffer.read(most + 1), "standard input", most), "standard input"
     path = Path(source)
     try:

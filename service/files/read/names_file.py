@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import re
 from dataclasses import dataclass
 
 from service.core import units
@@ -35,14 +36,19 @@ def read_names(data: bytes, name: str) -> list[NameRow]:
     if "name" not in headings:
         raise Unreadable(f"{name}: no column `name`; the columns are {', '.join(COLUMNS)}")
     reader.fieldnames = headings
-    return [
-        _row({k: (v or "").strip() for k, v in row.items() if k}, number, name) for number, row in enumerate(reader, 2)
-    ]
+    number = 1
+    rows = []
+    try:
+        for number, row in enumerate(reader, 2):
+            rows.append(_row({k: (v or "").strip() for k, v in row.items() if k}, number, name))
+    except csv.Error as error:
+        raise Unreadable(f"{name}: row {number + 1}: {error}; see that every quote is closed") from None
+    return rows
 
 
 def _row(cells: dict[str, str], number: int, name: str) -> NameRow:
     def where(column: str, expected: str) -> Unreadable:
-        return Unreadable(f"{name}: row {number}, column {column}: {cells[column]!r} is not {expected}")
+        return Unreadable(f"{name}: row {number}, column {column}: {cells[column][:80]!r} is not {expected}")
 
     def length(column: str) -> float | None:
         text = cells.get(column)
@@ -54,8 +60,8 @@ def _row(cells: dict[str, str], number: int, name: str) -> NameRow:
         return got.value
 
     year = cells.get("year") or None
-    if year and not year.isdecimal():
-        raise where("year", "a year")
+    if year and not re.fullmatch(r"[0-9]{4}", year):
+        raise where("year", "a year, as 1979")
     return NameRow(
         cells.get("name", ""),
         cells.get("builder") or None,
