@@ -55,8 +55,14 @@ make_venv() { # python
 }
 
 # ready run|test: afterwards $venv holds what that lock says, and the project itself.
-# What tests need holds all that running needs, so either stamp will do for running.
 ready() {
+  install_for "$1"
+  # Compiled loops are kept in the checkout too. Set after pip has run, which keeps its own cache where it always does.
+  export XDG_CACHE_HOME="$venv/cache"
+}
+
+# What tests need holds all that running needs, so either stamp will do for running.
+install_for() { # run|test
   local which=$1 python lock stamp
   lock="$top/scripts/lock/$which.txt"
   python=$(find_python)

@@ -10,6 +10,8 @@ from pathlib import Path
 
 import pytest
 
+import service
+
 TOP = Path(__file__).resolve().parents[2]
 
 
@@ -29,6 +31,10 @@ def checkout(tmp_path_factory: pytest.TempPathFactory) -> Path:
     ask = 'source scripts/environment.sh; stamp_of "$(find_python)" "$top/scripts/lock/run.txt"'
     stamp = subprocess.run(["/bin/bash", "-c", ask], cwd=top, capture_output=True, check=True)  # noqa: S603 - our own
     (top / ".venv" / ".made-for-run").write_bytes(stamp.stdout)
+    # What this run has compiled is good there too. The package, once imported, has said where it is kept:
+    # <cache>/transom-ledger/compiled-…
+    assert service.__version__
+    (top / ".venv" / "cache").symlink_to(Path(os.environ["NUMBA_CACHE_DIR"]).parent.parent)
     return top
 
 
@@ -79,7 +85,8 @@ def test_the_users_own_file_and_its_exit_status(checkout: Path, tmp_path: Path) 
 
 def test_the_database_is_made_anew_when_what_it_is_made_from_changes(checkout: Path, tmp_path: Path) -> None:
     home = tmp_path / "home"
-    assert demo(checkout, home).returncode == 0
+    if not (checkout / ".demo").exists():  # where this test runs alone
+        assert demo(checkout, home).returncode == 0
     with (checkout / "seed_fixtures" / "hulls.csv").open("a", encoding="utf-8") as hulls:
         hulls.write("bruvmere-29,,Bruvmere 29,,,,,,,,,raked\n")
     changed = demo(checkout, home)
