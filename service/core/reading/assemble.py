@@ -14,6 +14,7 @@ from service.core.reading.stern import OUTRANKS
 
 SAME = {"_mm": 3.0, "_deg": 0.5, "_kg": 1.0}
 SHARE = 0.01
+DERIVED = 0.8
 
 
 def weigh(claims: Sequence[Claim], text: str) -> tuple[list[Claim], list[Doubt]]:
@@ -40,6 +41,8 @@ def weigh(claims: Sequence[Claim], text: str) -> tuple[list[Claim], list[Doubt]]
 
 def _stern(rivals: list[Claim]) -> Claim | None:
     """Return the claim of the rarer word: a scoop's riser may be reverse, a double-ender's post raked."""
+    if any(c.value == "plumb" for c in rivals):  # "nearly plumb, 4 degrees aft": the word says the sort
+        rivals = [c for c in rivals if c.confidence > DERIVED or c.value == "plumb"]
     for sort in OUTRANKS:
         hit = next((c for c in rivals if c.value == sort), None)
         if hit is not None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from service.core.reading.claims import Claim
+from service.core.reading.claims import Claim, plausible
 from service.core.reading.models import Named
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import is_thing
@@ -13,8 +13,10 @@ _YEAR = re.compile(
     r"(?<![\d.,+/-])(?:(19[3-9]\d|20[0-4]\d)|['\u2019]?(?<!\d)([4-9]\d))(?![\d]|[.,]\d|[ \t]?(?:mm|cm|m|kg|lb|ft|in)\b)"
 )
 _NUMBER = re.compile(r"[ \t:.#]{1,4}(\d{1,5}[A-Za-z]?)\b(?![.,]\d)")
+_FROM = re.compile(r"\s(?:of|from|de|del|van|von|aus|uit|fra|fr[åa]n|di)\s")
 _CENTURY = 1900
 NEAR_NAME = 12
+LEAST = 800.0
 
 
 def read_details(sheet: Sheet, boat: list[Named]) -> list[Claim]:
@@ -24,6 +26,7 @@ def read_details(sheet: Sheet, boat: list[Named]) -> list[Claim]:
         if clause.foreign or "OTHER_BOAT" in clause.concepts or {"OWNED", "ORDER"} & clause.concepts:
             continue
         claims += _years(sheet, clause, boat)
+        claims += _beside_name(clause, boat)
         claims += _hull_numbers(sheet, clause)
         claims += _builders(sheet, clause)
     return claims
@@ -45,6 +48,7 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
         )
         named = [n for n in boat if n.start < match.start() and (n.clause is clause or n.clause is clause.parent)]
         beside = bool(named) and full and bool(re.search(r"(?:[(,]|,[ \t][^\W\d]{1,9})\s*$", before))
+        beside = beside or (full and any(_FROM.fullmatch(sheet.clean, n.end, match.start()) for n in named))
         after = sheet.clean[match.end() : match.end() + 14].split()
         article = (
             full
@@ -60,6 +64,25 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
 
 def _boat_word(clause: Clause, at: int) -> bool:
     return any(0 <= m.start - at <= NEAR_NAME and (m.concept == "BOAT" or is_thing(m.concept)) for m in clause.marks)
+
+
+def _beside_name(clause: Clause, boat: list[Named]) -> list[Claim]:
+    """Read "Corvane 33, 1984, 5.2 t" and "a Corvane 33, 9.98 m long": what stands with the name is the boat's."""
+    names = [n for n in boat if n.clause is clause]
+    things = {m.concept for m in clause.marks if is_thing(m.concept) and m.concept not in ("BOAT", "RUDDER", "TRANSOM")}
+    found: list[Claim] = []
+    if not names or things or "DISPLACEMENT" in clause.concepts:
+        return found
+    for piece in clause.found:
+        after = next((m for m in clause.marks if 0 <= m.start - piece.end <= 2), None)  # noqa: PLR2004 - a space
+        if piece.start < names[0].end or piece.shared:
+            continue
+        long = piece.dimension == "length" and after is not None and after.concept == "LENGTH"
+        name = "boat.displacement_kg" if piece.dimension == "mass" else "boat.loa_mm" if long else None
+        values = tuple(v for v in plausible(name, piece) if v >= LEAST) if name else ()
+        if name and len(values) == 1:
+            found.append(Claim(name, values[0], piece.start, piece.end, clause.depth, 0.6))
+    return found
 
 
 def _hull_numbers(sheet: Sheet, clause: Clause) -> list[Claim]:

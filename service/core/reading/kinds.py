@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import re
+
 from service.core.reading.letter import Letter
 from service.core.reading.shape import Kind
 from service.core.reading.sheet import Sheet
+
+_ITEM = re.compile(r"^[ \t*-]{0,6}\d{1,3}[ \t]?(?:x|\u00d7|pcs|pieces|st|stk)\b", re.MULTILINE | re.IGNORECASE)
 
 
 def kind_of(letter: Letter, sheet: Sheet, *, named: int, measured: int) -> Kind:  # noqa: PLR0911 - one a kind
@@ -15,6 +19,8 @@ def kind_of(letter: Letter, sheet: Sheet, *, named: int, measured: int) -> Kind:
     said = [m.concept for c in own for m in c.marks]
     asks = said.count("ASK") + any("?" in sheet.clean[c.start : c.end] for c in own)
     orders, owned = said.count("ORDER"), said.count("OWNED")
+    if orders and owned and _ITEM.search(sheet.clean):
+        return "spares"
     if orders >= 2 and owned and not measured:  # noqa: PLR2004 - one word alone is no order
         return "spares"
     if orders > asks and (orders > 1 or owned) and measured < 2:  # noqa: PLR2004

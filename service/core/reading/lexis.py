@@ -14,6 +14,8 @@ from dataclasses import dataclass, field
 _LETTERS = {"ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "ł": "l", "đ": "d", "’": "'"}  # noqa: RUF001 - as people write it
 _WORD = re.compile(r"[^\W\d_]+(?:['\u2019][^\W\d_]+)*")
 LONGEST_STEM = 24
+_ELISIONS = "l d qu n s j c m t dell all dall sull nell un"
+_ELIDED = frozenset(_ELISIONS.split())
 
 
 @dataclass(frozen=True)
@@ -54,8 +56,22 @@ def fold(word: str) -> str:
 
 
 def words_of(text: str) -> list[Word]:
-    """Return the words with their places; a possessive 's is dropped."""
-    return [Word(fold(m[0]).removesuffix("'s"), m.start(), m.end()) for m in _WORD.finditer(text)]
+    """Return the words with their places; a possessive 's is dropped, l'eau and dell'acqua are two words."""
+    found: list[Word] = []
+    for match in _WORD.finditer(text):
+        whole = fold(match[0]).removesuffix("'s")
+        head, _, rest = whole.partition("'")
+        if rest and head in _ELIDED:
+            cut = match.start() + len(re.split("['\u2019]", match[0], maxsplit=1)[0])
+            found += [Word(head, match.start(), cut), Word(rest, cut + 1, match.end())]
+        else:
+            found.append(Word(whole, match.start(), match.end()))
+    return found
+
+
+def _parts(phrase: str) -> list[str]:
+    """Return a phrase's words as they will be met in a text; a trailing * stays."""
+    return [w.fold + ("*" if part.endswith("*") else "") for part in phrase.split() for w in words_of(part)]
 
 
 class Matcher:
@@ -67,7 +83,7 @@ class Matcher:
         self._index = _Index()
         for concept, phrases in vocabulary.concepts.items():
             for phrase in phrases.split("|"):
-                self._add(tuple(fold(w) for w in phrase.split()), concept)
+                self._add(tuple(_parts(phrase)), concept)
 
     def _add(self, parts: tuple[str, ...], concept: str) -> None:
         if not parts:
@@ -107,7 +123,7 @@ def _follows(text: str, words: list[Word], at: int, parts: tuple[str, ...]) -> b
         word = words[at + offset]
         if not (word.fold.startswith(part[:-1]) if part.endswith("*") else word.fold == part):
             return False
-        joint = ".-/ \n\t>" if offset and len(parts[offset - 1]) == 1 else "- \n\t>"  # "f.t.", "n/a"
+        joint = ".-/'\u2019 \n\t>" if offset and len(parts[offset - 1]) == 1 else "-'\u2019 \n\t>"  # "f.t.", "n/a"
         if offset and text[words[at + offset - 1].end : word.start].strip(joint):
             return False
     return True

@@ -39,7 +39,7 @@ def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
                 continue
             seen = view(sheet.clean, clause, found)
             if found.dimension == "length":
-                decided = _length(seen, found)
+                decided = _length(seen, found, hints)
             elif found.dimension == "angle":
                 decided = _angle(seen, clause, hints)
             elif found.dimension == "mass":
@@ -85,7 +85,7 @@ def _withdrawn(clause: Clause, found: Found) -> bool:
 # --- lengths -------------------------------------------------------------------------------------------
 
 
-def _length(seen: View, found: Found) -> Decision:
+def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
     for concept in seen.before or seen.after:
         if concept in LABELS and not (concept == "DRAFT" and seen.thing == "RUDDER"):
             return LABELS[concept], 1.0
@@ -94,6 +94,11 @@ def _length(seen: View, found: Found) -> Decision:
         return None
     if thing == "STEP":
         return _step(seen)
+    if (
+        thing == "COCKPIT" and not seen.near & STERN
+    ):  # the sole's edge bears the bracket on an open stern, and there alone
+        sole = "OPEN" in hints and {"WATER"} <= seen.near and "TOP" in seen.near
+        return ("transom.top_height_mm", 1.0) if sole else None
     return _rudder(seen) or _thickness(seen, found) or _width(seen, found) or _height(seen)
 
 
@@ -125,10 +130,21 @@ def _rudder(seen: View) -> Decision:
         sticks = {"STICK_OUT", "HUNG_OUT"} & (seen.left | seen.question) and "STICK_OUT" in near | seen.left
         trailing = bool(sticks) and "RUDDER" in seen.left | seen.question
     if not trailing:
-        return None
+        return _rudder_height(seen)
     if sign is None and {"STICK_OUT", "HUNG_OUT"} & (near | seen.whole | seen.question):
         sign = 1.0
     return "main_rudder.trailing_edge_aft_mm", sign if sign is not None else "sign_unknown"
+
+
+def _rudder_height(seen: View) -> Decision:
+    """Return top or bottom of the rudder's blade, where the rudder is what stands nearest."""
+    if seen.thing != "RUDDER" or "WATER" not in seen.near:
+        return None
+    edge = next((c for c in (*seen.before, *seen.after) if c in ("TOP", "BOTTOM")), None)
+    if edge is None:
+        return None
+    name = "main_rudder.top_height_mm" if edge == "TOP" else "main_rudder.bottom_height_mm"
+    return name, -1.0 if "BELOW" in seen.near else 1.0
 
 
 def _thickness(seen: View, found: Found) -> Decision:
@@ -148,6 +164,8 @@ def _width(seen: View, found: Found) -> Decision:  # noqa: PLR0911 - one return 
     )
     if not wide:
         return None
+    if seen.thing == "POST" and "TOP" not in seen.near:
+        return "transom.post_width_mm", 1.0
     if seen.thing in ("TRANSOM", "POST") or "TRANSOM" in seen.topic:
         if "WATER" in seen.near and "TOP" not in seen.near:
             return "transom.width_waterline_mm", 1.0
@@ -162,7 +180,9 @@ def _width(seen: View, found: Found) -> Decision:  # noqa: PLR0911 - one return 
     return ("boat.beam_mm", 1.0) if beam else None
 
 
-def _height(seen: View) -> Decision:
+def _height(seen: View) -> Decision:  # noqa: PLR0911 - one return for each datum
+    if seen.thing == "RUDDER":
+        return None
     for level in (seen.near, seen.near | seen.left, seen.whole | seen.question):
         datum = level & DATUMS
         stern = bool(level & STERN) or "TRANSOM" in seen.topic or "POST" in seen.topic

@@ -120,7 +120,10 @@ def _owner(
             return after[1]
     if before:
         since = {m.concept for m in clause.marks if before[-1][0].end <= m.start < mark.start}
-        return None if not mark.concept and since & BOAT_MEASURES else before[-1][1]
+        if not mark.concept and since & BOAT_MEASURES:
+            return None
+        carried = before[-1][0].concept == "O_PANELS" and len(before) > 1 and before[-2][0].concept == "O_ARCH"
+        return before[-2][1] if carried else before[-1][1]
     if here:
         first = here[0]
         low, _ = segment(sheet.clean, clause, first[0])
@@ -144,6 +147,8 @@ def _attributes(one: Seen) -> None:
             one.said["side"] = SIDES[mark.concept]
         elif mark.concept == "CENTRE" and not denied(clause, mark.start):
             one.said.setdefault("side", "centre")
+    if any(m.concept == "EACH_SIDE" for _, m in one.marks):
+        one.said["side"] = "both"
 
 
 def _boxes(sheet: Sheet, one: Seen) -> None:

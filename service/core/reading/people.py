@@ -8,6 +8,7 @@ from service.core.reading.claims import Claim
 from service.core.reading.letter import Letter
 from service.core.reading.lexis import Matcher, fold, words_of
 from service.core.reading.sheet import Line, Sheet
+from service.core.reading.words import FIRMS
 
 _PHONE = re.compile(r"\(?\+?\d[\d ()/.-]{5,22}\d")
 _MAIL = re.compile(r"[\w.+-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,4}")
@@ -23,34 +24,34 @@ def read_people(letter: Letter, sheet: Sheet, matcher: Matcher) -> list[Claim]:
     if address:
         claims.append(Claim("contact.email", address, HEADER, HEADER))
     lines = [ln for ln in sheet.lines if ln.zone == "signature" and sheet.clean[ln.start : ln.end].strip()]
-    firm = _firm(letter, sheet, lines, matcher)
+    firm = _firm(letter, sheet, lines)
     name = _name(letter, sheet, lines, matcher, firm)
     phone = _phone(sheet, lines, matcher)
     return [*claims, *(c for c in (firm, name, phone) if c is not None)]
 
 
-def _is_firm(text: str, matcher: Matcher) -> bool:
-    return any(m.concept == "COMPANY" for m in matcher.marks(text, words_of(text)))
+def _is_firm(text: str) -> bool:
+    return bool(FIRMS.marks(text, words_of(text)))
 
 
-def _firm(letter: Letter, sheet: Sheet, lines: list[Line], matcher: Matcher) -> Claim | None:
+def _firm(letter: Letter, sheet: Sheet, lines: list[Line]) -> Claim | None:
     """Return the firm as dealer where the letter speaks of a customer or comes from a firm's own address."""
     acts = any("CUSTOMER" in c.concepts for c in sheet.clauses if not c.foreign)
     sender = letter.sender_name or ""
-    if not (acts or (sender and _is_firm(sender, matcher))):
+    if not (acts or (sender and _is_firm(sender))):
         return None
     for line in lines:
         raw = sheet.clean[line.start : line.end]
         part = re.split(r"[,|;]|\s-\s", raw)[0].strip()
-        if part and _is_firm(part, matcher) and not any(c.isdigit() for c in part):
+        if part and _is_firm(part) and not any(c.isdigit() for c in part):
             start = line.start + raw.index(part)
             return Claim("enquiry.dealer", part, start, start + len(part))
-    return Claim("enquiry.dealer", sender, HEADER, HEADER) if _is_firm(sender, matcher) else None
+    return Claim("enquiry.dealer", sender, HEADER, HEADER) if _is_firm(sender) else None
 
 
 def _name(letter: Letter, sheet: Sheet, lines: list[Line], matcher: Matcher, firm: Claim | None) -> Claim | None:
     sender = letter.sender_name
-    person = sender if sender and not _is_firm(sender, matcher) and "@" not in sender else None
+    person = sender if sender and not _is_firm(sender) and "@" not in sender else None
     known = [w.fold for w in words_of(person or "")]
     for line in lines:
         raw = sheet.clean[line.start : line.end]
@@ -69,7 +70,7 @@ def _name(letter: Letter, sheet: Sheet, lines: list[Line], matcher: Matcher, fir
 
 
 def _names(part: str, words: list[str], matcher: Matcher) -> bool:
-    if not 0 < len(words) <= NAME_WORDS or any(c.isdigit() for c in part) or _is_firm(part, matcher):
+    if not 0 < len(words) <= NAME_WORDS or any(c.isdigit() for c in part) or _is_firm(part):
         return False
     marked = {m.concept for m in matcher.marks(part, words_of(part))}
     return part[:1].isupper() and "SIGN_OFF" not in marked and fold(part) not in ("sent from my phone", "--")

@@ -29,6 +29,7 @@ _ABBREVIATED = "ca approx abt no nr st mr mrs dr z.b d.h f.t o.a h.t env inkl in
 _SHORT = frozenset(_ABBREVIATED.split())
 LONGEST = 100_000
 LONGEST_CLAUSE = 1_000
+SHORT_LINE = 60
 TOPICS = 3
 SIGN_OFF_WORDS = 5
 SIGNATURE_LINES = 10
@@ -194,7 +195,8 @@ def _clauses(clean: str, lines: list[Line]) -> list[Clause]:
         raw = clean[line.start : line.end]
         readable = line.zone in ("own", "quoted", "subject") and raw.strip()
         shaped = bool(_BULLET.match(raw) or _LABEL.match(raw)) or line.zone == "subject"
-        if start >= 0 and (not readable or shaped or line.depth != depth):
+        fresh = kind[0] and end - start < SHORT_LINE and raw.strip()[:1].isupper()  # a sentence behind a list
+        if start >= 0 and (not readable or shaped or fresh or line.depth != depth):
             clauses += _sentences(clean, (start, end), depth, paragraph, kind)
             start = -1
         if not readable or line.depth != depth:

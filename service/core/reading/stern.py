@@ -21,6 +21,7 @@ METHODS = {
     "M_TAPE": "tape",
     "M_PHONE": "phone_level",
     "M_LASER": "laser",
+    "M_INCL": "inclinometer",
     "M_DRAWING": "drawing",
     "M_BROCHURE": "brochure",
     "M_GUESS": "guess",

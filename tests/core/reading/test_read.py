@@ -311,3 +311,42 @@ def test_long_letters_take_time_in_proportion(piece: str) -> None:
     start = time.perf_counter()
     reading(piece * (100_000 // len(piece)))
     assert time.perf_counter() - start < 6.0
+
+
+@pytest.mark.parametrize(
+    ("told", "says"),
+    [
+        ("The top of the rudder blade is 30 cm above the water.", {"main_rudder.top_height_mm": 300}),
+        ("The head of the sternpost is 1.1 m above the water. The sternpost is 80 mm wide.",
+         {"transom.top_height_mm": 1100, "transom.post_width_mm": 80}),
+        ("The stern is open. The edge of the cockpit sole is 45 cm above the water.",
+         {"boat.stern": "open", "transom.top_height_mm": 450}),
+        ("The transom falls away: on 80 cm of height it leans 20 cm aft.",
+         {"boat.stern": "raked", "transom.rake_deg": 14.04}),
+        ("The bottom of the transom just touches the water.", {"transom.bottom_height_mm": 0}),
+        ("LOA 9.98, beam 3.20.", {"boat.beam_mm": 3200, "boat.loa_mm": 9980}),
+    ],
+)  # fmt: skip
+def test_less_common_ways_to_say_it(told: str, says: dict[str, Any]) -> None:
+    got = form(f"What do I need for a Corvane 33? {told}")
+    assert got.pop("boat.model") == "Corvane 33"
+    assert got.keys() == says.keys()
+    for name, value in says.items():
+        assert got[name] == (value if isinstance(value, str) else pytest.approx(value, abs=0.01))
+
+
+def test_parts_for_a_gear_already_there_are_no_enquiry() -> None:
+    body = "I have had one of your gears on my Corvane 33 for years. Please send me:\n\n2 x pins\n1 x vane\n\nPrice?"
+    assert reading(body, "parts please").kind == "spares"
+
+
+def test_an_elided_article_hides_no_word() -> None:
+    body = (
+        "Bonjour, quel support pour mon Selkie 28 ? L'échelle de bain est repliable, à bâbord. Je n'ai pas de portique."
+    )
+    assert form(body)["obstacles"] == [{"kind": "ladder", "moves": "folds", "side": "port"}]
+
+
+def test_what_belongs_to_the_arch_is_not_given_to_the_panels_on_it() -> None:
+    got = form("What do I need for a Corvane 33? There is an arch with two solar panels which has to stay.")
+    assert got["obstacles"] == [{"kind": "arch", "keep": True}, {"kind": "panels"}]

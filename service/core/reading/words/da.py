@@ -10,6 +10,7 @@ VOCABULARY = Vocabulary(
     "båden "
     "over under skal hvilken altså længere end slags af jeg mit",
     concepts={
+        "M_TAPE": "målebånd",
         "TRANSOM": "agterspejl|spejlet|spejl|agterspejlet|hækken|hæk",
         "POST": "agterstævn|agterstævnen",
         "TOP": "overkant|overkanten|øverst",

@@ -10,16 +10,18 @@ VOCABULARY = Vocabulary(
     "not "
     "your please thanks she her they will can could me do does hello hi dear here but if or an there how one",
     concepts={
+        "M_INCL": "inclinometer|clinometer",
+        "LENGTH": "long|in length",
         # where
         "TRANSOM": "transom|transom's|stern|back end|taffrail|riser",
-        "POST": "sternpost|stern post|post",
-        "TOP": "top|top edge|upper edge|deck edge",
+        "POST": "sternpost head|sternpost|stern post|post",
+        "TOP": "head|sternpost head|edge of the sole|edge of the cockpit sole|top|top edge|upper edge|deck edge",
         "BOTTOM": "bottom|bottom edge|lower edge|foot of the transom",
         "WATER": "water|waterline|water line|wl|dwl|lwl line",
         "BOOTSTRIPE": "bootstripe|boot stripe|boottop|boot top",
         "TOERAIL": "toe rail|toerail|cap rail|coaming|bulwark",
         "STEP": "swim step|step|bathing step|sugar scoop step",
-        "COCKPIT": "cockpit|cockpit sole|cockpit floor|floor of cockpit",
+        "COCKPIT": "edge of the cockpit sole|edge of the sole|cockpit|cockpit sole|cockpit floor|floor of cockpit",
         "KEEL": "keel|hull bottom",
         "HULL": "hull|laminate|skin|lay up|layup",
         "BOAT": "boat|yacht|sloop|ketch|vessel|boat type|my boat",
@@ -50,7 +52,7 @@ VOCABULARY = Vocabulary(
         "HUNG_OUT": "outboard rudder|transom hung|stern hung|hung on the transom|hung outboard|on pintles|pintles|"
         "hung on the sternpost|rudder hung on the stern|outboard hung",
         "HUNG_IN": "spade|spade rudder|skeg hung|inboard rudder|keel hung|balanced rudder",
-        "UNDER": "skeg|under the boat|under the hull",
+        "UNDER": "inboard|skeg|under the boat|under the hull",
         "TRAILING": "trailing edge|back edge|after edge|aft edge|aftmost edge|aftermost edge",
         "STOCK": "stock|rudder stock|rudderstock|rudder post|rudder shaft",
         "STICK_OUT": "sticks out|stick out|protrudes|extends|projects|reaching|reaches|sticks",
@@ -83,7 +85,8 @@ VOCABULARY = Vocabulary(
         "SWING": "swings|swinging|swing",
         "SLIDE": "slides|sliding|telescopic",
         "REMOVE": "come off|removable|can be removed|could go|can go|removed|can come off|remove it|take it off",
-        "KEEP": "stays|must stay|keep|keep it|keep that|has to stay|must remain|needs to stay|not for moving",
+        "KEEP": "keep them|has to stay|have to stay|stays|must stay|keep|keep it|keep that|has to stay|must remain|"
+        "needs to stay|not for moving",
         "YES": "yes|yep|correct",
         "NOT": "no|not|n a|none|without|doesn't|doesn't exist|never|isn't|nothing|nor|haven't|don't have|neither",
         "PORT": "port|port side|port half|to port|port hand|left side",
@@ -121,10 +124,12 @@ VOCABULARY = Vocabulary(
         "everything else stands|"
         "measurements|suitable|which size|suit|could you",
         "GEAR": "windvane|wind vane|self steering|selfsteering|vane gear|steering gear|vane",
-        "ORDER": "please send me|spare|spares|spare part|spare parts|order|replacement|ship to|bushing|bushings|"
+        "ORDER": "parts please|parts|bushes|pins|send me|please send me|spare|spares|spare part|spare parts|order|"
+        "replacement|ship to|bushing|bushings|"
         "bolt kit|"
         "serial|serial number|send me a new|reorder",
-        "OWNED": "bought from you|works very well|we have your gear|fitted since|your gear has|my gear|our gear|"
+        "OWNED": "one of your gears|had one of your|had your gear|never let me down|bought from you|works very well|"
+        "we have your gear|fitted since|your gear has|my gear|our gear|"
         "installed in|"
         "for my self steering gear|serial",
         "THANKS": "thank you|thanks|many thanks|arrived safely|just wanted to say|very happy|great service|"

@@ -10,9 +10,12 @@ VOCABULARY = Vocabulary(
     "buenos días "
     "tardes queremos saber qué hola gracias más está muy sobre como",
     concepts={
+        "LENGTH": "de largo",
+        "M_TAPE": "cinta métrica",
+        "DEPTH": "profundidad|fondo",
         "TRANSOM": "espejo|espejo de popa|popa|del espejo",
         "POST": "codaste",
-        "TOP": "parte superior|borde superior|canto superior|parte alta",
+        "TOP": "canto alto|parte superior|borde superior|canto superior|parte alta",
         "BOTTOM": "parte inferior|borde inferior|canto inferior",
         "WATER": "agua|línea de flotación|flotación|el agua",
         "TOERAIL": "regala|tapa de regala",

@@ -10,6 +10,9 @@ VOCABULARY = Vocabulary(
     "notre j'ai "
     "bonjour peut pouvez merci son sa ce il elle plus",
     concepts={
+        "LENGTH": "de long",
+        "M_TAPE": "mètre ruban|au mètre ruban",
+        "DEPTH": "profondeur|profond|profonde",
         "TRANSOM": "tableau|tableau arrière|arrière|poupe",
         "POST": "étambot",
         "TOP": "haut|bord supérieur|haut du tableau|sommet",
@@ -39,7 +42,8 @@ VOCABULARY = Vocabulary(
         "OPEN": "arrière ouvert|tableau ouvert|poupe ouverte",
         "DOUBLE": "arrière pointu|norvégien|cul pointu|arrière canoë",
         "RUDDER": "safran|gouvernail|safrans",
-        "HUNG_OUT": "safran extérieur|sur le tableau|safran accroché au tableau|accroché au tableau|sur aiguillots",
+        "HUNG_OUT": "safran extérieur|safran sur le tableau|monté sur le tableau|safran accroché au tableau|"
+        "accroché au tableau|sur aiguillots",
         "HUNG_IN": "semi suspendu",
         "UNDER": "suspendu|sur aileron|sous la coque|sous le bateau",
         "TRAILING": "bord de fuite",

@@ -10,6 +10,9 @@ VOCABULARY = Vocabulary(
     "abbiamo vorrei "
     "buongiorno si sul sulla sono quale più da anche grazie",
     concepts={
+        "LENGTH": "lunga|di lunghezza",
+        "M_TAPE": "metro a nastro",
+        "DEPTH": "profondità",
         "TRANSOM": "specchio|specchio di poppa|poppa|dello specchio",
         "POST": "dritto di poppa",
         "TOP": "bordo superiore|parte superiore|parte alta|in alto",

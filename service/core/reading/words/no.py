@@ -10,6 +10,7 @@ VOCABULARY = Vocabulary(
     "også båten "
     "over under må hvilken altså lenger enn slags",
     concepts={
+        "M_TAPE": "målebånd|meterstokk",
         "TRANSOM": "akterspeil|speilet|speil|akterspeilet|hekken",
         "POST": "akterstevn|akterstevnen",
         "TOP": "overkant|overkanten|øverst",

@@ -10,6 +10,7 @@ VOCABULARY = Vocabulary(
     "vilket "
     "hur båten sitter över under också",
     concepts={
+        "M_TAPE": "måttband",
         "TRANSOM": "akterspegel|spegel|spegeln|akterspegeln|aktern|spegelns",
         "POST": "akterstäv|akterstäven",
         "TOP": "överkant|överkanten|ovankant",
