@@ -93,7 +93,7 @@ VOCABULARY = Vocabulary(
         "SIGN_OFF": "met vriendelijke groet|met vriendelijke groeten|groet|groeten|mvg|vriendelijke groet|"
         "alvast bedankt",
         "CUSTOMER": "klant|voor een klant|klanten",
-        "COMPANY": "scheepsuitrusting|nautiek|techniek|watersport|jachtservice|b v|bv|jachtwerf|scheepswerf|waterkant",
+        "COMPANY": "scheepsuitrusting|nautiek|techniek|watersport|jachtservice|b v|bv|jachtwerf|scheepswerf",
         "PHONE": "tel|telefoon|mobiel|mob",
         "FAX": "fax|kvk|btw",
     },
