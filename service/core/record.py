@@ -60,5 +60,7 @@ class HullModel(Shape):
     stern: str | None = None
 
     def __str__(self) -> str:
-        """Return builder and model on one line."""
-        return f"{self.builder} {self.model}" if self.builder else self.model
+        """Return builder and model on one line, the builder left out where the model begins with a word of it."""
+        builder = self.builder or ""
+        named = self.model.split()[0].casefold() in builder.casefold().split()
+        return self.model if named or not builder else f"{builder} {self.model}"

@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from service.core.answer import cautions, contrast, questions
 from service.core.answer.shapes import Answer, Provenance, Suggestion
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
-from service.core.fit import Boats, cures, fit_many, prepare
-from service.core.fit.engine import Fitted
+from service.core.fit import Boats, Fit, Fitted, Set, assured, cures, prepare, set_many
 from service.core.fit.survey import promising, simplicity
 from service.core.hulls import HullDecision
-from service.core.recall import Fleet, Recall, fills, recall
+from service.core.recall import Fleet, Vote, fills, recall
 
 BY_PRECEDENT, BY_SOLVER, SHOWN = 5, 5, 5
 LEAST_VOTE = 0.01
@@ -36,9 +36,11 @@ def compose(
     hull_id = hull.model.id if hull and hull.model else None
     remembered = recall(known.fleet, form, hull=hull_id)
     boats = ready(form, known, hull, seed)
-    votes = {v.configuration: v for v in remembered.votes if known.catalogue.misfit(v.configuration) is None}
-    fitted = _candidates(boats, known.catalogue, votes)
-    suggestions = _ranked(fitted, remembered, known.catalogue, boats)
+    votes = [v for v in remembered.votes if known.catalogue.misfit(v.configuration) is None]
+    candidates = _candidates(boats, known.catalogue, votes)
+    chance = _chances(candidates, votes)
+    fitted = _best(boats, known.catalogue, candidates, chance)
+    suggestions = _suggestions(fitted, votes, chance)
     missing = questions.missing(boats, fitted, hull)
     return Answer(
         form=form,
@@ -74,38 +76,52 @@ WANTED = (
 )  # fmt: skip
 
 
-def _candidates(boats: Boats, catalogue: Catalogue, votes: dict[Configuration, object]) -> list[Fitted]:
-    """Fit what precedents put forward, then what the solver finds, each configuration once."""
-    likely = [c for c, v in votes.items() if v.probability >= LEAST_VOTE][:BY_PRECEDENT]  # type: ignore[attr-defined]
+def _candidates(boats: Boats, catalogue: Catalogue, votes: Sequence[Vote]) -> list[Set]:
+    """Set what precedents put forward on the boat, then what the solver finds, each configuration once."""
+    likely = [v.configuration for v in votes if v.probability >= LEAST_VOTE][:BY_PRECEDENT]
     found = [c for c in promising(boats.nominal, catalogue, keep=BY_SOLVER + len(likely)) if c not in likely]
-    return fit_many(boats, [*likely, *found[:BY_SOLVER]])
+    return set_many(boats, [*likely, *found[:BY_SOLVER]])
 
 
-def _ranked(fitted: list[Fitted], remembered: Recall, catalogue: Catalogue, boats: Boats) -> tuple[Suggestion, ...]:
-    """Rank by verdict, then by what fitters would install, then by simplicity; what is refuted only where nothing else is left."""
-    votes = {v.configuration: v for v in remembered.votes}
-    spare = max(0.0, 1.0 - sum(v.probability for v in remembered.votes))
-    newcomers = sum(f.fit.configuration not in votes for f in fitted) or 1
+def _best(
+    boats: Boats, catalogue: Catalogue, candidates: Sequence[Set], chance: Mapping[Configuration, float]
+) -> list[Fitted]:
+    """Return the best few, assured: by verdict, then by what fitters would install, then by simplicity.
 
-    def chance(one: Fitted) -> float:
-        vote = votes.get(one.fit.configuration)
-        return vote.probability if vote else spare / newcomers
+    What the fit refutes is left out, unless nothing else is there: then the least misses, with what would cure them.
+    """
 
-    def key(one: Fitted) -> tuple[float, ...]:
-        miss = -(one.fit.smallest_margin or 0.0) if one.fit.verdict == "does_not_fit" else 0.0
-        return (ORDER[one.fit.verdict], round(miss, 2), -round(chance(one), 3), *simplicity(catalogue, one.fit))
+    def key(fit: Fit) -> tuple[float, ...]:
+        miss = -(fit.smallest_margin or 0.0) if fit.verdict == "does_not_fit" else 0.0
+        return ORDER[fit.verdict], round(miss, 2), -round(chance[fit.configuration], 3), *simplicity(catalogue, fit)
 
-    able = [f for f in fitted if f.fit.verdict != "does_not_fit"]
-    best = sorted(able or fitted, key=key)[:SHOWN]
+    able = [c for c in candidates if c.fit.verdict != "does_not_fit"]
+    first = sorted(able or candidates, key=lambda c: key(c.fit))[:SHOWN]
+    best = sorted((assured(boats, one) for one in first), key=lambda f: key(f.fit))
     if not able and best:
-        best[0] = Fitted(best[0].fit.model_copy(update={"cures": cures(boats, best[0].fit)}), best[0].passes)
+        best[0] = replace(best[0], fit=best[0].fit.model_copy(update={"cures": cures(boats, best[0].fit)}))
+    return best
+
+
+def _chances(candidates: Sequence[Set], votes: Sequence[Vote]) -> dict[Configuration, float]:
+    """Return the chance that a fitter would install each: its vote, or an equal part of what no vote claims."""
+    voted = {v.configuration: v.probability for v in votes}
+    newcomers = [c.fit.configuration for c in candidates if c.fit.configuration not in voted]
+    spare = max(0.0, 1.0 - sum(voted.values())) / max(len(newcomers), 1)
+    return voted | dict.fromkeys(newcomers, spare)
+
+
+def _suggestions(
+    best: Sequence[Fitted], votes: Sequence[Vote], chance: Mapping[Configuration, float]
+) -> tuple[Suggestion, ...]:
+    speakers = {v.configuration: v.precedents for v in votes}
     return tuple(
         Suggestion(
             rank=rank,
             configuration=one.fit.configuration,
-            probability=round(chance(one), 3),
-            origin="precedent" if one.fit.configuration in votes else "solver",
-            precedents=votes[one.fit.configuration].precedents if one.fit.configuration in votes else (),
+            probability=round(chance[one.fit.configuration], 3),
+            origin="precedent" if one.fit.configuration in speakers else "solver",
+            precedents=speakers.get(one.fit.configuration, ()),
             fit=one.fit,
         )
         for rank, one in enumerate(best, start=1)

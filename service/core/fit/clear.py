@@ -28,7 +28,7 @@ ALONG = 17
 """Points taken along a strut."""
 STAGES = 17
 """Positions taken of a moving obstacle, ends included; between both ends each is a box, their union the hull of both."""
-NEAR = 400.0
+NEAR = 250.0
 """A clearance surely larger than this (mm) is not worked out further while searching."""
 
 
@@ -68,7 +68,9 @@ def rudder_blade(site: Site, i: int, kit: Kit, k: int, x: float, y: float, botto
         at = side * offset
         plan = min(plan, sectors(stock, at, aft, cos, sin, 1.0, x, y, balance, own_cos, own_sin, -1.0))
         plan = min(plan, sectors(stock, at, aft, cos, sin, 1.0, x, y, tail, own_cos, own_sin, 1.0))
-        if fore > 0.0:
+        if (
+            fore > 0.0 and near == INF
+        ):  # the part forward of the stock never stands nearest, but an exact figure counts it
             plan = min(plan, sectors(stock, at, fore, cos, sin, -1.0, x, y, balance, own_cos, own_sin, -1.0))
             plan = min(plan, sectors(stock, at, fore, cos, sin, -1.0, x, y, tail, own_cos, own_sin, 1.0))
     if plan <= 0.0:
@@ -136,6 +138,9 @@ def hull(site: Site, i: int, x: float, y: float, radius: float, low: float, high
         side = -side
     front = x - radius
     top, bottom = site.values[i, S.TOP], site.values[i, S.BOTTOM]
+    if low >= top:
+        edge, _, _ = skin(site, i, side, top)
+        return math.hypot(max(front - edge, 0.0), low - top)
     count = 2
     if site.flags[Flag.CURVE] != NO_CURVE:
         count = 13

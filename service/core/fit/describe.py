@@ -64,7 +64,7 @@ def describe(
     seats = check(placed.site, 0, placed.kit, 0, t, y, x, lower, upper, bottom, INF, out)
     checks = _checks(catalogue, configuration, (ids, out, scales(t, len(ids))), placed.site, names, _blocked(unknown))
     metal = _metal(form, catalogue, configuration, seats)
-    least = min((c for c in checks if c.binds and c.margin is not None), key=_scaled)
+    least = min((c for c in checks if c.binds and c.margin is not None and not _whole(c)), key=_scaled)
     return Fit(
         configuration=configuration,
         verdict="undecided",
@@ -83,6 +83,11 @@ def describe(
         why=f"tightest: {least.why}",
         **metal,
     )  # fmt: skip
+
+
+def _whole(one: Check) -> bool:
+    """Say whether a check is of a blade that is wholly immersed: it cannot gain, so it is never the tightest."""
+    return one.id.startswith("immersion.") and (one.value or 0.0) >= 1.0
 
 
 def _scaled(one: Check) -> float:

@@ -13,8 +13,8 @@ from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
 from service.core.fit import assemble, factors, settle
 from service.core.fit.describe import Placed, check_ids, describe
-from service.core.fit.kit import build
-from service.core.fit.place import LIES, Best, Lie, place
+from service.core.fit.kit import Kit, build
+from service.core.fit.place import LIES, Best, Lie, place, polished
 from service.core.fit.shapes import Filled, Fit
 from service.core.fit.site import Site
 from service.core.recall import Fill
@@ -133,36 +133,52 @@ def allowed_lies(form: BoatForm) -> tuple[Lie, ...]:
     return kept or LIES
 
 
-def fit_many(boats: Boats, configurations: Sequence[Configuration]) -> list[Fitted]:
-    """Return the fit of each configuration on this boat, in the order given. KeyError names an unknown code."""
+@dataclass(frozen=True)
+class Set:
+    """A configuration set on the boat: placed and checked at nominal, its probability not yet worked out."""
+
+    fit: Fit
+    kit: Kit
+    spot: Array
+
+
+def set_many(boats: Boats, configurations: Sequence[Configuration]) -> list[Set]:
+    """Place and check each configuration on the nominal boat, in the order given. KeyError names an unknown code."""
     if not configurations:
         return []
-    lies = allowed_lies(boats.form)
-    best = place(boats.nominal, build(boats.catalogue, configurations), boats.catalogue.rules, lies=lies)
-    return [_finish(boats, one, _choose(boats, best, i)) for i, one in enumerate(configurations)]
+    kit = build(boats.catalogue, configurations)
+    best = place(boats.nominal, kit, boats.catalogue.rules, lies=allowed_lies(boats.form))
+    return [_set(boats, one, _choose(boats, kit, best, i)) for i, one in enumerate(configurations)]
 
 
-def _choose(boats: Boats, best: Best, index: int) -> Array:
+def _set(boats: Boats, configuration: Configuration, spot: Array) -> Set:
+    kit = build(boats.catalogue, [configuration])
+    fit = describe(boats.form, boats.catalogue, configuration, boats.unknown, Placed(boats.nominal, kit, spot))
+    return Set(fit.model_copy(update={"verdict": _verdict(fit, 1.0, 0.0), "filled": boats.filled}), kit, spot)
+
+
+def _choose(boats: Boats, kit: Kit, best: Best, index: int) -> Array:
     """Return the placement of the lie with the highest aim; a wished side goes first where it passes."""
     aims = best.aims[index]
-    lie = next((n for n, name in enumerate(best.lies) if name == boats.form.preferences.side and aims[n] >= 0), None)
-    return np.asarray(best.spots[index, int(aims.argmax()) if lie is None else lie])
+    wished = next((n for n, name in enumerate(best.lies) if name == boats.form.preferences.side and aims[n] >= 0), None)
+    lie = int(aims.argmax()) if wished is None else wished
+    return polished(boats.nominal, kit, boats.catalogue.rules, best, index, lie)[0]
 
 
 def fit_configuration(boats: Boats, configuration: Configuration) -> Fit:
     """Return the fit of one configuration on this boat."""
-    return fit_many(boats, [configuration])[0].fit
+    return assured(boats, set_many(boats, [configuration])[0]).fit
 
 
-def _finish(boats: Boats, configuration: Configuration, spot: Array) -> Fitted:
-    rules, kit = boats.catalogue.rules, build(boats.catalogue, [configuration])
-    fit = describe(boats.form, boats.catalogue, configuration, boats.unknown, Placed(boats.nominal, kit, spot))
-    margins, _ = settle.settle(boats.nominal, boats.draws, kit, spot, rules)
-    by_check = dict(zip(check_ids(boats.form), np.atleast_2d((margins >= 0).mean(axis=0))[0], strict=True))
+def assured(boats: Boats, one: Set) -> Fitted:
+    """Work out how sure a fit is: probabilities by draws, first-order beside them, and what the doubt rests on."""
+    rules, fit = boats.catalogue.rules, one.fit
+    margins, _ = settle.settle(boats.nominal, boats.draws, one.kit, one.spot, rules)
+    by_check = dict(zip(check_ids(boats.form), (margins >= 0).mean(axis=0), strict=True))
     binding = [c.id for c in fit.checks if c.binds]
     places = [n for n, id_ in enumerate(by_check) if id_ in binding]
     passes = (margins[:, places] >= 0).all(axis=1)
-    first = settle.first_order(boats.nominal, boats.star, kit, spot, rules)
+    first = settle.first_order(boats.nominal, boats.star, one.kit, one.spot, rules)
     probability = float(passes.mean())
     fit = fit.model_copy(
         update={
@@ -171,7 +187,6 @@ def _finish(boats: Boats, configuration: Configuration, spot: Array) -> Fitted:
             "first_order": round(first.probability, 3),
             "disagrees": abs(first.probability - probability) > settle.DISAGREEMENT,
             "doubt": first.shares([f.field for f in boats.factors]),
-            "filled": boats.filled,
             "checks": tuple(
                 c.model_copy(update={"probability": round(float(by_check[c.id]), 3) if c.status != "unknown" else None})
                 for c in fit.checks

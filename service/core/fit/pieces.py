@@ -76,6 +76,15 @@ def pieces(
 
 
 @compiled
+def pad_slopes(m: Array, k: int, t: Terms, slope: Array, n: int, column: int) -> None:
+    """Write how the pieces of one bracket change with its pad; no other piece does."""
+    slope[:, column] = 0.0
+    if int(m[k, M.KIND]) not in (CHEEK, STEP):
+        slope[n, column], slope[n + 1, column] = -1.0 / t[T.S_REACH], 1.0 / t[T.S_REACH]
+        slope[n + 2, column], slope[n + 3, column] = -1.0 / t[T.S_PAD], 1.0 / t[T.S_PAD]
+
+
+@compiled
 def _bracket(
     site: Site, m: Array, k: int, s: Seated, pad: float, t: Terms, row: Array, hard: Array, n: int, strut: float
 ) -> None:

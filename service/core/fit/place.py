@@ -10,12 +10,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.catalogue import Rules
-from service.core.fit.checks import check, scales
+from service.core.fit.checks import MARGIN, check, scales
 from service.core.fit.clear import NEAR
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import CHEEK, STEP, G, Kit, M
 from service.core.fit.mounts import beyond
-from service.core.fit.search import aim, climb, polish
+from service.core.fit.search import aim, aim_at, climb, polish
 from service.core.fit.site import Flag, S, Site, skin
 from service.core.fit.terms import FIXED, HEAD, T, Terms, terms
 
@@ -24,10 +24,12 @@ Index = NDArray[np.intp]
 Lie = Literal["centre", "port", "starboard"]
 LIES: tuple[Lie, ...] = ("centre", "port", "starboard")
 SIDE = {"centre": 0.0, "port": -1.0, "starboard": 1.0}
-TRIES = 3
+TRIES = 2
 """Starts climbed from in each lie: the best of the grid that are not neighbours of each other."""
-TRUST = 60.0
-ROUNDS = 14
+NEIGHBOURS = 150.0
+"""Starts of one offset whose lower collars are nearer than this (mm) climb to the same place."""
+TRUST, ROUNDS = 60.0, 14
+POLISH_STEP, POLISH_ROUNDS = 8.0, 24
 
 
 def _moves() -> Array:
@@ -55,8 +57,14 @@ class Best:
 def place(site: Site, kit: Kit, rules: Rules, *, lies: tuple[Lie, ...] = LIES) -> Best:
     """Return the best placement of every configuration of the kit in each lie on the first row of the site."""
     sides = np.array([SIDE[lie] for lie in lies])
-    spots, aims = _place_all(site, kit, terms(rules), sides, MOVES)
+    spots, aims = _place_all(site, kit, terms(rules), sides)
     return Best(lies, spots, aims)
+
+
+def polished(site: Site, kit: Kit, rules: Rules, best: Best, index: int, lie: int) -> tuple[Array, float]:
+    """Return one of the placements found, improved in what the smallest margin alone does not tell apart, and its aim."""
+    at, value = _polish(site, kit, index, terms(rules), SIDE[best.lies[lie]], best.spots[index, lie], MOVES)
+    return at[:5], value
 
 
 def reachable(site: Site, kit: Kit, rules: Rules, *, lies: tuple[Lie, ...], any_shaft: bool) -> Array:
@@ -85,8 +93,11 @@ def _heights(site: Site, m: Array, k: int, t: Terms) -> tuple[float, float]:
 
 
 @compiled
-def begin(site: Site, kit: Kit, k: int, t: Terms, y: float, lower: float, upper: float, at: Array) -> None:
-    """Set axis and bottom in the middle of what both reaches, the rudder, immersion, overhang and head leave."""
+def begin(site: Site, kit: Kit, k: int, t: Terms, y: float, lower: float, upper: float, at: Array) -> float:
+    """Set axis and bottom in the middle of what both reaches, the rudder, immersion, overhang and head leave.
+
+    Return how much both reaches share, pads at their thickest (mm): where it is negative no axis serves both.
+    """
     first, last = -np.inf, np.inf
     for upper_one in range(2):
         m = kit.upper if upper_one else kit.lower
@@ -99,6 +110,7 @@ def begin(site: Site, kit: Kit, k: int, t: Terms, y: float, lower: float, upper:
         if m[k, M.KIND] == CHEEK:
             base = 0.0
         first, last = max(first, x + base + m[k, M.REACH_LOW]), min(last, x + base + m[k, M.REACH_HIGH])
+    shared = last + t[T.PAD_MAX] - first
     clear = site.values[0, S.TRAILING] + t[T.RUDDER_GAP] + kit.gear[k, G.BALANCE]
     if clear > first:
         first = min(clear, max(last, first))
@@ -119,16 +131,20 @@ def begin(site: Site, kit: Kit, k: int, t: Terms, y: float, lower: float, upper:
         0.0,
         0.0,
     )
+    return shared
 
 
 @compiled
-def _grid(site: Site, kit: Kit, k: int, t: Terms, side: float, offsets: int, heights: int) -> Array:
-    """Return starts (n, 7) over offsets and collar heights; one, hopeless, where no pair of collars has room."""
+def _grid(site: Site, kit: Kit, k: int, t: Terms, side: float, offsets: int, heights: int) -> tuple[Array, Array]:
+    """Return starts (n, 7) over offsets and collar heights, and what both reaches share at each (mm).
+
+    One start, hopeless, where no pair of collars has room.
+    """
     y_low, y_high = offset_range(site, kit, k, side, t)
     l0, l1 = _heights(site, kit.lower, k, t)
     u0, u1 = _heights(site, kit.upper, k, t)
     columns = 1 if side == 0.0 else offsets
-    found = np.empty((columns * heights * heights + 1, 7))
+    found, shared = np.empty((columns * heights * heights + 1, 7)), np.empty(columns * heights * heights + 1)
     n = 0
     for a in range(columns):
         y = y_low + (y_high - y_low) * (a / (columns - 1) if columns > 1 else 0.5)
@@ -137,47 +153,50 @@ def _grid(site: Site, kit: Kit, k: int, t: Terms, side: float, offsets: int, hei
             for c in range(heights):
                 upper = u0 + (u1 - u0) * c / (heights - 1)
                 if upper - lower > t[T.SPACING] / 2.0:
-                    begin(site, kit, k, t, y, lower, upper, found[n])
+                    shared[n] = begin(site, kit, k, t, y, lower, upper, found[n])
                     n += 1
     if n == 0:
-        middle = (site.values[0, S.TOP] + site.values[0, S.BOTTOM]) / 2.0
-        begin(
-            site, kit, k, t, (y_low + y_high) / 2.0, middle - t[T.SPACING] / 2.0, middle + t[T.SPACING] / 2.0, found[0]
-        )
+        middle, half = (site.values[0, S.TOP] + site.values[0, S.BOTTOM]) / 2.0, t[T.SPACING] / 2.0
+        shared[0] = begin(site, kit, k, t, (y_low + y_high) / 2.0, middle - half, middle + half, found[0])
         n = 1
-    return found[:n]
+    return found[:n], shared[:n]
 
 
 @compiled
-def _aims(site: Site, kit: Kit, k: int, t: Terms, scale: Array, starts: Array, any_shaft: bool) -> Array:  # noqa: FBT001 - compiled code takes no keywords
+def _aims(site: Site, kit: Kit, k: int, t: Terms, scale: Array, grid: tuple[Array, Array], any_shaft: bool) -> Array:  # noqa: FBT001 - compiled code takes no keywords
+    """Return the aim of each start; where no axis serves both reaches, by how far, without looking further."""
+    starts, shared = grid
     out = np.empty((FIXED + site.binds.size, 3))
     found = np.empty(starts.shape[0])
     for n in range(starts.shape[0]):
+        if shared[n] < 0.0:
+            found[n] = shared[n] / t[T.S_REACH] / 2.0
+            continue
         s = starts[n]
         check(site, 0, kit, k, t, s[0], s[1], s[2], s[3], s[4], NEAR, out)
         if any_shaft:
-            out[HEAD, 2] = np.inf
+            out[HEAD, MARGIN] = np.inf
         found[n] = aim(site, out, scale)
     return found
 
 
 @compiled
-def _place_all(site: Site, kit: Kit, t: Terms, sides: Array, moves: Array) -> tuple[Array, Array]:
+def _place_all(site: Site, kit: Kit, t: Terms, sides: Array) -> tuple[Array, Array]:
     count = kit.gear.shape[0]
     spots, aims = np.empty((count, sides.size, 5)), np.empty((count, sides.size))
     scale = scales(t, FIXED + site.binds.size)
     for k in range(count):
         for column in range(sides.size):
-            at, value = _place_one(site, kit, k, t, scale, sides[column], moves)
+            at, value = _place_one(site, kit, k, t, scale, sides[column])
             spots[k, column], aims[k, column] = at[:5], value
     return spots, aims
 
 
 @compiled
-def _place_one(site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float, moves: Array) -> tuple[Array, float]:
+def _place_one(site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float) -> tuple[Array, float]:
     y_low, y_high = offset_range(site, kit, k, side, t)
-    starts = _grid(site, kit, k, t, side, 5, 5)
-    found = _aims(site, kit, k, t, scale, starts, False)
+    starts, shared = _grid(site, kit, k, t, side, 4, 5)
+    found = _aims(site, kit, k, t, scale, (starts, shared), False)
     best, best_at = -np.inf, starts[0]
     for _ in range(TRIES):
         n = int(np.argmax(found))
@@ -187,9 +206,9 @@ def _place_one(site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float
         if value > best:
             best, best_at = value, at
         for other in range(starts.shape[0]):
-            if abs(starts[other, 0] - starts[n, 0]) < 1.0 and abs(starts[other, 2] - starts[n, 2]) < 150.0:  # noqa: PLR2004 - neighbours on the grid
+            if abs(starts[other, 0] - starts[n, 0]) < 1.0 and abs(starts[other, 2] - starts[n, 2]) < NEIGHBOURS:
                 found[other] = -np.inf
-    return polish(site, 0, kit, k, t, scale, best_at, best, moves, y_low, y_high, 8.0, 30)
+    return best_at, best
 
 
 @compiled
@@ -198,6 +217,15 @@ def _reachable(site: Site, kit: Kit, t: Terms, sides: Array, any_shaft: bool) ->
     best = np.full(kit.gear.shape[0], -np.inf)
     for k in range(kit.gear.shape[0]):
         for side in sides:
-            found = _aims(site, kit, k, t, scale, _grid(site, kit, k, t, side, 4, 4), any_shaft)
+            found = _aims(site, kit, k, t, scale, _grid(site, kit, k, t, side, 3, 4), any_shaft)
             best[k] = max(best[k], found.max())
     return best
+
+
+@compiled
+def _polish(site: Site, kit: Kit, k: int, t: Terms, side: float, spot: Array, moves: Array) -> tuple[Array, float]:
+    scale, start, out = scales(t, FIXED + site.binds.size), np.zeros(7), np.empty((FIXED + site.binds.size, 3))
+    start[:5] = spot
+    y_low, y_high = offset_range(site, kit, k, side, t)
+    value = aim_at(site, 0, kit, k, t, scale, start, out)
+    return polish(site, 0, kit, k, t, scale, start, value, moves, y_low, y_high, POLISH_STEP, POLISH_ROUNDS)

@@ -15,8 +15,8 @@ from service.core.fit.checks import CEILING, MARGIN, check, counts, smallest
 from service.core.fit.clear import NEAR
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import Kit, M
-from service.core.fit.mounts import best_pad
-from service.core.fit.pieces import COUNT, HARD, OTHERS, pieces
+from service.core.fit.mounts import best_pad, seat
+from service.core.fit.pieces import BRACKET, COUNT, HARD, OTHERS, pad_slopes, pieces
 from service.core.fit.simplex import best_step
 from service.core.fit.site import Site
 from service.core.fit.terms import T, Terms
@@ -25,7 +25,9 @@ Array = NDArray[np.float64]
 Y, X, LOWER_AT, UPPER_AT, BOTTOM, PAD_LOW, PAD_UP = range(7)
 PROBE = 0.5
 """Length of the step by which slopes are taken (mm)."""
-FINEST = 0.02
+WIDE = 100.0
+"""A model that sees no way to `enough` within this many mm is believed: margins bend down, so it errs on the hopeful side."""
+FINEST = 0.05
 """A trust region or compass step below this (mm) ends the search."""
 
 
@@ -44,9 +46,10 @@ def aim_at(site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, at: Arr
 
 
 @compiled
-def settle_pads(site: Site, i: int, kit: Kit, k: int, t: Terms, at: Array, out: Array) -> None:
+def settle_pads(site: Site, i: int, kit: Kit, k: int, t: Terms, at: Array) -> None:
     """Set both pads of a placement to the best their reaches leave."""
-    low, up = check(site, i, kit, k, t, at[0], at[1], at[2], at[3], at[4], 0.0, out)
+    low = seat(site, i, kit.lower, k, at[Y], at[X], at[LOWER_AT], t)
+    up = seat(site, i, kit.upper, k, at[Y], at[X], at[UPPER_AT], t)
     at[PAD_LOW] = best_pad(low.gap, low.bevel, kit.lower[k, M.REACH_LOW], kit.lower[k, M.REACH_HIGH], t)
     at[PAD_UP] = best_pad(up.gap, up.bevel, kit.upper[k, M.REACH_LOW], kit.upper[k, M.REACH_HIGH], t)
 
@@ -65,7 +68,7 @@ def climb(
     out, row, moved = np.empty((29 + slots, 3)), np.empty(count), np.empty(count)
     hard, other, slope = np.empty(count), np.empty(count), np.empty((count, 7))
     at = start.copy()
-    settle_pads(site, i, kit, k, t, at, out)
+    settle_pads(site, i, kit, k, t, at)
     value = aim_at(site, i, kit, k, t, scale, at, out)
     fixed = y_high <= y_low
     low, high = np.empty(7), np.empty(7)
@@ -74,7 +77,9 @@ def climb(
             break
         pieces(site, i, kit, k, t, scale, at, NEAR, out, row, hard)
         _soften(row, hard, value, t)
-        for j in range(7):
+        pad_slopes(kit.lower, k, t, slope, 0, PAD_LOW)
+        pad_slopes(kit.upper, k, t, slope, BRACKET, PAD_UP)
+        for j in range(5):
             if j == Y and fixed:
                 slope[:, j] = 0.0
                 continue
@@ -89,10 +94,12 @@ def climb(
         low[Y], high[Y] = max(-trust, y_low - at[Y]), min(trust, y_high - at[Y])
         low[PAD_LOW], high[PAD_LOW] = -at[PAD_LOW], t[T.PAD_MAX] - at[PAD_LOW]
         low[PAD_UP], high[PAD_UP] = -at[PAD_UP], t[T.PAD_MAX] - at[PAD_UP]
-        step, _ = best_step(row, slope, hard, low, high, count)
+        step, hoped = best_step(row, slope, hard, low, high, count)
+        if hoped < enough and np.isfinite(enough) and trust >= WIDE:
+            break
         tried = at + step
         tried[Y] = min(max(tried[Y], y_low), y_high)
-        settle_pads(site, i, kit, k, t, tried, out)
+        settle_pads(site, i, kit, k, t, tried)
         got = aim_at(site, i, kit, k, t, scale, tried, out)
         if got > value + 1e-9:
             at, value = tried, got

@@ -24,8 +24,8 @@ from service.core.fit.terms import FIXED, Terms, terms
 Array = NDArray[np.float64]
 DISAGREEMENT = 0.1
 """First-order and Monte Carlo probabilities further apart than this are flagged."""
-TRUST = 30.0
-ROUNDS = 8
+TRUST = 150.0
+ROUNDS = 6
 
 
 def settle(

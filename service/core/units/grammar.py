@@ -77,7 +77,9 @@ def _preposition(tokens: Tokens, at: int) -> bool:
         return False
     follows = tokens[at + 1]
     year = follows.digits and len(follows.text) == 4  # noqa: PLR2004 - "in 1984"
-    return gap(tokens, at + 1) > 0 and (follows.text in AFTER_PREPOSITION_IN or follows.capital or year)
+    counted = tokens[at - 1].digits and len(tokens[at - 1].text) == 4  # noqa: PLR2004 - "1984 in Kiel", wrapped or not
+    name = follows.capital and (counted or not follows.first)
+    return gap(tokens, at + 1) > 0 and (follows.text in AFTER_PREPOSITION_IN or name or year)
 
 
 def hit_at(tokens: Tokens, at: int, *, loose_sign: bool = False) -> Hit | None:
