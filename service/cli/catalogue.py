@@ -5,8 +5,8 @@ from __future__ import annotations
 from service.cli import faults, given, out
 from service.cli.options import Db, Json, Source, group, opened
 from service.cli.sheet import Sheet, table
-from service.core.boat import FormError
 from service.core.catalogue import Catalogue
+from service.core.form import FormError
 from service.files.read.catalogue_file import read_catalogue
 from service.flow.load_catalogue import load_catalogue
 

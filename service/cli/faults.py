@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 
 from service.cli.plain import plain
-from service.core.boat import FormError
+from service.core.form import FormError
 from service.files.read.errors import Unreadable
 from service.flow.fit import NotInCatalogue
 from service.flow.known import NoCatalogue

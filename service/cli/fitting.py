@@ -16,8 +16,8 @@ from service.cli.pages import fit as fit_page
 from service.cli.progress import bar
 from service.cli.reading import FORM_SCHEMA, one_form
 from service.cli.sheet import Sheet
-from service.core.boat import parse_shape
 from service.core.catalogue import Configuration
+from service.core.form import parse_shape
 from service.flow.answer import answer_file
 from service.flow.fit import fit_form
 from service.flow.recall import recall_form
@@ -31,7 +31,10 @@ Shaft = Annotated[str, typer.Option("--shaft", metavar="CODE", help="The shaft."
 
 
 def recall(form: FormFile, json: Json = False, db: Db = None) -> None:
-    """Bring up precedents for a boat form and what fitters would install, unchecked."""
+    """Bring up boats like this one, unchecked.
+
+    Precedents with their likeness and differences, and what fitters would install.
+    """
     boat_form = one_form(form, db)
     with reading(db) as uow:
         found = recall_form(uow, boat_form)
@@ -57,7 +60,10 @@ def fit(
     json: Json = False,
     db: Db = None,
 ) -> None:
-    """Place and check one configuration on a boat. Exit status 1 where it does not fit."""
+    """Place and check one configuration.
+
+    On the boat of a form. Exit status 1 where it does not fit.
+    """
     with faults.reading("configuration", "catalogue"):
         asked = parse_shape(Configuration, {"gear": gear, "lower": lower, "upper": upper, "shaft": shaft})
     boat_form = one_form(form, db)
@@ -73,9 +79,9 @@ def fit(
 
 
 def answer(file: Source, out_: Out = None, seed: Seed = 1, json: Json = False, db: Db = None) -> None:
-    """Answer a mail, a text or a boat form: which boat, precedents, what fits, what is missing, the reply.
+    """Answer a mail, a text or a boat form.
 
-    Exit status 1 where for a boat in it nothing fits; 0 where it asks nothing.
+    Which boat, precedents, what fits and where, what is missing, the reply; enquiry and answer are kept. Exit status 1 where for a boat in it nothing fits; 0 where it asks nothing.
     """
     data, name = given.read(file)
     folder = outbox.ready(out_)

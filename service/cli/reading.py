@@ -15,7 +15,10 @@ FORM_SCHEMA = "boat-form"
 
 
 def read(file: Source, json: Json = False, db: Db = None) -> None:
-    """Read a mail (.eml), a text or a boat form: form, evidence, doubts, what is missing, questions."""
+    """Read what a mail, a text or a boat form says.
+
+    Form, evidence, doubts, what is missing, questions. Exit status 0 also for a mail that asks for nothing.
+    """
     data, name = given.read(file)
     got = read_any(data, name, db)
     if json:

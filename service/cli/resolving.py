@@ -36,8 +36,9 @@ def resolve(
     json: Json = False,
     db: Db = None,
 ) -> None:
-    """Find the hull model a name means: matched, several or unknown.
+    """Find the hull model a name means.
 
+    Matched, several or unknown, and why.
     With --file, one JSON line for each row, in order.
     """
     if (name is None) == (file is None):

@@ -36,7 +36,10 @@ DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
 
 def schema(name: Which = None, json: Json = False, db: Db = None) -> None:
-    """Print the JSON Schema of a published shape (always JSON); without NAME, list the shapes."""
+    """Print a published shape as JSON Schema.
+
+    Always JSON; without NAME, the shapes are listed.
+    """
     del db  # every command takes it; a shape needs none
     if name is None:
         _list(json)

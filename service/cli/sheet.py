@@ -128,10 +128,22 @@ def said(field: str, value: object) -> str:
 
     >>> said("transom.rake_deg", 12.0), said("boat.stern", "raked"), said("boat.loa_mm", None)
     ('12°', 'raked', 'not said')
+    >>> said("obstacles[0].aft_mm", [-100.0, None]), said("obstacles[0].keep", True)
+    ('-100 mm to open', 'yes')
+    >>> said("obstacles[0]", {"kind": "ladder", "aft_mm": [0, 90]})
+    'kind ladder, aft_mm 0 mm to 90 mm'
     """
     if value is None:
         return "not said"
-    if isinstance(value, bool) or not isinstance(value, (int, float)):
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, dict):
+        return ", ".join(f"{key} {said(key, item)}" for key, item in value.items())
+    if isinstance(value, (list, tuple)):
+        ends = len(value) == 2 and field.endswith("_mm")  # noqa: PLR2004 - a span has two ends
+        items = ["open" if item is None and ends else said(field, item) for item in value]
+        return " to ".join(items) if ends else "; ".join(items)
+    if not isinstance(value, (int, float)):
         return str(value)
     unit = next((unit for unit in ("mm", "deg", "kg") if field.endswith(f"_{unit}")), "")
     return number(float(value), unit) if unit else f"{value:g}"

@@ -8,11 +8,11 @@ a unit ("4 ft 2 1/2 in", "1,27 m", "18°") is taken wherever a number is. Unknow
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterator
 from datetime import datetime
 from functools import cache
-from typing import Annotated, Any, Literal, Self, TypeVar, get_args
+from itertools import pairwise
+from typing import Annotated, Any, Literal, Self, get_args
 
 from pydantic import (
     AfterValidator,
@@ -20,7 +20,6 @@ from pydantic import (
     BeforeValidator,
     ConfigDict,
     Field,
-    ValidationError,
     field_validator,
     model_validator,
 )
@@ -39,7 +38,6 @@ Method = Literal[
     "tape", "laser", "phone_level", "inclinometer", "drawing", "brochure", "scale", "photo",
     "sister_ship", "guess",
 ]  # fmt: skip
-S = TypeVar("S", bound=BaseModel)
 STERNS: tuple[str, ...] = get_args(Stern)
 OBSTACLE_KINDS: tuple[str, ...] = get_args(ObstacleKind)
 METHODS: tuple[str, ...] = get_args(Method)
@@ -148,7 +146,7 @@ class Section(Shape):
         if (self.height_mm is None) == (self.below_top_mm is None):
             raise ValueError("give exactly one of height_mm and below_top_mm")
         halves = [point.half_breadth_mm for point in self.points]
-        if any(b <= a for a, b in zip(halves, halves[1:], strict=False)):
+        if any(b <= a for a, b in pairwise(halves)):
             raise ValueError("half_breadth_mm must grow from point to point; the section folds back")
         return self
 
@@ -165,7 +163,7 @@ class Transom(Shape):
     bottom_height_mm: Length | None = Field(
         None,
         title="height of the transom's bottom edge above the water",
-        description="On the centreline, from the water to where the transom ends below; negative if it ends under water.",
+        description="On the centreline, from the water to where the transom ends below; negative under water.",
     )
     rake_deg: Angle | None = Field(
         None,
@@ -213,7 +211,7 @@ class Transom(Shape):
         if len({row.height_mm is None for row in rows}) > 1:
             raise ValueError("use either height_mm or below_top_mm throughout")
         down = [row.below_top_mm if row.height_mm is None else -row.height_mm for row in rows]
-        steps = [b - a for a, b in zip(down, down[1:], strict=False)]
+        steps = [b - a for a, b in pairwise(down)]
         if not (all(s > 0 for s in steps) or all(s < 0 for s in steps)):
             raise ValueError("heights must go steadily down (or up) from point to point; it folds back")
         return rows
@@ -329,7 +327,8 @@ class BoatForm(Shape):
 
     def document(self) -> dict[str, Any]:
         """Return the form as JSON values, without what nobody said."""
-        return _bare(self.model_dump(mode="json", by_alias=True, exclude_none=True))
+        bare: dict[str, Any] = _bare(self.model_dump(mode="json", by_alias=True, exclude_none=True))
+        return bare
 
 
 def _bare(value: Any) -> Any:  # noqa: ANN401 - JSON is any
@@ -347,7 +346,7 @@ def _bare(value: Any) -> Any:  # noqa: ANN401 - JSON is any
 def _walk(model: type[BaseModel], stem: str = "") -> Iterator[str]:
     for name, info in model.model_fields.items():
         key = info.alias or name
-        inner = _inner_model(info.annotation)
+        inner = inner_model(info.annotation)
         many = "tuple" in str(info.annotation) and inner is not None
         path = f"{stem}{key}{'[]' if many else ''}"
         yield path
@@ -355,11 +354,12 @@ def _walk(model: type[BaseModel], stem: str = "") -> Iterator[str]:
             yield from _walk(inner, path + ".")
 
 
-def _inner_model(annotation: object) -> type[BaseModel] | None:
+def inner_model(annotation: object) -> type[BaseModel] | None:
+    """Return the shape inside an annotation (`tuple[Obstacle, ...] | None` -> Obstacle), None where there is none."""
     if isinstance(annotation, type) and issubclass(annotation, BaseModel):
         return annotation
     for arg in get_args(annotation):
-        found = _inner_model(arg)
+        found = inner_model(arg)
         if found is not None:
             return found
     return None
@@ -395,7 +395,7 @@ def _field(path: str) -> tuple[str | None, str | None]:
         info = next((i for n, i in model.model_fields.items() if (i.alias or n) == part), None)
         if info is None:
             return None, None
-        model = _inner_model(info.annotation)
+        model = inner_model(info.annotation)
     return (info.title, info.description) if info else (None, None)
 
 
@@ -413,103 +413,3 @@ def get(form: BoatForm, path: str) -> Any:  # noqa: ANN401 - a field of any type
         else:
             value = value.schema_ if part == "schema" else getattr(value, part)
     return value
-
-
-def with_values(form: BoatForm, values: Mapping[str, object]) -> BoatForm:
-    """Return the form with scalar fields replaced (`{"transom.rake_deg": 12}`), validated anew."""
-    data = form.document()
-    for path, value in values.items():
-        *parts, last = path.split(".")
-        at = data
-        for part in parts:
-            at = at.setdefault(part, {})
-        at[last] = value
-    return parse_form(data)
-
-
-def merged(newer: BoatForm, older: BoatForm) -> BoatForm:
-    """Return the newer form with its gaps filled from the older one; lists are taken whole, never mixed.
-
-    A measurement taken from the older form keeps the method and uncertainty it was taken with.
-    """
-    return parse_form(_filled(newer.document(), older.document()))
-
-
-def _filled(newer: dict[str, Any], older: dict[str, Any]) -> dict[str, Any]:
-    out = dict(newer)
-    for key, value in older.items():
-        if isinstance(value, dict) and isinstance(out.get(key, {}), dict):
-            out[key] = _filled(out.get(key, {}), value)
-        else:
-            out.setdefault(key, value)
-    return out
-
-
-# --- reading a form, with errors that say what, where and how to mend it --------------------------------
-
-
-@dataclass(frozen=True)
-class Defect:
-    """One thing wrong with an input: where, what was found, what is wrong and what was expected."""
-
-    field: str
-    value: str
-    problem: str
-
-    def __str__(self) -> str:
-        """Return one line for people."""
-        return f"{self.field}: {self.problem}" + (f" (got {self.value})" if self.value else "")
-
-
-class FormError(ValueError):
-    """A form that cannot be read; `defects` names every fault."""
-
-    def __init__(self, defects: list[Defect]) -> None:
-        """Keep the defects; the message is one line each."""
-        super().__init__("\n".join(map(str, defects)))
-        self.defects = defects
-
-
-def parse_form(data: object) -> BoatForm:
-    """Return the form in `data` (JSON values). FormError names each wrong field, with the nearest known key."""
-    return parse_shape(BoatForm, data)
-
-
-def parse_shape(shape: type[S], data: object) -> S:
-    """Return `data` as `shape`; FormError lists every defect by field path."""
-    try:
-        return shape.model_validate(data)
-    except ValidationError as error:
-        raise FormError([_defect(shape, dict(item)) for item in error.errors(include_url=False)]) from None
-
-
-def _defect(shape: type[BaseModel], item: dict[str, Any]) -> Defect:
-    where = dotted(item["loc"])
-    found = item.get("input")
-    shown = "" if isinstance(found, (dict, list)) or found is None else repr(found)[:80]
-    if item["type"] == "extra_forbidden":
-        *stem, last = item["loc"]
-        known = _keys_at(shape, stem)
-        near = nearest(str(last), known)
-        hint = f"; did you mean {near!r}?" if near else f"; known here: {', '.join(known)}"
-        return Defect(where, "", f"unknown field{hint}")
-    message = item["msg"].removeprefix("Value error, ")
-    return Defect(where or "form", shown, message[0].lower() + message[1:])
-
-
-def dotted(location: tuple[int | str, ...]) -> str:
-    """Write a location as `transom.profile[2].aft_mm`."""
-    text = ""
-    for part in location:
-        text += f"[{part}]" if isinstance(part, int) else f".{part}" if text else str(part)
-    return text
-
-
-def _keys_at(shape: type[BaseModel], stem: list[int | str]) -> list[str]:
-    model: type[BaseModel] | None = shape
-    for part in stem:
-        if isinstance(part, int) or model is None:
-            continue
-        info = next((i for n, i in model.model_fields.items() if (i.alias or n) == part), None)
-        model = _inner_model(info.annotation) if info else None
-    return [i.alias or n for n, i in model.model_fields.items()] if model else []

@@ -5,7 +5,8 @@ from __future__ import annotations
 from datetime import datetime
 
 from service.core.answer import Answer, Answers, compose
-from service.core.boat import BoatForm, merged
+from service.core.boat import BoatForm
+from service.core.form import merged
 from service.core.hulls import HullDecision
 from service.core.reading import Reading
 from service.core.reading.letter import Letter

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from service.core.boat import FormError
+from service.core.form import FormError
 from service.files.read.catalogue_file import read_catalogue
 from service.files.read.errors import Unreadable
 from service.files.read.hulls_file import read_hulls

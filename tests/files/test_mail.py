@@ -14,7 +14,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from service.core.boat import BoatForm, FormError
+from service.core.boat import BoatForm
+from service.core.form import FormError
 from service.core.reading.letter import Letter
 from service.files.read.enquiry import read_enquiry
 from service.files.read.errors import Unreadable

@@ -6,8 +6,8 @@ from typing import Any
 
 import pytest
 
-from service.core.boat import parse_form
 from service.core.catalogue import Configuration
+from service.core.form import parse_form
 from service.core.record import Record
 from service.core.revision import Revision
 from service.files.read.records_file import read_records

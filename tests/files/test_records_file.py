@@ -10,8 +10,8 @@ import xlsxwriter
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from service.core.boat import parse_form
 from service.core.catalogue import Configuration
+from service.core.form import parse_form
 from service.core.record import Record
 from service.files.read.errors import Unreadable
 from service.files.read.records_file import RecordRow, read_records

@@ -11,8 +11,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from python_calamine import CalamineWorkbook
 
-from service.core.boat import METHODS, OBSTACLE_KINDS, BoatForm, parse_form
+from service.core.boat import METHODS, OBSTACLE_KINDS, BoatForm
 from service.core.catalogue import Configuration
+from service.core.form import parse_form
 from service.core.record import Record, RecordedPlacement, Status
 from service.core.revision import Revision
 from service.files.columns import columns, guard, unguard

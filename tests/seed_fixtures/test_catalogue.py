@@ -12,7 +12,8 @@ from seed_fixtures.boats import Boat, Rudder, Stern, Thing
 from seed_fixtures.generate import kit
 from seed_fixtures.ways import gear_for, ways
 from service.core.boat import METHODS, OBSTACLE_KINDS
-from service.core.catalogue import Catalogue, parse_catalogue
+from service.core.catalogue import Catalogue
+from service.core.catalogue_check import parse_catalogue
 
 INBOARD = Rudder("inboard", -800, -900, -320, -190, -1450, 35)
 

@@ -8,7 +8,8 @@ from collections import Counter, defaultdict
 import pytest
 
 from seed_fixtures.generate import HERE, RECORDS, as_lines, fleet, hull_rows, kit
-from service.core.catalogue import Catalogue, parse_catalogue
+from service.core.catalogue import Catalogue
+from service.core.catalogue_check import parse_catalogue
 from service.core.record import HullModel, Record
 
 

@@ -9,8 +9,9 @@ from pathlib import Path
 import pytest
 import sqlalchemy as sa
 
-from service.core.boat import parse_form
-from service.core.catalogue import Catalogue, parse_catalogue
+from service.core.catalogue import Catalogue
+from service.core.catalogue_check import parse_catalogue
+from service.core.form import parse_form
 from service.core.record import HullModel
 from service.store import schema
 from service.store.errors import Conflict

@@ -8,8 +8,9 @@ from typing import Any
 import pytest
 import sqlalchemy as sa
 
-from service.core.boat import Contact, parse_form
+from service.core.boat import Contact
 from service.core.catalogue import Configuration
+from service.core.form import parse_form
 from service.core.record import HullModel, Record
 from service.core.revision import Revision
 from service.store import schema

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rich.console import RenderableType
 
-from service.cli.pages.boat import bullets
+from service.cli.pages.boat import bullets, called
 from service.cli.sheet import Sheet, said, share, table, words
 from service.core.boat import title
 from service.core.reading import Reading
@@ -15,7 +15,7 @@ def show(sheet: Sheet, reading: Reading, name: str) -> None:
     boats = f"{reading.boats} boat{'' if reading.boats == 1 else 's'}"
     sheet.title(name, f"{reading.kind}, {boats}" if reading.is_enquiry else f"{reading.kind}: asks for no fit")
     for index, form in enumerate(reading.forms):
-        rows = [(title(path), said(path, value)) for path, value in _leaves(form.document()) if path != "schema"]
+        rows = [(called(form, path), said(path, value)) for path, value in _leaves(form.document()) if path != "schema"]
         label = "form" if len(reading.forms) == 1 else f"form {index + 1}"
         sheet.part(label, table(("field", "said"), rows) if rows else words("nothing was said of the boat"))
     sheet.part("evidence", *_evidence(reading))
@@ -24,10 +24,10 @@ def show(sheet: Sheet, reading: Reading, name: str) -> None:
         for d in reading.doubts
     ]
     if doubts:
-        sheet.part("doubts", table(("field", "why", "could be", "words"), doubts))
-    missing = [(title(m.field), m.why) for m in reading.missing]
+        sheet.part("doubts", table(("field", "why", "could be", "words"), doubts, wraps=(0, 1, 2, 3)))
+    missing = [(title(m.field), m.why.removeprefix(f"{title(m.field)}: ")) for m in reading.missing]
     if missing:
-        sheet.part("missing", table(("field", "why it matters"), missing))
+        sheet.part("missing", table(("field", "why it matters"), missing, wraps=(0, 1)))
     sheet.part("questions", *bullets(reading.questions, numbered=True))
     files = [
         (a.name or "unnamed", a.type, f"{a.bytes} bytes", "read" if a.read else "not read") for a in reading.attachments
@@ -37,17 +37,23 @@ def show(sheet: Sheet, reading: Reading, name: str) -> None:
 
 
 def _evidence(reading: Reading) -> list[RenderableType]:
+    """Return what was taken from which words; what a mail's own header says needs no witness."""
+    several = reading.boats > 1
     rows = [
         (
-            title(e.field),
+            (f"{e.boat + 1}: " if several else "") + _called(reading, e.boat, e.field),
             said(e.field, e.value),
             share(e.confidence),
-            "quoted" if e.quoted else "",
-            " ".join(e.text.split()),
+            " ".join(e.text.split()) + (" (quoted)" if e.quoted else ""),
         )
         for e in reading.evidence
+        if e.text
     ]
-    return [table(("field", "read as", ">sure", "", "from the words"), rows)] if rows else []
+    return [table(("field", "read as", ">sure", "from the words"), rows, wraps=(0, 1, 3))] if rows else []
+
+
+def _called(reading: Reading, boat: int, field: str) -> str:
+    return called(reading.forms[boat], field) if boat < len(reading.forms) else title(field)
 
 
 def _leaves(value: object, path: str = "") -> list[tuple[str, object]]:

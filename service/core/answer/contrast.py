@@ -11,12 +11,13 @@ from collections.abc import Mapping, Sequence
 import numpy as np
 
 from service.core.answer.shapes import Contrast, Suggestion
-from service.core.boat import get, title, with_values
+from service.core.boat import get, title
 from service.core.catalogue import Configuration
 from service.core.fit import Boats
 from service.core.fit.engine import nominal_of
 from service.core.fit.kit import build
 from service.core.fit.place import place
+from service.core.form import with_values
 from service.core.recall import Fleet, Precedent, Recall
 
 FIELDS = (

@@ -10,8 +10,8 @@ from numpy.typing import NDArray
 
 from service.core.boat import BoatForm, Box, Obstacle, ProfilePoint, Section
 from service.core.catalogue import Catalogue
-from service.core.fit.factors import HEIGHTS, WATERLINE, Factor, normal, standard_uncertainty
 from service.core.fit import pchip
+from service.core.fit.factors import HEIGHTS, WATERLINE, Factor, normal, standard_uncertainty
 from service.core.fit.site import NO_CURVE, PROFILE, SECTIONS, S, Site
 
 Array = NDArray[np.float64]

@@ -17,9 +17,34 @@ from service.core.fit.kit import G, Kit, M
 from service.core.fit.mounts import Seated, seat
 from service.core.fit.site import S, Site
 from service.core.fit.terms import (
-    DISPLACEMENT, FIXED, FOOT, GAP, HEAD, HULL_BLADE, HULL_HEAD, HULL_SHAFT, HULL_TILLER, HULL_VANE, LOWER, OVERHANG,
-    PAD, REACH, REST, ROOT_LEE, ROOT_REST, RUDDER_BLADE, RUDDER_SHAFT, SEAT, SPACING, STANDS, STRUT, UPPER, WAKE,
-    WEATHER, T, Terms,
+    DISPLACEMENT,
+    FIXED,
+    FOOT,
+    GAP,
+    HEAD,
+    HULL_BLADE,
+    HULL_HEAD,
+    HULL_SHAFT,
+    HULL_TILLER,
+    HULL_VANE,
+    LOWER,
+    OVERHANG,
+    PAD,
+    REACH,
+    REST,
+    ROOT_LEE,
+    ROOT_REST,
+    RUDDER_BLADE,
+    RUDDER_SHAFT,
+    SEAT,
+    SPACING,
+    STANDS,
+    STRUT,
+    UPPER,
+    WAKE,
+    WEATHER,
+    T,
+    Terms,
 )  # fmt: skip
 
 Array = NDArray[np.float64]

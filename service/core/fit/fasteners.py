@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+
 from service.core.catalogue import Bracket, Catalogue, Configuration, Role
 from service.core.fit.mounts import Seated
 from service.core.fit.shapes import Fastener, Pad, PartLine

@@ -15,8 +15,21 @@ from service.core.fit.kit import CHEEK, STEP, STRUTTED, Kit, M
 from service.core.fit.mounts import Seated
 from service.core.fit.site import Flag, Site
 from service.core.fit.terms import (
-    FIXED, FOOT, HEAD, HULL_BLADE, LOWER, OVERHANG, REST, RUDDER_BLADE, RUDDER_SHAFT, SPACING, STRUT, UPPER,
-    WEATHER, T, Terms,
+    FIXED,
+    FOOT,
+    HEAD,
+    HULL_BLADE,
+    LOWER,
+    OVERHANG,
+    REST,
+    RUDDER_BLADE,
+    RUDDER_SHAFT,
+    SPACING,
+    STRUT,
+    UPPER,
+    WEATHER,
+    T,
+    Terms,
 )  # fmt: skip
 
 Array = NDArray[np.float64]

@@ -6,7 +6,8 @@ from collections import defaultdict
 from collections.abc import Sequence
 from typing import Any
 
-from service.core.boat import BoatForm, FormError, parse_form
+from service.core.boat import BoatForm
+from service.core.form import FormError, parse_form
 from service.core.reading.claims import Claim
 from service.core.reading.obstacles import Seen
 from service.core.reading.shape import Doubt, Evidence

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import tomllib
 
-from service.core.catalogue import Catalogue, parse_catalogue
+from service.core.catalogue import Catalogue
+from service.core.catalogue_check import parse_catalogue
 from service.files.read.errors import Unreadable
 
 LARGEST = 8_000_000

@@ -5,7 +5,8 @@ from __future__ import annotations
 import json
 import re
 
-from service.core.boat import BoatForm, parse_form
+from service.core.boat import BoatForm
+from service.core.form import parse_form
 from service.core.reading.letter import Letter
 from service.files.read.decode import text_of
 from service.files.read.errors import Unreadable

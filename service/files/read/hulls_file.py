@@ -7,7 +7,8 @@ from typing import Annotated, Any, Self
 
 from pydantic import Field, model_validator
 
-from service.core.boat import FormError, Mass, Shape, Size, Stern, Text, parse_shape
+from service.core.boat import Mass, Shape, Size, Stern, Text
+from service.core.form import FormError, parse_shape
 from service.files.read.errors import Unreadable
 from service.files.read.tables import Row, RowError, content_of, read_table
 

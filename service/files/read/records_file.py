@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from service.core.boat import Defect, FormError, parse_shape
+from service.core.form import Defect, FormError, parse_shape
 from service.core.record import Record
 from service.core.revision import Revision
 from service.core.words import nearest

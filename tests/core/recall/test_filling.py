@@ -3,8 +3,9 @@
 import numpy as np
 import pytest
 
-from service.core.boat import BoatForm, parse_form, with_values
+from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
+from service.core.form import parse_form, with_values
 from service.core.recall import Fleet, fills
 from service.core.recall.features import COLUMNS
 from service.core.record import HullModel, Record

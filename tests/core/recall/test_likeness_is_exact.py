@@ -9,8 +9,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from service.core.boat import BoatForm, parse_form
+from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
+from service.core.form import parse_form
 from service.core.recall import WEIGHTS, Fleet
 from service.core.recall.features import FEATURES, stern_distance
 from service.core.recall.ranking import rank

@@ -7,8 +7,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from service.core.boat import BoatForm, parse_form
+from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
+from service.core.form import parse_form
 from service.core.recall import Fleet, Weights, recall
 from service.core.record import HullModel, Outcome, Record, Status
 
