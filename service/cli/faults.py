@@ -12,8 +12,8 @@ from contextlib import contextmanager
 from service.cli.plain import plain
 from service.core.form import FormError
 from service.files.read.errors import Unreadable
-from service.flow.fit import NotInCatalogue
-from service.flow.known import NoCatalogue
+from service.flow.fit import NotInCatalogueError
+from service.flow.known import NoCatalogueError
 from service.store.errors import BadAddress, Conflict, StoreError
 
 DONE, NO, BAD_INPUT, CANNOT_WORK = 0, 1, 2, 3
@@ -52,9 +52,9 @@ def tell(error: Exception) -> int:
 
 def explain(error: Exception) -> tuple[int, str]:
     """Return the exit status and the message for an error."""
-    if isinstance(error, (BadInput, Unreadable, FormError, NotInCatalogue, BadAddress, Conflict)):
+    if isinstance(error, (BadInput, Unreadable, FormError, NotInCatalogueError, BadAddress, Conflict)):
         return BAD_INPUT, str(error)
-    if isinstance(error, (StoreError, NoCatalogue)):
+    if isinstance(error, (StoreError, NoCatalogueError)):
         return CANNOT_WORK, str(error)
     if isinstance(error, OSError):
         return CANNOT_WORK, _of_the_system(error)

@@ -81,7 +81,8 @@ def fit(
 def answer(file: Source, out_: Out = None, seed: Seed = 1, json: Json = False, db: Db = None) -> None:
     """Answer a mail, a text or a boat form.
 
-    Which boat, precedents, what fits and where, what is missing, the reply; enquiry and answer are kept. Exit status 1 where for a boat in it nothing fits; 0 where it asks nothing.
+    Which boat, precedents, what fits and where, what is missing, the reply; enquiry and answer are kept.
+    Exit status 1 where for a boat in it nothing fits; 0 where it asks nothing.
     """
     data, name = given.read(file)
     folder = outbox.ready(out_)

@@ -11,16 +11,16 @@ from service.flow.resolve import hull_of
 from service.store.unit import UnitOfWork
 
 
-class NotInCatalogue(LookupError):
+class NotInCatalogueError(LookupError):
     """A configuration that the catalogue cannot make; the message says why and names the nearest code."""
 
 
 def fit_form(uow: UnitOfWork, form: BoatForm, configuration: Configuration, *, seed: int = 1) -> Fit:
-    """Return the fit, with cures where it fails. NotInCatalogue where the codes do not go together."""
+    """Return the fit, with cures where it fails. NotInCatalogueError where the codes do not go together."""
     shelf = gather(uow)
     misfit = shelf.known.catalogue.misfit(configuration)
     if misfit:
-        raise NotInCatalogue(misfit)
+        raise NotInCatalogueError(misfit)
     boats = ready(form, shelf.known, hull_of(shelf.index, form), seed)
     fit = fit_configuration(boats, configuration)
     return fit if fit.verdict != "does_not_fit" else fit.model_copy(update={"cures": cures(boats, fit)})

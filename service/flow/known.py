@@ -11,7 +11,7 @@ from service.core.recall import Fleet
 from service.store.unit import UnitOfWork
 
 
-class NoCatalogue(LookupError):
+class NoCatalogueError(LookupError):
     """No catalogue has been loaded; the message says how to load one."""
 
 
@@ -24,10 +24,10 @@ class Shelf:
 
 
 def gather(uow: UnitOfWork) -> Shelf:
-    """Return everything an answer is made from. NoCatalogue where none was loaded."""
+    """Return everything an answer is made from. NoCatalogueError where none was loaded."""
     catalogue = uow.catalogues.latest()
     if catalogue is None:
-        raise NoCatalogue("no catalogue is loaded; load one with `transom catalogue load FILE`")
+        raise NoCatalogueError("no catalogue is loaded; load one with `transom catalogue load FILE`")
     hulls = uow.hulls.all()
     fleet = Fleet.build(uow.records.all(), {hull.id: hull for hull in hulls})
     return Shelf(Known(catalogue, fleet, f"transom-ledger {__version__}"), HullIndex.build(hulls))

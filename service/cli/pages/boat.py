@@ -14,6 +14,7 @@ from service.core.recall import Difference, Precedent, Vote
 
 MOST_NAMED = 3
 MOST_SHOWN = 6
+WHOLE = "where it is"
 AXES = {"aft_mm": "fore and aft", "starboard_mm": "athwartships", "height_mm": "height"}
 TAKEN = {"matched": "matched", "several": "could be several", "unknown": "not known"}
 
@@ -73,7 +74,7 @@ def called(form: BoatForm, path: str) -> str:
     one = form.obstacles[int(inside[1])]
     name = one.kind + (f" ({one.side})" if one.side else "")
     part = AXES.get(inside[2], inside[2])
-    return f"{name}: {part}" if part else f"{name}: where it is"
+    return f"{name}: {part}" if part else f"{name}: {WHOLE}"
 
 
 def bullets(lines: Sequence[str], *, numbered: bool = False) -> list[RenderableType]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rich.console import RenderableType
 
-from service.cli.pages.boat import bullets, called
+from service.cli.pages.boat import WHOLE, bullets, called
 from service.cli.sheet import Sheet, said, share, table, words
 from service.core.boat import title
 from service.core.reading import Reading
@@ -53,7 +53,9 @@ def _evidence(reading: Reading) -> list[RenderableType]:
 
 
 def _called(reading: Reading, boat: int, field: str) -> str:
-    return called(reading.forms[boat], field) if boat < len(reading.forms) else title(field)
+    if boat >= len(reading.forms):
+        return title(field)
+    return called(reading.forms[boat], field).removesuffix(f": {WHOLE}")
 
 
 def _leaves(value: object, path: str = "") -> list[tuple[str, object]]:

@@ -9,8 +9,14 @@ from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue
 
 ALWAYS = (
-    "This is advice worked out from what we were told. Confirm every measurement on the boat before metal is ordered or a hole is drilled.",
-    "Holes in a hull can sink a boat. Ask the builder or a surveyor whether the skin may be drilled there and how it must be backed; local rules and class come first.",
+    (
+        "This is advice worked out from what we were told. Confirm every measurement on the boat before metal is ordered "
+        "or a hole is drilled."
+    ),
+    (
+        "Holes in a hull can sink a boat. Ask the builder or a surveyor whether the skin may be drilled there and how it "
+        "must be backed; local rules and class come first."
+    ),
     "Set the shaft plumb both ways with a dummy tube before drilling: fit the lower bracket first.",
 )
 

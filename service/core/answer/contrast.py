@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 import numpy as np
+from numpy.typing import NDArray
 
 from service.core.answer.shapes import Contrast, Suggestion
 from service.core.boat import get, title
@@ -54,7 +55,9 @@ def _differing(boats: Boats, sister: Precedent, fleet: Fleet) -> dict[str, float
     return values
 
 
-def _spot(boats: Boats, configuration: Configuration, changes: Mapping[str, float]) -> tuple[np.ndarray, float]:  # type: ignore[type-arg]
+def _spot(
+    boats: Boats, configuration: Configuration, changes: Mapping[str, float]
+) -> tuple[NDArray[np.float64], float]:
     form = with_values(boats.form, changes) if changes else boats.form
     site = nominal_of(boats, form)
     best = place(site, build(boats.catalogue, [configuration]), boats.catalogue.rules)

@@ -49,9 +49,11 @@ def _opening(answer: Answer) -> list[str]:
 def _suggestion(answer: Answer, best: Suggestion) -> list[str]:
     fit, c = best.fit, best.configuration
     lines = [
-        f"We suggest gear {c.gear} on lower bracket {c.lower} and upper bracket {c.upper}, with shaft {c.shaft}. "
-        f"On your measurements it {SURE[fit.verdict]}; we put the chance that every check passes on your boat at "
-        f"{100 * (fit.probability or 0):.0f} %."
+        (
+            f"We suggest gear {c.gear} on lower bracket {c.lower} and upper bracket {c.upper}, with shaft {c.shaft}. "
+            f"On your measurements it {SURE[fit.verdict]}; we put the chance that every check passes on your boat at "
+            f"{100 * (fit.probability or 0):.0f} %."
+        )
     ]
     if fit.placement is not None:
         p = fit.placement
@@ -70,8 +72,10 @@ def _suggestion(answer: Answer, best: Suggestion) -> list[str]:
 
 def _nothing(nearest: Suggestion) -> list[str]:
     lines = [
-        "On the figures we have, nothing we make fits as she is. "
-        f"The nearest is {nearest.configuration}: {nearest.fit.why.removeprefix('tightest: ')}."
+        (
+            "On the figures we have, nothing we make fits as she is. "
+            f"The nearest is {nearest.configuration}: {nearest.fit.why.removeprefix('tightest: ')}."
+        )
     ]
     if nearest.fit.cures:
         lines.append("What would help: " + "; ".join(nearest.fit.cures) + ".")

@@ -215,7 +215,7 @@ def _box(
 
 def _placed(obstacle: Obstacle, axis: str, usual: tuple[float, float]) -> tuple[float, float]:
     """Return the usual place with the size that was said, about the usual middle."""
-    size = obstacle.size_mm and getattr(obstacle.size_mm, axis.removesuffix("_mm"))
+    size: float | None = getattr(obstacle.size_mm, axis.removesuffix("_mm"), None)
     if size is None:
         return usual
     middle = (usual[0] + usual[1]) / 2

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.boat import BoatForm
-from service.core.catalogue import Catalogue, Configuration
+from service.core.catalogue import Catalogue, Configuration, Role
 from service.core.fit import fasteners, loads, wording
 from service.core.fit.assemble import obstacles_that_count
 from service.core.fit.checks import check, scales
@@ -100,7 +100,7 @@ def _metal(
     """Return pads, bolts and strut cuts of both brackets."""
     rule = catalogue.rules.rule.get("backing_thickness")
     pads, bolts, cuts = [], [], []
-    roles: tuple[tuple[fasteners.Role, str], ...] = (("lower", configuration.lower), ("upper", configuration.upper))
+    roles: tuple[tuple[Role, str], ...] = (("lower", configuration.lower), ("upper", configuration.upper))
     for (role, code), seated in zip(roles, seats, strict=True):
         bracket = catalogue.bracket(code)
         cut = fasteners.pad(role, bracket, seated)

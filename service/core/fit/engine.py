@@ -177,7 +177,7 @@ def assured(boats: Boats, one: Set) -> Fitted:
     by_check = dict(zip(check_ids(boats.form), (margins >= 0).mean(axis=0), strict=True))
     binding = [c.id for c in fit.checks if c.binds]
     places = [n for n, id_ in enumerate(by_check) if id_ in binding]
-    passes = (margins[:, places] >= 0).all(axis=1)
+    passes = np.all(margins[:, places] >= 0, axis=1)
     first = settle.first_order(boats.nominal, boats.star, one.kit, one.spot, rules)
     probability = float(passes.mean())
     fit = fit.model_copy(

@@ -108,9 +108,7 @@ def build(
     wanted = [p for p in ALWAYS if not (p == "transom.rake_deg" and (form.transom.profile or form.transom.sections))]
     wanted += SCOOP if stern == "scoop" else ()
     wanted += ("transom.post_width_mm",) if stern == "double_ended" else ()
-    wanted += (
-        ("main_rudder.spacing_mm",) if form.main_rudder.number == 2 and form.main_rudder.spacing_mm is not None else ()
-    )  # noqa: PLR2004
+    wanted += ("main_rudder.spacing_mm",) if form.main_rudder.spacing_mm is not None else ()
     found, unknown = [], []
     for path in wanted:
         factor = _factor(form, catalogue, given, path, (stern, hung, loa_mm))
@@ -171,5 +169,5 @@ def _from_profile(form: BoatForm, path: str) -> float | None:
     if path == "transom.bottom_height_mm" and heights:
         return float(min(heights))
     if path == "transom.bottom_height_mm" and below and form.transom.top_height_mm is not None:
-        return form.transom.top_height_mm - max(below)
+        return form.transom.top_height_mm - float(max(below))
     return None

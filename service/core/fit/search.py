@@ -11,7 +11,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.fit.checks import CEILING, MARGIN, check, counts, smallest
+from service.core.fit.checks import CEILING, check, smallest
 from service.core.fit.clear import NEAR
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import Kit, M
@@ -146,12 +146,3 @@ def polish(
         at[Y] = min(max(at[Y], y_low), y_high)
         value = best
     return at, value
-
-
-@compiled
-def passes(site: Site, out: Array) -> bool:
-    """Say whether every check that binds passes."""
-    for place in range(out.shape[0]):
-        if counts(site, place, False) and not out[place, MARGIN] >= 0.0:
-            return False
-    return True

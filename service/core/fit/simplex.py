@@ -13,7 +13,7 @@ PIVOTS = 200
 
 
 @compiled
-def best_step(margin: Array, slope: Array, hard: Array, low: Array, high: Array, count: int) -> tuple[Array, float]:
+def best_step(margin: Array, slope: Array, hard: Array, low: Array, high: Array, count: int) -> tuple[Array, float]:  # noqa: C901 - setting up a table is one thought
     """Return the step d within low..high that maximises t = min over soft rows of margin + slope · d, and t.
 
     Rows 0..count-1 of `margin` (R,) and `slope` (R, n) are soft, or `hard` (R,) = 1: margin + slope · d >= 0 holds,
@@ -60,7 +60,7 @@ def best_step(margin: Array, slope: Array, hard: Array, low: Array, high: Array,
 
 
 @compiled
-def _pivot(table: Array, outside: NDArray[np.intp], basic: NDArray[np.intp], rows: int, columns: int) -> None:
+def _pivot(table: Array, outside: NDArray[np.intp], basic: NDArray[np.intp], rows: int, columns: int) -> None:  # noqa: C901, PLR0912 - a pivot is one thought
     """Raise the last row's objective until no column outside the basis can; each row reads basic = row · outside + constant."""
     for turn in range(PIVOTS):
         enter = -1

@@ -115,7 +115,7 @@ def sectors(
 @compiled
 def point_box(x: float, y: float, z: float, box: object) -> float:
     """Return the distance of a point from a box (x0, x1, y0, y1, z0, z1); zero inside."""
-    dx = max(max(box[0] - x, x - box[1]), 0.0)  # type: ignore[index]  # an array inside compiled code
-    dy = max(max(box[2] - y, y - box[3]), 0.0)  # type: ignore[index]  # the same
-    dz = max(max(box[4] - z, z - box[5]), 0.0)  # type: ignore[index]  # the same
+    dx = max(box[0] - x, x - box[1], 0.0)  # type: ignore[index]  # an array inside compiled code
+    dy = max(box[2] - y, y - box[3], 0.0)  # type: ignore[index]  # the same
+    dz = max(box[4] - z, z - box[5], 0.0)  # type: ignore[index]  # the same
     return math.sqrt(dx * dx + dy * dy + dz * dz)
