@@ -17,7 +17,8 @@ Advance = Callable[[int], None]
 @contextmanager
 def bar(label: str, total: int | None = None) -> Iterator[Advance]:
     """Yield a function to call with how many more are done; the bar shows after a second, and only on a terminal."""
-    columns = (TextColumn("{task.description}"), BarColumn(), MofNCompleteColumn(), TimeElapsedColumn())
+    counted = () if total is None else (MofNCompleteColumn(),)
+    columns = (TextColumn("{task.description}"), BarColumn(), *counted, TimeElapsedColumn())
     console = Console(file=sys.stderr, no_color=True)
     shown = Progress(*columns, console=console, transient=True, disable=not console.is_terminal)
     task = shown.add_task(label, total=total)
