@@ -19,9 +19,9 @@ find_python() {
   return 1
 }
 
-# Prints a line that changes when the lock, the project's own definition, the Python or the place of the checkout does.
-stamp_of() { # python lock
-  "$1" - "$venv" "$2" "$top/pyproject.toml" <<'PY'
+# Prints a line that changes when the lock, the project's own definition, the environment's Python or its place does.
+stamp_of() { # lock
+  "$venv/bin/python" - "$venv" "$1" "$top/pyproject.toml" <<'PY'
 import hashlib
 import pathlib
 import sys
@@ -48,10 +48,12 @@ need_venv_module() { # python
   return 1
 }
 
-make_venv() { # python
+make_venv() {
   if "$venv/bin/python" -c 'import pip' >/dev/null 2>&1; then return; fi
-  need_venv_module "$1"
-  "$1" -m venv --clear "$venv"
+  local python
+  python=$(find_python)
+  need_venv_module "$python"
+  "$python" -m venv --clear "$venv"
 }
 
 # ready run|test: afterwards $venv holds what that lock says, and the project itself.
@@ -61,20 +63,21 @@ ready() {
   export XDG_CACHE_HOME="$venv/cache"
 }
 
-# What tests need holds all that running needs, so either stamp will do for running.
+# Says whether the environment was made for what that lock and the project say now.
+is_made_for() { # run|test
+  local stamp
+  [ -x "$venv/bin/transom" ] && stamp=$(stamp_of "$top/scripts/lock/$1.txt" 2>/dev/null) &&
+    [ "$(cat "$venv/.made-for-$1" 2>/dev/null)" = "$stamp" ]
+}
+
 install_for() { # run|test
-  local which=$1 python lock stamp
-  lock="$top/scripts/lock/$which.txt"
-  python=$(find_python)
-  stamp=$(stamp_of "$python" "$lock")
-  if [ "$(cat "$venv/.made-for-$which" 2>/dev/null)" = "$stamp" ] && [ -x "$venv/bin/transom" ]; then return; fi
-  if [ "$which" = run ] && [ -x "$venv/bin/transom" ] &&
-    [ "$(cat "$venv/.made-for-test" 2>/dev/null)" = "$(stamp_of "$python" "$top/scripts/lock/test.txt")" ]; then return; fi
+  # What tests need holds all that running needs.
+  if is_made_for test || { [ "$1" = run ] && is_made_for run; }; then return; fi
   say "Making the environment in .venv (once; a minute or so)"
-  make_venv "$python"
+  make_venv
   rm -f "$venv/.made-for-run" "$venv/.made-for-test"
-  local pip=("$venv/bin/python" -m pip --disable-pip-version-check --no-input install --quiet)
+  local lock="$top/scripts/lock/$1.txt" pip=("$venv/bin/python" -m pip --disable-pip-version-check --no-input install --quiet)
   "${pip[@]}" --require-hashes -r "$lock" >&2
   "${pip[@]}" --no-deps --no-build-isolation --editable "$top" >&2
-  printf '%s\n' "$stamp" >"$venv/.made-for-$which"
+  stamp_of "$lock" >"$venv/.made-for-$1"
 }

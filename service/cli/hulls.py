@@ -7,7 +7,7 @@ import typer
 from service.cli import faults, given, out
 from service.cli.options import Db, Json, Preview, Source, group, opened, reading
 from service.cli.pages import imports
-from service.cli.progress import bar
+from service.cli.progress import bar, rows_of
 from service.cli.sheet import Sheet, number, table
 from service.flow.import_hulls import import_hulls
 
@@ -18,7 +18,7 @@ commands = group("The registry of hull models.")
 def import_(file: Source, preview: Preview = False, json: Json = False, db: Db = None) -> None:
     """Take over hull models from CSV or XLSX. Exit status 1 where rows were not taken."""
     data, name = given.read(file)
-    with opened(db) as store, bar("hull models", data.count(b"\n")) as advance:
+    with opened(db) as store, bar("hull models", rows_of(data)) as advance:
         report = import_hulls(store.writing(), data, name, preview=preview, progress=advance)
     if json:
         out.document(imports.document(report))

@@ -14,6 +14,11 @@ PATIENCE_S = 1.0
 Advance = Callable[[int], None]
 
 
+def rows_of(data: bytes) -> int | None:
+    """Return about how many rows a table in text has; None for a workbook, which has to be opened to know."""
+    return None if data.startswith(b"PK") else data.count(b"\n")
+
+
 @contextmanager
 def bar(label: str, total: int | None = None) -> Iterator[Advance]:
     """Yield a function to call with how many more are done; the bar shows after a second, and only on a terminal."""

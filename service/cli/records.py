@@ -13,7 +13,7 @@ from service.cli import faults, given, out
 from service.cli.options import Db, Json, Preview, Source, group, opened, reading
 from service.cli.outbox import write_bytes
 from service.cli.pages import imports
-from service.cli.progress import bar
+from service.cli.progress import bar, rows_of
 from service.cli.sheet import Sheet
 from service.files.write.tables import Format, Unwritable
 from service.flow.decide_hulls import decider
@@ -32,7 +32,7 @@ As = Annotated[
 def import_(file: Source, preview: Preview = False, json: Json = False, db: Db = None) -> None:
     """Take over records from CSV, XLSX or JSON lines. Exit status 1 where rows were not taken."""
     data, name = given.read(file)
-    with opened(db) as store, bar("records", data.count(b"\n")) as advance:
+    with opened(db) as store, bar("records", rows_of(data)) as advance:
         decide = decider(store.reading())
         report = import_records(store.writing(), data, name, decide=decide, preview=preview, progress=advance)
     if json:

@@ -9,7 +9,7 @@ import typer
 from service.cli import faults, given, out
 from service.cli.options import Db, Json, reading
 from service.cli.pages import boat
-from service.cli.progress import bar
+from service.cli.progress import bar, rows_of
 from service.cli.sheet import Sheet
 from service.core import units
 from service.core.hulls import HullDecision
@@ -65,7 +65,7 @@ def resolve(
 
 def _many(file: str, db: str | None) -> None:
     data, name = given.read(file)
-    with reading(db) as uow, bar("names", max(0, data.count(b"\n") - 1)) as advance:
+    with reading(db) as uow, bar("names", rows_of(data)) as advance:
         for decision in resolve_rows(uow, data, name):
             out.document(_line(decision), indent=None)
             advance(1)

@@ -19,6 +19,7 @@ from service.core.hulls import HullDecision
 from service.core.reading import Reading
 from service.core.record import HullModel, Record
 from service.core.words import nearest
+from service.files.table_schema import records_table
 
 SHAPES: dict[str, type[BaseModel]] = {
     "boat-form": BoatForm,
@@ -31,7 +32,10 @@ SHAPES: dict[str, type[BaseModel]] = {
     "hull-decision": HullDecision,
     "catalogue": Catalogue,
 }
-Which = Annotated[str | None, typer.Argument(metavar="NAME", help=f"One of {', '.join(SHAPES)}; none lists them.")]
+TABLE = "records"
+Which = Annotated[
+    str | None, typer.Argument(metavar="NAME", help=f"One of {', '.join([*SHAPES, TABLE])}; none lists them.")
+]
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
 
@@ -45,15 +49,19 @@ def schema(name: Which = None, json: Json = False, db: Db = None) -> None:
         _list(json)
         return
     key = name.removesuffix("/1").replace("_", "-").lower()
+    if key == TABLE:
+        out.document(records_table())
+        return
     if key not in SHAPES:
-        near = nearest(key, SHAPES)
-        hint = f"Did you mean {near!r}?" if near else f"Known: {', '.join(SHAPES)}"
+        near = nearest(key, [*SHAPES, TABLE])
+        hint = f"Did you mean {near!r}?" if near else f"Known: {', '.join([*SHAPES, TABLE])}"
         raise BadInput(f"there is no schema {name!r}. {hint}")
     out.document({"$schema": DIALECT, **SHAPES[key].model_json_schema(by_alias=True)})
 
 
 def _list(json: bool) -> None:
     rows = [(key, (shape.__doc__ or "").split("\n")[0]) for key, shape in SHAPES.items()]
+    rows.append((TABLE, "The records as a table: a Table Schema (Frictionless)."))
     if json:
         out.document(dict(rows))
         return

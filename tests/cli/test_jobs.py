@@ -263,5 +263,6 @@ def test_schemas_are_json_schema(name: str, run: Run) -> None:
 
 
 def test_schemas_are_listed(run: Run) -> None:
-    assert set(run("schema", "--json").document) == set(SHAPES)
+    assert set(run("schema", "--json").document) == {*SHAPES, "records"}
+    assert run("schema", "records").document["primaryKey"] == ["record.reference"]
     assert all(name in run("schema").out for name in SHAPES)

@@ -28,7 +28,7 @@ def checkout(tmp_path_factory: pytest.TempPathFactory) -> Path:
     for name, call in (("python", ""), ("transom", " -c 'from service.cli.main import run; run()'")):
         (tools / name).write_text(f'#!/bin/sh\nexec "{sys.executable}"{call} "$@"\n', encoding="utf-8")
         (tools / name).chmod(0o755)
-    ask = 'source scripts/environment.sh; stamp_of "$(find_python)" "$top/scripts/lock/run.txt"'
+    ask = 'source scripts/environment.sh; stamp_of "$top/scripts/lock/run.txt"'
     stamp = subprocess.run(["/bin/bash", "-c", ask], cwd=top, capture_output=True, check=True)  # noqa: S603 - our own
     (top / ".venv" / ".made-for-run").write_bytes(stamp.stdout)
     # What this run has compiled is good there too. The package, once imported, has said where it is kept:

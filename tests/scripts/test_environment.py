@@ -74,11 +74,27 @@ def test_an_old_python_is_not_taken(tools: Path) -> None:
 def test_the_stamp_changes_with_the_lock_alone(tools: Path, tmp_path: Path) -> None:
     lock = tmp_path / "lock.txt"
     shutil.copy(SCRIPTS / "lock" / "run.txt", lock)
-    stamp = f'stamp_of "{sys.executable}" "{lock}"'
+    (tmp_path / "venv" / "bin").mkdir(parents=True)
+    stand_in(tmp_path / "venv" / "bin", "python", f'exec "{sys.executable}" "$@"')
+    stamp = f'venv="{tmp_path}/venv"; stamp_of "{lock}"'
     first, again = (sourced(tools, stamp).stdout for _ in range(2))
     assert first == again != ""
     lock.write_text(lock.read_text(encoding="utf-8") + "# changed\n", encoding="utf-8")
     assert sourced(tools, stamp).stdout != first
+
+
+def test_what_is_made_is_not_made_again_until_the_lock_changes(tools: Path, tmp_path: Path) -> None:
+    places = tmp_path / "venv" / "bin"
+    places.mkdir(parents=True)
+    for name in ("python", "transom"):
+        stand_in(places, name, f'exec "{sys.executable}" "$@"')
+    call = f'venv="{tmp_path}/venv"; is_made_for run && echo yes || echo no'
+    assert sourced(tools, call).stdout == "no\n"
+    stamp = f'venv="{tmp_path}/venv"; stamp_of "$top/scripts/lock/run.txt" > "$venv/.made-for-run"'
+    assert sourced(tools, stamp).returncode == 0
+    assert sourced(tools, call).stdout == "yes\n"
+    (tmp_path / "venv" / ".made-for-run").write_text("of another lock\n", encoding="utf-8")
+    assert sourced(tools, call).stdout == "no\n"
 
 
 def test_no_script_and_no_lock_names_an_index_and_every_pin_has_a_hash() -> None:
