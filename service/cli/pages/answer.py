@@ -11,6 +11,8 @@ from service.cli.sheet import Sheet, share, table, words
 from service.core.answer import Answer, Suggestion, reply
 
 NAMED_IN_FULL = 1
+NOTICEABLE = 0.01
+"""An answer that raises the chance of a fit by less than this is not worth a figure."""
 
 
 def show(sheet: Sheet, answer: Answer, name: str) -> None:
@@ -81,13 +83,13 @@ def _missing(answer: Answer) -> list[RenderableType]:
     most = max((row.settles or 0.0 for row in rows), default=0.0)
     shown = [
         (
-            f"+{share(row.settles)}" if row.settles else "-",
-            called(answer.form, row.field) + (", settles most" if most and row.settles == most else ""),
+            f"+{share(row.settles)}" if (row.settles or 0.0) >= NOTICEABLE else "-",
+            called(answer.form, row.field) + (", settles most" if row.settles == most >= NOTICEABLE else ""),
             row.why,
         )
         for row in rows
     ]
     body: list[RenderableType] = [table((">settles", "not said", "why it matters"), shown, wraps=(1, 2))]
-    if not most:
+    if most < NOTICEABLE:
         body.append(words("No single answer would raise the chance of a fit noticeably."))
     return body
