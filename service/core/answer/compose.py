@@ -49,7 +49,7 @@ def compose(
         contrasts=contrast.with_sisters(boats, suggestions, remembered, known.fleet),
         suggestions=suggestions,
         missing=missing,
-        questions=questions.ask(missing, hull, doubts),
+        questions=questions.ask(form, missing, hull, doubts),
         cautions=cautions.for_boat(form, known.catalogue, suggestions),
         provenance=Provenance(
             catalogue=known.catalogue.version, records=len(known.fleet.records), software=known.software, seed=seed

@@ -7,9 +7,8 @@ from collections.abc import Sequence
 import numpy as np
 
 from service.core.answer.shapes import Missing
-from service.core.boat import how_to_measure, title
-from service.core.fit import Boats
-from service.core.fit.engine import Fitted
+from service.core.boat import BoatForm, how_to_measure, title
+from service.core.fit import Boats, Fitted, obstacle_names
 from service.core.hulls import HullDecision
 
 MOST_QUESTIONS = 3
@@ -75,7 +74,9 @@ def _why(boats: Boats, field: str, share: float) -> str:
     return taken + part
 
 
-def ask(missing_: Sequence[Missing], hull: HullDecision | None, doubts: Sequence[str] = ()) -> tuple[str, ...]:
+def ask(
+    form: BoatForm, missing_: Sequence[Missing], hull: HullDecision | None, doubts: Sequence[str] = ()
+) -> tuple[str, ...]:
     """Return at most three questions: what the message left in doubt, which hull, then what settles most."""
     asked = list(doubts)
     if hull is not None and hull.status == "several":
@@ -88,15 +89,15 @@ def ask(missing_: Sequence[Missing], hull: HullDecision | None, doubts: Sequence
             continue
         if (one.settles or 0.0) < WORTH_ASKING and "%" not in one.why and one.field != "transom.thickness_mm":
             continue
-        asked.append(question(one.field))
+        asked.append(question(form, one.field))
     return tuple(dict.fromkeys(asked))[:MOST_QUESTIONS]
 
 
-def question(field: str) -> str:
+def question(form: BoatForm, field: str) -> str:
     """Return the question for a field: what, and how it is measured."""
     if field.startswith("obstacles["):
-        return (
-            "Where exactly are the things on the stern: distance aft, to port or starboard, and height above the water?"
-        )
+        name = obstacle_names(form)[f"obstacle[{field[len('obstacles[') : -1]}]"]
+        where = "how far aft of the top edge, how far off the centreline, how high above the water?"
+        return f"Where exactly is the {name}: {where}"
     how = how_to_measure(field)
     return f"What is the {title(field)}?" + (f" {how}" if how else "")

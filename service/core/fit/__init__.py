@@ -7,9 +7,11 @@ verdict · `describe`, `wording`, `fasteners` the fit as published. Lengths in m
 """
 
 from service.core.fit.cures import cures
+from service.core.fit.describe import obstacle_names
 from service.core.fit.engine import Boats, Fitted, Set, assured, fit_configuration, prepare, set_many
 from service.core.fit.shapes import Check, Fit, Placement
 
 __all__ = [
-    "Boats", "Check", "Fit", "Fitted", "Placement", "Set", "assured", "cures", "fit_configuration", "prepare", "set_many",
+    "Boats", "Check", "Fit", "Fitted", "Placement", "Set", "assured", "cures", "fit_configuration",
+    "obstacle_names", "prepare", "set_many",
 ]  # fmt: skip

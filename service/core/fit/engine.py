@@ -143,12 +143,19 @@ class Set:
 
 
 def set_many(boats: Boats, configurations: Sequence[Configuration]) -> list[Set]:
-    """Place and check each configuration on the nominal boat, in the order given. KeyError names an unknown code."""
+    """Place and check each configuration on the nominal boat, in the order given. KeyError names an unknown code.
+
+    A placement with every bolt hole clear of the water is sought first; only where none passes, any at all.
+    """
     if not configurations:
         return []
-    kit = build(boats.catalogue, configurations)
-    best = place(boats.nominal, kit, boats.catalogue.rules, lies=allowed_lies(boats.form))
-    return [_set(boats, one, _choose(boats, kit, best, i)) for i, one in enumerate(configurations)]
+    kit, lies, rules = build(boats.catalogue, configurations), allowed_lies(boats.form), boats.catalogue.rules
+    dry = place(boats.nominal, kit, rules, lies=lies, dry=True)
+    low = (dry.aims.max(axis=1) < 0).any() and place(boats.nominal, kit, rules, lies=lies)
+    return [
+        _set(boats, one, _choose(boats, kit, dry if not low or dry.aims[i].max() >= 0 else low, i))
+        for i, one in enumerate(configurations)
+    ]
 
 
 def _set(boats: Boats, configuration: Configuration, spot: Array) -> Set:

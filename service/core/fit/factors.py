@@ -133,14 +133,19 @@ def _factor(
     if value is not None:
         return normal(path, "measured", float(value), standard_uncertainty(form, path, catalogue), *_bounds(path))
     stern, hung, loa = known
-    if path in given:
-        method = catalogue.method("sister_ship")
-        jitter = method.kg if path.endswith("_kg") else method.deg if path.endswith("_deg") else method.mm
-        return empirical(path, given[path], jitter)
     prior = catalogue.rules.prior_of(path, stern, hung)
+    if path in given:
+        return empirical(path, given[path], _jitter(catalogue, path, prior))
     if prior is None:
         return None
     return normal(path, "prior", prior_mean(prior, loa), prior.spread, *_cut(prior))
+
+
+def _jitter(catalogue: Catalogue, path: str, prior: Prior | None) -> float:
+    """Return how well another boat's value is known here: a sister ship's, but never worse than half of what is usual."""
+    method = catalogue.method("sister_ship")
+    sd = method.kg if path.endswith("_kg") else method.deg if path.endswith("_deg") else method.mm
+    return sd if prior is None else min(sd, prior.spread / 2)
 
 
 def prior_mean(prior: Prior, loa_mm: float | None) -> float:

@@ -42,6 +42,8 @@ class M(IntEnum):
     GAP_HIGH = 18
     STANDS_LOW = 19
     STANDS_HIGH = 20
+    LOWEST_HOLE = 21
+    """Lowest bolt hole, above the flange's centre."""
 
 
 class G(IntEnum):
@@ -104,5 +106,5 @@ def _mount_row(b: Bracket) -> tuple[float, ...]:
         struts = (*spread, *b.struts.length_mm, b.struts.tube.outside_mm / 2, b.struts.foot_rise_mm)
     return (
         KINDS[b.kind], *b.reach_mm, *tilt, *swing, b.flange.width_mm, b.flange.height_mm, b.collar.height_mm,
-        b.collar.rise_mm, *struts, *gap, *stands,
+        b.collar.rise_mm, *struts, *gap, *stands, min(z for _, z in b.bolts.pattern_mm),
     )  # fmt: skip

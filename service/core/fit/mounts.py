@@ -118,6 +118,7 @@ def _room(site: Site, i: int, m: Array, k: int, y: float, flange: float, t: Term
             down = low - step
         else:
             up = step - high
+    down = min(down, flange + m[k, M.LOWEST_HOLE] - t[T.HOLE])
     across = min(half_breadth(site, i, high), half_breadth(site, i, low)) - abs(y) - m[k, M.WIDTH] / 2.0 - t[T.EDGE]
     return up, down, across
 

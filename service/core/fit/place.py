@@ -52,18 +52,22 @@ class Best:
     lies: tuple[Lie, ...]
     spots: Array
     aims: Array
+    dry: bool
+    """Every bolt hole was kept above the water by the rules' allowance."""
 
 
-def place(site: Site, kit: Kit, rules: Rules, *, lies: tuple[Lie, ...] = LIES) -> Best:
+def place(site: Site, kit: Kit, rules: Rules, *, lies: tuple[Lie, ...] = LIES, dry: bool = False) -> Best:
     """Return the best placement of every configuration of the kit in each lie on the first row of the site."""
     sides = np.array([SIDE[lie] for lie in lies])
-    spots, aims = _place_all(site, kit, terms(rules), sides)
-    return Best(lies, spots, aims)
+    spots, aims = _place_all(site, kit, terms(rules, dry=dry), sides)
+    return Best(lies, spots, aims, dry)
 
 
 def polished(site: Site, kit: Kit, rules: Rules, best: Best, index: int, lie: int) -> tuple[Array, float]:
     """Return one of the placements found, improved in what the smallest margin alone does not tell apart, and its aim."""
-    at, value = _polish(site, kit, index, terms(rules), SIDE[best.lies[lie]], best.spots[index, lie], MOVES)
+    at, value = _polish(
+        site, kit, index, terms(rules, dry=best.dry), SIDE[best.lies[lie]], best.spots[index, lie], MOVES
+    )
     return at[:5], value
 
 

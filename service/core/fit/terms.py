@@ -47,10 +47,15 @@ class T(IntEnum):
     S_GAP = 26
     S_STANDS = 27
     S_FOOT = 28
+    HOLE = 29
+    """Least height of a bolt hole above water; minus infinity where a caution is said instead."""
 
 
-def terms(rules: Rules) -> Terms:
-    """Return the rules of a catalogue as numbers. KeyError names a rule that is missing."""
+def terms(rules: Rules, *, dry: bool = False) -> Terms:
+    """Return the rules of a catalogue as numbers. KeyError names a rule that is missing.
+
+    `dry` makes the bolt holes' height above water part of a seat: so a placement is sought first.
+    """
     scale = rules.scale
     return np.array([
         rules["bracket_spacing_min"], rules["overhang_max"], rules["pad_max"], rules["edge_distance"],
@@ -59,7 +64,7 @@ def terms(rules: Rules) -> Terms:
         rules["wake_gap"], rules["wake_reach"], scale["reach"], scale["pad"], scale["seat"], scale["spacing"],
         scale["overhang"], scale["head"], scale["immersion"], scale["root_depth"], scale["main_rudder"],
         scale["hull"], scale["obstacle"], scale["displacement"], scale["strut"], scale["gap"], scale["stands"],
-        scale["foot"],
+        scale["foot"], rules["hole_above_water"] if dry else -math.inf,
     ])  # fmt: skip
 
 

@@ -48,9 +48,9 @@ def amount(value: float, unit: str) -> str:
     >>> amount(0.953, "1"), amount(271.4, "mm")
     ('95 %', '271 mm')
     """
-    if unit == "1":
-        return f"{100 * value:.0f} %"
-    return f"{value:.0f} {unit}"
+    share = unit == "1"
+    whole = round(100 * value if share else value)
+    return f"{whole} {'%' if share else unit}"
 
 
 def why(id_: str, value: float, limit: float, margin: float, unit: str, names: dict[str, str]) -> str:
