@@ -13,13 +13,14 @@ import numpy as np
 from service.core.boat import BoatForm
 from service.core.catalogue import Bracket, Catalogue, Gear
 from service.core.fit import Boats, Fit, Placement, obstacle_names, prepare
+from service.core.fit.assemble import obstacles_that_count
 from service.core.fit.site import Flag, S, half_breadth, skin
 from service.core.form import with_values
 
 Layer = Literal["hull", "water", "metal", "blade", "vane", "rudder", "obstacle", "pad", "dimension", "note"]
 Point = tuple[float, float]
-BELOW = 250.0
-"""How far below the lowest thing a view reaches."""
+ABOVE = 150.0
+"""How far above the vane a view reaches; what stands higher is cut off there."""
 FORWARD = 900.0
 """How much of the hull is drawn forward of the top edge."""
 
@@ -32,6 +33,8 @@ class Outline:
     points: tuple[Point, ...]
     closed: bool = True
     label: str = ""
+    shown: bool = False
+    """The label is written beside the shape, not only kept as its name."""
 
 
 @dataclass(frozen=True)
@@ -78,13 +81,13 @@ def views(form: BoatForm, fit: Fit, catalogue: Catalogue) -> tuple[View, ...]:
 def _side(boats: Boats, fit: Fit, catalogue: Catalogue) -> View:
     p, gear = _placed(fit), catalogue.gear(fit.configuration.gear)
     low = _lowest(boats, fit, gear)
-    heights = np.linspace(boats.nominal.values[0, S.BOTTOM], boats.nominal.values[0, S.TOP], 25)
+    heights = _stations(boats)
     face = [(float(skin(boats.nominal, 0, p.offset_mm, float(z))[0]), float(z)) for z in heights]
     hull = [(-FORWARD, face[0][1]), *face, (-FORWARD, face[-1][1])]
     shapes = [
         Outline("hull", tuple(hull), label="hull"),
         *_rudder_side(boats),
-        *_obstacles(boats, 0, 4),
+        *_obstacles(boats, 0, p.shaft_top_mm + gear.vane.top_mm + ABOVE),
         *(shape for role in ("lower", "upper") for shape in _bracket_side(boats, fit, catalogue, role)),
         _rectangle("metal", p.shaft_aft_mm, gear.tube.outside_mm, p.shaft_bottom_mm, p.shaft_top_mm, "shaft"),
         Outline("blade", _blade_side(fit, gear), label="blade"),
@@ -135,7 +138,7 @@ def _stern(boats: Boats, fit: Fit, catalogue: Catalogue) -> View:
     blade_top = p.shaft_bottom_mm - gear.blade.root_gap_mm
     shapes = [
         Outline("hull", tuple(outline), label="skin that can bear a bracket"),
-        *_obstacles(boats, 2, 4),
+        *_obstacles(boats, 2, p.shaft_top_mm + gear.vane.top_mm + ABOVE),
         *flanges,
         _rectangle("metal", p.offset_mm, gear.tube.outside_mm, p.shaft_bottom_mm, p.shaft_top_mm, "shaft"),
         _rectangle("blade", p.offset_mm, 30.0, blade_top - gear.blade.span_mm, blade_top, "blade"),
@@ -150,6 +153,15 @@ def _stern(boats: Boats, fit: Fit, catalogue: Catalogue) -> View:
         top = heights[-1]
         marks = (Dimension((0.0, top), (p.offset_mm, top), f"{abs(p.offset_mm):.0f}", p.shaft_top_mm - top + 60),)
     return View("From aft", f"From aft: the shaft stands {side}.", tuple(shapes), marks)
+
+
+def _stations(boats: Boats) -> list[float]:
+    """Return heights at which the skin is drawn, both edges of a step among them."""
+    v = boats.nominal.values[0]
+    heights = [float(z) for z in np.linspace(v[S.BOTTOM], v[S.TOP], 25)]
+    if boats.nominal.flags[Flag.STEPPED]:
+        heights += [float(v[S.STEP_HEIGHT]) - 1e-6, float(v[S.STEP_HEIGHT])]
+    return sorted(heights)
 
 
 def _placed(fit: Fit) -> Placement:
@@ -200,11 +212,28 @@ def _bracket_side(boats: Boats, fit: Fit, catalogue: Catalogue, role: str) -> li
     shapes = [Outline("metal", (*outer, *reversed(plate)), label=code)]
     if pad is not None:
         shapes.insert(0, Outline("pad", (*faces, *reversed(outer)), label=f"{role} pad"))
+    shapes += _struts(boats, fit, bracket, role, middle)
     root = (sum(x for x, _ in plate) / 2, middle)
     rise = min(bracket.collar.height_mm, bracket.flange.height_mm) / 2
     shapes.append(Outline("metal", ((root[0], root[1] - rise), (p.shaft_aft_mm, collar - rise), (p.shaft_aft_mm, collar + rise),
                                     (root[0], root[1] + rise)), label=f"arm of {code}"))  # fmt: skip
     return shapes
+
+
+def _struts(boats: Boats, fit: Fit, bracket: Bracket, role: str, middle: float) -> list[Outline]:
+    """Return the struts of a bracket as one line each, from foot to collar."""
+    cut = next((c for c in fit.cuts if c["role"] == role), None)
+    if bracket.struts is None or cut is None:
+        return []
+    p = _placed(fit)
+    collar = p.lower_height_mm if role == "lower" else p.upper_height_mm
+    z = middle + bracket.struts.foot_rise_mm
+    sides = {p.offset_mm - cut["spread_mm"] / 2, p.offset_mm + cut["spread_mm"] / 2}
+    feet = [float(skin(boats.nominal, 0, y, z)[0]) for y in sorted(sides)]
+    return [
+        Outline("metal", ((x, z), (p.shaft_aft_mm, collar)), closed=False, label=f"strut of {bracket.code}")
+        for x in feet
+    ]
 
 
 def _rudder_side(boats: Boats) -> list[Outline]:
@@ -217,20 +246,18 @@ def _rudder_side(boats: Boats) -> list[Outline]:
     return [Outline("rudder", ((front, low), (back, low), (back, high), (front, high)), label="main rudder")]
 
 
-def _obstacles(boats: Boats, across: int, up: int) -> list[Outline]:
-    names = list(obstacle_names(boats.form).values())
+def _obstacles(boats: Boats, across: int, ceiling: float) -> list[Outline]:
+    """Return the boxes of obstacles in a view (`across` 0 from the side, 2 from aft), cut off at the ceiling."""
+    names = [obstacle_names(boats.form)[f"obstacle[{index}]"] for index, _ in obstacles_that_count(boats.form)]
     found = []
     for place in range(boats.nominal.boxes.shape[1]):
         box = boats.nominal.boxes[0, place]
-        if not all(np.isfinite(box[[across, across + 1, up, up + 1]])):
+        left, right, low, high = (float(box[n]) for n in (across, across + 1, 4, 5))
+        high = min(high, ceiling)
+        if not all(np.isfinite([left, right, low])) or high <= low:
             continue
-        left, right, low, high = (float(box[n]) for n in (across, across + 1, up, up + 1))
-        slot = int(boats.nominal.box_info[place, 0])
+        name = names[int(boats.nominal.box_info[place, 0])]
         found.append(
-            Outline(
-                "obstacle",
-                ((left, low), (right, low), (right, high), (left, high)),
-                label=names[slot] if slot < len(names) else "",
-            )
+            Outline("obstacle", ((left, low), (right, low), (right, high), (left, high)), label=name, shown=True)
         )
     return found

@@ -10,6 +10,7 @@ from service.core.answer.shapes import Answer, Provenance, Suggestion
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
 from service.core.fit import Boats, Fit, Fitted, Set, assured, cures, prepare, set_many
+from service.core.fit.engine import allowed_lies
 from service.core.fit.survey import promising, simplicity
 from service.core.hulls import HullDecision
 from service.core.recall import Fleet, Vote, fills, recall
@@ -79,7 +80,8 @@ WANTED = (
 def _candidates(boats: Boats, catalogue: Catalogue, votes: Sequence[Vote]) -> list[Set]:
     """Set what precedents put forward on the boat, then what the solver finds, each configuration once."""
     likely = [v.configuration for v in votes if v.probability >= LEAST_VOTE][:BY_PRECEDENT]
-    found = [c for c in promising(boats.nominal, catalogue, keep=BY_SOLVER + len(likely)) if c not in likely]
+    lies = allowed_lies(boats.form)
+    found = [c for c in promising(boats.nominal, catalogue, lies=lies, keep=BY_SOLVER + len(likely)) if c not in likely]
     return set_many(boats, [*likely, *found[:BY_SOLVER]])
 
 

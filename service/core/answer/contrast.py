@@ -15,7 +15,7 @@ from service.core.answer.shapes import Contrast, Suggestion
 from service.core.boat import get, title
 from service.core.catalogue import Configuration
 from service.core.fit import Boats
-from service.core.fit.engine import nominal_of
+from service.core.fit.engine import allowed_lies, nominal_of
 from service.core.fit.kit import build
 from service.core.fit.place import place
 from service.core.form import with_values
@@ -60,7 +60,7 @@ def _spot(
 ) -> tuple[NDArray[np.float64], float]:
     form = with_values(boats.form, changes) if changes else boats.form
     site = nominal_of(boats, form)
-    best = place(site, build(boats.catalogue, [configuration]), boats.catalogue.rules)
+    best = place(site, build(boats.catalogue, [configuration]), boats.catalogue.rules, lies=allowed_lies(boats.form))
     lie = int(best.aims[0].argmax())
     return best.spots[0, lie], float(best.aims[0, lie])
 

@@ -43,10 +43,7 @@ def obstacle_factors(form: BoatForm, catalogue: Catalogue) -> tuple[list[Factor]
         for axis in AXES:
             path = f"obstacles[{index}].{axis}"
             if getattr(obstacle, axis) is not None:
-                sd = standard_uncertainty(form, path, catalogue)
-                if path not in form.methods and (whole := form.methods.get(f"obstacles[{index}]")):
-                    sd = catalogue.method(whole).mm
-                found.append(normal(path, "measured", 0.0, sd))
+                found.append(normal(path, "measured", 0.0, standard_uncertainty(form, path, catalogue)))
             elif prior is None:
                 unknown.append(path)
             else:

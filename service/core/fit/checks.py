@@ -65,8 +65,9 @@ def check(
     """
     low = seat(site, i, kit.lower, k, y, x, lower, t)
     up = seat(site, i, kit.upper, k, y, x, upper, t)
-    _mount(out, LOWER, low, kit.lower, k, t)
-    _mount(out, UPPER, up, kit.upper, k, t)
+    post, step = site.values[i, S.POST], site.values[i, S.STEP_HEIGHT]
+    _mount(out, LOWER, low, kit.lower, k, t, post, lower - step)
+    _mount(out, UPPER, up, kit.upper, k, t, post, upper - step)
     _shaft(out, kit, k, t, lower, upper, bottom)
     _water(out, kit, k, t, y, bottom)
     blade = rudder_blade(site, i, kit, k, x, y, bottom, near)
@@ -114,22 +115,24 @@ def _most(out: Array, place: int, value: float, limit: float) -> None:
 
 
 @compiled
-def _mount(out: Array, at: int, s: Seated, m: Array, k: int, t: Terms) -> None:
-    near_low = s.reach - m[k, M.REACH_LOW] < m[k, M.REACH_HIGH] - s.reach
-    limit = m[k, M.REACH_LOW] if near_low else m[k, M.REACH_HIGH]
-    out[at + REACH, VALUE], out[at + REACH, LIMIT], out[at + REACH, MARGIN] = s.reach, limit, s.reach_margin
+def _within(out: Array, place: int, value: float, low: float, high: float, margin: float) -> None:
+    """Write a check against two ends; the limit shown is the nearer one."""
+    out[place, VALUE], out[place, LIMIT] = value, low if value - low < high - value else high
+    out[place, MARGIN] = margin
+
+
+@compiled
+def _mount(out: Array, at: int, s: Seated, m: Array, k: int, t: Terms, post: float, stands: float) -> None:
+    _within(out, at + REACH, s.reach, m[k, M.REACH_LOW], m[k, M.REACH_HIGH], s.reach_margin)
     out[at + PAD, VALUE], out[at + PAD, LIMIT], out[at + PAD, MARGIN] = (
         t[T.PAD_MAX] - s.pad_margin,
         t[T.PAD_MAX],
         s.pad_margin,
     )
     _least(out, at + SEAT, s.room, 0.0)
-    longest = s.strut_length > (m[k, M.STRUT_LOW] + m[k, M.STRUT_HIGH]) / 2.0
-    out[at + STRUT, VALUE] = s.strut_length
-    out[at + STRUT, LIMIT] = m[k, M.STRUT_HIGH] if longest else m[k, M.STRUT_LOW]
-    out[at + STRUT, MARGIN] = s.strut_margin
-    _least(out, at + GAP, s.post_margin, 0.0)
-    _least(out, at + STANDS, s.stands_margin, 0.0)
+    _within(out, at + STRUT, s.strut_length, m[k, M.STRUT_LOW], m[k, M.STRUT_HIGH], s.strut_margin)
+    _within(out, at + GAP, post, m[k, M.GAP_LOW], m[k, M.GAP_HIGH], s.post_margin)
+    _within(out, at + STANDS, stands, m[k, M.STANDS_LOW], m[k, M.STANDS_HIGH], s.stands_margin)
 
 
 @compiled

@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import G, Kit, M
 from service.core.fit.mounts import Seated
-from service.core.fit.site import NO_CURVE, Flag, S, Site, skin
+from service.core.fit.site import NO_CURVE, SECTIONS, Flag, S, Site, skin
 from service.core.fit.solids import (
     apart,
     point_box,
@@ -130,10 +130,13 @@ def strut_point(seated: Seated, x: float, y: float, collar: float, n: int) -> tu
 def hull(site: Site, i: int, x: float, y: float, radius: float, low: float, high: float) -> float:
     """Return the distance of an upright cylinder (or swept blade) about (x, y) from the skin and the deck edge.
 
-    The skin is taken at the cylinder's side nearest the centreline, where a cambered one stands furthest aft, with
-    the whole radius forward: never less careful than the true shape, by a millimetre or two at usual cambers.
+    The skin is taken at the cylinder's side where it stands furthest aft (the one nearest the centreline, or the outer
+    one where the camber is hollow), with the whole radius forward: never less careful than the true shape, by a
+    millimetre or two at usual cambers.
     """
     side = max(abs(y) - radius, 0.0)
+    if site.values[i, S.CAMBER] < 0.0 and site.flags[Flag.CURVE] != SECTIONS:
+        side = min(abs(y) + radius, site.values[i, S.HALF_TOP])
     if y < 0.0:
         side = -side
     front = x - radius

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from service.core.catalogue import Configuration
 from service.core.fit.describe import obstacle_names
-from service.core.fit.engine import Boats, nominal_of, without_obstacle
+from service.core.fit.engine import Boats, allowed_lies, nominal_of, without_obstacle
 from service.core.fit.kit import build
 from service.core.fit.place import place
 from service.core.fit.shapes import Fit
@@ -35,7 +35,7 @@ def cures(boats: Boats, fit: Fit) -> tuple[str, ...]:
 def _passes(boats: Boats, site: Site, configurations: Sequence[Configuration]) -> list[bool]:
     if not configurations:
         return []
-    best = place(site, build(boats.catalogue, configurations), boats.catalogue.rules)
+    best = place(site, build(boats.catalogue, configurations), boats.catalogue.rules, lies=allowed_lies(boats.form))
     limits = [boats.catalogue.gear(c.gear).max_displacement_kg for c in configurations]
     return [
         bool(aims.max() >= PASSES and limit >= float(site.values[0, S.DISPLACEMENT]))

@@ -26,12 +26,22 @@ NEEDS = {
     "main_rudder.hung": ("main_rudder.",),
     "main_rudder.trailing_edge_aft_mm": ("main_rudder.", "wake"),
     "main_rudder.stock_aft_mm": ("main_rudder.",),
+    "main_rudder.leading_edge_aft_mm": ("main_rudder.",),
+    "main_rudder.top_height_mm": ("main_rudder.",),
+    "main_rudder.bottom_height_mm": ("main_rudder.",),
+    "main_rudder.max_deflection_deg": ("main_rudder.",),
+    "main_rudder.spacing_mm": ("main_rudder.", "wake"),
     "transom.top_height_mm": ("lower.", "upper.", "hull."),
     "transom.bottom_height_mm": ("lower.seat", "upper.seat", "hull."),
     "transom.rake_deg": ("lower.", "upper.", "hull."),
-    "transom.width_top_mm": ("lower.seat", "upper.seat"),
+    "transom.width_top_mm": ("lower.", "upper.", "hull."),
+    "transom.width_waterline_mm": ("lower.seat", "upper.seat", "lower.strut", "upper.strut"),
+    "transom.camber_mm": ("lower.", "upper.", "hull."),
     "transom.post_width_mm": ("lower.gap", "upper.gap"),
-    "transom.step_height_mm": ("lower.", "upper."),
+    "transom.step_height_mm": ("lower.", "upper.", "hull."),
+    "transom.step_depth_mm": ("lower.", "upper.", "hull."),
+    "transom.step_width_mm": ("lower.seat", "upper.seat"),
+    "transom.lower_rake_deg": ("lower.", "upper.", "hull."),
     "boat.displacement_kg": ("displacement",),
 }
 """Which checks cannot be made while a field has neither a value nor a prior."""
@@ -99,15 +109,17 @@ def _metal(
 ) -> dict[str, Any]:
     """Return pads, bolts and strut cuts of both brackets."""
     rule = catalogue.rules.rule.get("backing_thickness")
+    backing = rule.value if rule else None
     pads, bolts, cuts = [], [], []
     roles: tuple[tuple[Role, str], ...] = (("lower", configuration.lower), ("upper", configuration.upper))
     for (role, code), seated in zip(roles, seats, strict=True):
         bracket = catalogue.bracket(code)
         cut = fasteners.pad(role, bracket, seated)
         pads += [cut] if cut else []
-        bolts.append(
-            fasteners.fastener(role, bracket, seated, cut, form.transom.thickness_mm, rule.value if rule else None)
-        )
+        if bracket.kind == "cheek":
+            bolts.append(fasteners.across(role, bracket, form.transom.post_width_mm))
+        else:
+            bolts.append(fasteners.fastener(role, bracket, seated, cut, form.transom.thickness_mm, backing))
         if bracket.struts is not None:
             cuts.append({
                 "role": role, "part": "strut", "count": bracket.struts.count,

@@ -165,10 +165,14 @@ def _set(boats: Boats, configuration: Configuration, spot: Array) -> Set:
 
 
 def _choose(boats: Boats, kit: Kit, best: Best, index: int) -> Array:
-    """Return the placement of the lie with the highest aim; a wished side goes first where it passes."""
-    aims = best.aims[index]
-    wished = next((n for n, name in enumerate(best.lies) if name == boats.form.preferences.side and aims[n] >= 0), None)
-    lie = int(aims.argmax()) if wished is None else wished
+    """Return the placement of the lie with the highest aim.
+
+    A wished side goes first where it passes, and what is to be avoided last.
+    """
+    aims, wishes = best.aims[index], boats.form.preferences
+    passing = [n for n in np.argsort(-aims) if aims[n] >= 0 and best.lies[n] not in (wishes.avoid or ())]
+    wished = next((n for n in passing if best.lies[n] == wishes.side), None)
+    lie = int(wished if wished is not None else passing[0] if passing else aims.argmax())
     return polished(boats.nominal, kit, boats.catalogue.rules, best, index, lie)[0]
 
 

@@ -87,11 +87,14 @@ def empirical(field: str, given: Fill, jitter: float) -> Factor:
 def standard_uncertainty(form: BoatForm, path: str, catalogue: Catalogue) -> float:
     """Return one standard deviation of a measured field, in its own unit.
 
-    A half-range that was said is rectangular: a / sqrt(3) (JCGM 100, 4.3.7). Else the method's, else `unsaid`.
+    A half-range that was said is rectangular: a / sqrt(3) (JCGM 100, 4.3.7). Else the method's, else `unsaid`. What is
+    said of an obstacle as a whole holds for each of its axes that nothing is said of.
     """
-    if path in form.uncertainties:
-        return form.uncertainties[path] / math.sqrt(3)
-    method = catalogue.method(form.methods.get(path) or form.methods.get("*"))
+    named = (path, f"{path.partition(']')[0]}]") if path.startswith("obstacles[") else (path,)
+    half = next((form.uncertainties[name] for name in named if name in form.uncertainties), None)
+    if half is not None:
+        return half / math.sqrt(3)
+    method = catalogue.method(next((form.methods[name] for name in (*named, "*") if name in form.methods), None))
     return method.kg if path.endswith("_kg") else method.deg if path.endswith("_deg") else method.mm
 
 
@@ -108,7 +111,8 @@ def build(
     wanted = [p for p in ALWAYS if not (p == "transom.rake_deg" and (form.transom.profile or form.transom.sections))]
     wanted += SCOOP if stern == "scoop" else ()
     wanted += ("transom.post_width_mm",) if stern == "double_ended" else ()
-    wanted += ("main_rudder.spacing_mm",) if form.main_rudder.spacing_mm is not None else ()
+    twin = form.main_rudder.number == 2 or form.main_rudder.spacing_mm is not None  # noqa: PLR2004 - a pair
+    wanted += ("main_rudder.spacing_mm",) if twin else ()
     found, unknown = [], []
     for path in wanted:
         factor = _factor(form, catalogue, given, path, (stern, hung, loa_mm))

@@ -111,32 +111,37 @@ def fastener(
     backing_mm: float | None,
 ) -> Fastener:
     """Return the bolts of a bracket: grip = flange + pad's longest + skin / cos of what the pad takes + backing."""
-    thread = THREADS.get(bracket.bolts.size)
     lean = math.sqrt(1 + at.tilt**2 + at.turn**2)
-    parts = {
+    made_of = {
         "flange": bracket.flange.thickness_mm,
         "pad": max(cut.corners_mm.values()) if cut else 0.0,
         "skin": (thickness_mm or 0.0) * lean,
         "backing": backing_mm or 0.0,
     }
-    if bracket.kind == "cheek":
-        parts["flange"] *= 2
-    grip = sum(parts.values())
-    note = "" if thickness_mm is not None else "skin thickness not known: measure it before ordering bolts"
-    if thread is None:
-        return Fastener(role=role, size=bracket.bolts.size, count=len(bracket.bolts.pattern_mm), grip_mm=grip,
-                        made_of=parts, length_mm=None, length_inch=None, note=f"no table for size {bracket.bolts.size}")  # fmt: skip
-    other = THREADS.get(NEAREST_INCH.get(bracket.bolts.size, bracket.bolts.size), thread)
-    known = thickness_mm is not None
+    lacking = "" if thickness_mm is not None else "skin thickness not known: measure it before ordering bolts"
+    return _bolts(role, bracket, made_of, lacking)
+
+
+def across(role: Role, bracket: Bracket, post_mm: float | None) -> Fastener:
+    """Return the bolts of a cheek bracket, athwartships through both plates and the sternpost between them."""
+    lacking = "" if post_mm is not None else "sternpost width not known: measure it before ordering bolts"
+    return _bolts(role, bracket, {"flange": 2 * bracket.flange.thickness_mm, "post": post_mm or 0.0}, lacking)
+
+
+def _bolts(role: Role, bracket: Bracket, made_of: dict[str, float], lacking: str) -> Fastener:
+    """Return bolts for a grip; `lacking` says what is not known, and then no length is given."""
+    size, grip = bracket.bolts.size, sum(made_of.values())
+    thread = THREADS.get(size)
+    other = THREADS.get(NEAREST_INCH.get(size, size))
     return Fastener(
         role=role,
-        size=bracket.bolts.size,
+        size=size,
         count=len(bracket.bolts.pattern_mm),
         grip_mm=grip,
-        made_of=parts,
-        length_mm=next_metric(needed_length(grip, thread)) if known else None,
-        length_inch=next_inch(needed_length(grip, other)) if known else None,
-        note=note,
+        made_of=made_of,
+        length_mm=next_metric(needed_length(grip, thread)) if thread and not lacking else None,
+        length_inch=next_inch(needed_length(grip, other)) if other and not lacking else None,
+        note=lacking if thread else f"no table for size {size}",
     )
 
 

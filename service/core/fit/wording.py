@@ -9,7 +9,7 @@ TITLES = {
     "reach": "reach of the {role} bracket, flange face to shaft axis",
     "pad": "thickest corner of the {role} pad",
     "seat": "{role} flange on sound skin: room beyond its footprint and edge distance",
-    "strut": "length of the {role} bracket's struts",
+    "strut": "longest strut of the {role} bracket",
     "gap": "sternpost width in the {role} cheek bracket",
     "stands": "{role} collar above the step",
     "spacing": "distance between the brackets on the shaft",
@@ -59,6 +59,8 @@ def why(id_: str, value: float, limit: float, margin: float, unit: str, names: d
     what = f"{title(id_, names)}: {amount(value, unit)}"
     if id_.endswith(".seat"):
         return f"{what}; {'inside' if margin >= 0 else 'beyond'} the skin by {amount(abs(margin), unit)}"
+    if id_.endswith(".strut"):
+        return f"{what}; its length, and the feet on the skin, {verb[:-1]} {amount(abs(margin), unit)}"
     return f"{what} against {amount(limit, unit)}; {verb} {amount(abs(margin), unit)}"
 
 

@@ -23,6 +23,8 @@ text{font:11px 'DejaVu Sans',Verdana,sans-serif;fill:#111}
 Place = Callable[[tuple[float, float]], tuple[float, float]]
 PIXELS_PER_MM = 0.22
 EDGE, GAP, TICK = 46.0, 60.0, 4.0
+SHORT = 34.0
+"""An upright dimension shorter than this has its figure beyond its end."""
 
 
 def write_svg(views: Sequence[View], heading: str, lines: Sequence[str]) -> str:
@@ -74,7 +76,11 @@ def _outline(outline: Outline, at: Place) -> str:
     points = " ".join(f"{x:.1f},{y:.1f}" for x, y in map(at, outline.points))
     tag = "polygon" if outline.closed else "polyline"
     tip = f"<title>{escape(outline.label)}</title>" if outline.label else ""
-    return f'<{tag} class="{outline.layer}" points="{points}">{tip}</{tag}>'
+    drawn = f'<{tag} class="{outline.layer}" points="{points}">{tip}</{tag}>'
+    if not outline.shown:
+        return drawn
+    x, y = at((min(p[0] for p in outline.points), max(p[1] for p in outline.points)))
+    return f'{drawn}<text class="small" x="{x:.1f}" y="{y - 3:.1f}">{escape(outline.label)}</text>'
 
 
 def _dimension(mark: Dimension, at: Place) -> str:
@@ -85,6 +91,9 @@ def _dimension(mark: Dimension, at: Place) -> str:
         x = max(x1, x2) + away
         line = f"M{x1:.1f} {y1:.1f}H{x + TICK:.1f}M{x2:.1f} {y2:.1f}H{x + TICK:.1f}M{x:.1f} {y1:.1f}V{y2:.1f}"
         ends = "".join(f"M{x - TICK:.1f} {y + TICK:.1f}L{x + TICK:.1f} {y - TICK:.1f}" for y in (y1, y2))
+        if abs(y1 - y2) < SHORT:
+            y = max(y1, y2) + 13 if mark.start[1] > mark.end[1] else min(y1, y2) - 6
+            return f'<path class="dimension" d="{line}{ends}"/><text x="{x:.1f}" y="{y:.1f}" text-anchor="middle">{mark.text}</text>'
         middle = (y1 + y2) / 2
         turn = f"rotate(-90 {x - 4:.1f} {middle:.1f})"
         text = f'<text x="{x - 4:.1f}" y="{middle:.1f}" text-anchor="middle" transform="{turn}">{mark.text}</text>'
