@@ -147,7 +147,7 @@ def time_all(store: Store, *, quick: bool) -> list[Line]:
     with store.reading() as uow:
         hulls, records = uow.hulls.all(), uow.records.all()
         form = read_file(uow, MAIL.read_bytes(), MAIL.name).form or BoatForm()
-        suggested = answer_file(uow, MAIL.read_bytes(), MAIL.name, now=bootstrap.clock(), keep=False).answers[0]
+    suggested = answer_file(store, MAIL.read_bytes(), MAIL.name, now=bootstrap.clock(), keep=False).answers[0]
     lines = [time_resolve(hulls, 21)]
     if not quick:
         lines.append(time_resolve(grown_hulls(hulls, MANY_HULLS), 5))
@@ -166,8 +166,7 @@ def time_answers(store: Store, form: BoatForm, configuration: Configuration) -> 
             return fit_form(uow, form, configuration)
 
     def answer(*, keep: bool) -> object:
-        with store.writing() if keep else store.reading() as uow:
-            return answer_file(uow, mail, MAIL.name, now=bootstrap.clock(), keep=keep)
+        return answer_file(store, mail, MAIL.name, now=bootstrap.clock(), keep=keep)
 
     return [
         Line("one fit", "1 configuration", median(fit, 7)),

@@ -9,7 +9,7 @@ import typer
 
 from service import bootstrap
 from service.cli import faults, given, out, outbox
-from service.cli.options import Db, FormFile, Json, Source, reading, writing
+from service.cli.options import Db, FormFile, Json, Source, opened, reading
 from service.cli.pages import answer as answer_page
 from service.cli.pages import boat
 from service.cli.pages import fit as fit_page
@@ -19,6 +19,7 @@ from service.cli.sheet import Sheet
 from service.core.catalogue import Configuration
 from service.core.form import parse_shape
 from service.flow.answer import answer_file
+from service.flow.draw import draw_answer
 from service.flow.fit import fit_form
 from service.flow.recall import recall_form
 
@@ -86,10 +87,12 @@ def answer(file: Source, out_: Out = None, seed: Seed = 1, json: Json = False, d
     """
     data, name = given.read(file)
     folder = outbox.ready(out_)
-    with faults.reading(name, FORM_SCHEMA), writing(db) as uow, bar("answer"):
-        found = answer_file(uow, data, name, now=bootstrap.clock(), seed=seed)
+    with faults.reading(name, FORM_SCHEMA), opened(db) as store, bar("answer"):
+        found = answer_file(store, data, name, now=bootstrap.clock(), seed=seed)
+        with store.reading() as uow:
+            drawings = [draw_answer(uow, one) for one in found.answers] if folder is not None else []
     if folder is not None:
-        outbox.put(folder, found)
+        outbox.put(folder, found, drawings)
     if json:
         out.document(found)
     else:

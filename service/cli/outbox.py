@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Sequence
 from pathlib import Path
 
 from service.cli.faults import BadInput
@@ -20,12 +21,15 @@ def ready(folder: Path | None) -> Path | None:
     return folder
 
 
-def put(folder: Path, found: Answers) -> None:
-    """Write `answers.json`, and `1-answer.json`, `1-reply.txt` for the first boat, and so on."""
+def put(folder: Path, found: Answers, drawings: Sequence[str | None]) -> None:
+    """Write `answers.json`, and `1-answer.json`, `1-reply.txt`, `1-drawing.svg` for the first boat, and so on."""
     _write(folder / "answers.json", found.model_dump_json(by_alias=True, indent=2) + "\n")
     for number, one in enumerate(found.answers, start=1):
         _write(folder / f"{number}-answer.json", one.model_dump_json(by_alias=True, indent=2) + "\n")
         _write(folder / f"{number}-reply.txt", reply(one) + "\n")
+        drawing = drawings[number - 1]
+        if drawing is not None:
+            _write(folder / f"{number}-drawing.svg", drawing)
 
 
 def _write(path: Path, text: str) -> None:

@@ -52,7 +52,7 @@ def _quantity(dimension: units.Dimension) -> BeforeValidator:
             raise ValueError(f"{value!r} is {got.reason}: {got.why}")  # noqa: TRY004 - pydantic wants ValueError
         return got.value
 
-    return BeforeValidator(read)
+    return BeforeValidator(read, json_schema_input_type=float | str)
 
 
 def _span(value: tuple[float | None, float | None] | None) -> tuple[float | None, float | None] | None:
@@ -372,8 +372,9 @@ def paths() -> tuple[str, ...]:
 
 
 def is_path(path: str) -> bool:
-    """Say whether `path` names a field (or a whole part) of the form; `obstacles[0]` and `transom` do."""
-    return re.sub(r"\[\d+\]", "[]", path) in paths()
+    """Say whether `path` names a field (or a whole part) of the form; `obstacles[0]`, `obstacles` and `transom` do."""
+    bare = re.sub(r"\[\d+\]", "[]", path)
+    return bare in paths() or (not bare.endswith("]") and f"{bare}[]" in paths())
 
 
 def title(path: str) -> str:

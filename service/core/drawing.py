@@ -19,6 +19,8 @@ from service.core.form import with_values
 
 Layer = Literal["hull", "water", "metal", "blade", "vane", "rudder", "obstacle", "pad", "dimension", "note"]
 Point = tuple[float, float]
+THIN = 15.0
+"""An obstacle said to have no height is drawn this high (mm)."""
 ABOVE = 150.0
 """How far above the vane a view reaches; what stands higher is cut off there."""
 FORWARD = 900.0
@@ -253,7 +255,7 @@ def _obstacles(boats: Boats, across: int, ceiling: float) -> list[Outline]:
     for place in range(boats.nominal.boxes.shape[1]):
         box = boats.nominal.boxes[0, place]
         left, right, low, high = (float(box[n]) for n in (across, across + 1, 4, 5))
-        high = min(high, ceiling)
+        high = min(max(high, low + THIN), ceiling)
         if not all(np.isfinite([left, right, low])) or high <= low:
             continue
         name = names[int(boats.nominal.box_info[place, 0])]

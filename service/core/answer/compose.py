@@ -47,6 +47,7 @@ def compose(
         form=form,
         hull=hull,
         precedents=remembered.precedents,
+        sisters=remembered.sisters,
         contrasts=contrast.with_sisters(boats, suggestions, remembered, known.fleet),
         suggestions=suggestions,
         missing=missing,

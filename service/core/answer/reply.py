@@ -36,10 +36,10 @@ def _boat(answer: Answer) -> str:
 
 
 def _opening(answer: Answer) -> list[str]:
-    sisters = sum(p.sister for p in answer.precedents)
-    seen = f"We have fitted {sisters} sister ship{'s' if sisters != 1 else ''} and looked at them." if sisters else (
-        "We have no sister ship in our records, so we compared similar boats."
-    )  # fmt: skip
+    sisters = answer.sisters
+    seen = "We have no sister ship in our records, so we compared similar boats."
+    if sisters:
+        seen = f"We have {sisters} sister ship{'s' if sisters != 1 else ''} in our records and looked at those most like her."
     unsure = ""
     if answer.hull is None or answer.hull.status != "matched":
         unsure = " We are not sure which hull model she is."

@@ -53,6 +53,8 @@ class Answer(Shape):
     form: BoatForm
     hull: HullDecision | None
     precedents: tuple[Precedent, ...]
+    sisters: int = 0
+    """How many sister ships the fleet holds, brought up or not."""
     contrasts: tuple[Contrast, ...] = ()
     suggestions: tuple[Suggestion, ...]
     missing: tuple[Missing, ...]
