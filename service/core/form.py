@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any, TypeVar
 
 from pydantic import BaseModel, ValidationError
 
-from service.core.boat import BoatForm, inner_model
+from service.core.boat import BoatForm, get, inner_model
 from service.core.words import nearest
 
 S = TypeVar("S", bound=BaseModel)
@@ -29,9 +29,38 @@ def with_values(form: BoatForm, values: Mapping[str, object]) -> BoatForm:
 def merged(newer: BoatForm, older: BoatForm) -> BoatForm:
     """Return the newer form with its gaps filled from the older one; lists are taken whole, never mixed.
 
-    A measurement taken from the older form keeps the method and uncertainty it was taken with.
+    Each measurement keeps the method and the uncertainty it was taken with, those said of a whole form included.
     """
-    return parse_form(_filled(newer.document(), older.document()))
+    data = _filled(newer.document(), older.document())
+    kept = [path for path in _stated(data) if _said(newer, path)]
+    taken = [path for path in _stated(data) if not _said(newer, path)]
+    for part in ("methods", "uncertainties"):
+        mine, theirs = getattr(newer, part), getattr(older, part)
+        data[part] = {**_of(mine, kept, spread=bool(taken)), **_of(theirs, taken, spread=True)}
+    return parse_form(data)
+
+
+def _stated(data: Mapping[str, Any], stem: str = "") -> Iterator[str]:
+    """Give the paths of what a form's document says of the boat, a list as one."""
+    parts = ("boat", "transom", "main_rudder", "obstacles")
+    for key, value in data.items():
+        if stem or key in parts:
+            if isinstance(value, dict):
+                yield from _stated(value, f"{key}.")
+            else:
+                yield f"{stem}{key}"
+
+
+def _said(form: BoatForm, path: str) -> bool:
+    return get(form, path) not in (None, ())
+
+
+def _of(named: Mapping[str, Any], paths: list[str], *, spread: bool) -> dict[str, Any]:
+    """Return what is said of these paths; `spread` puts what is said of all ("*") to each of them by name."""
+    mine = {key: value for key, value in named.items() if key.partition("[")[0] in paths}
+    if "*" not in named:
+        return mine
+    return {**dict.fromkeys(paths, named["*"]), **mine} if spread else {"*": named["*"], **mine}
 
 
 def _filled(newer: dict[str, Any], older: dict[str, Any]) -> dict[str, Any]:
