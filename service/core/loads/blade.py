@@ -27,7 +27,7 @@ BROADSIDE_CENTRE = 0.5
 
 
 class Coefficients(NamedTuple):
-    """Force over ½ ρ A V²: across the flow, along it, square to the blade; centre of pressure over the chord."""
+    """Force over ½ rho A V²: across the flow, along it, square to the blade; centre of pressure over the chord."""
 
     lift: Array
     drag: Array

@@ -88,9 +88,7 @@ def back_bow(force_n: Num, spacing_mm: Num, overhang_mm: Num, young_mpa: Num, in
     0.7031
     """
     a = np.asarray(spacing_mm, dtype=float)
-    return np.asarray(
-        np.asarray(force_n) * overhang_mm * a**2 / (9 * np.sqrt(3) * np.asarray(young_mpa) * inertia_mm4)
-    )
+    return np.asarray(np.asarray(force_n) * overhang_mm * a**2 / (9 * np.sqrt(3) * np.asarray(young_mpa) * inertia_mm4))
 
 
 def bent_shape(share: Num, spacing_mm: Num, overhang_mm: Num) -> Array:

@@ -52,9 +52,9 @@ def euler_load(young_mpa: Num, inertia_mm4: Num, length_mm: Num) -> Array:
 def buckling_share(
     slenderness: Num, imperfection: Num = COLD_FORMED_IMPERFECTION, plateau: Num = COLD_FORMED_PLATEAU
 ) -> Array:
-    """Return χ, the share of its squash load that a strut bears: 1 / (Φ + sqrt(Φ² - λ²)), at most 1.
+    """Return chi, the share of its squash load that a strut bears: 1 / (Φ + sqrt(Φ² - λ²)), at most 1.
 
-    Φ = (1 + α(λ - λ0) + λ²) / 2; λ = sqrt(A fy / N_Euler), 0 to 3. Broadcasts.
+    Φ = (1 + alpha(λ - λ0) + λ²) / 2; λ = sqrt(A fy / N_Euler), 0 to 3. Broadcasts.
 
     >>> round(float(buckling_share(1.0, 0.49, 0.2)), 4), round(float(buckling_share(0.1)), 1)
     (0.5399, 1.0)
@@ -66,10 +66,10 @@ def buckling_share(
 
 @formula(PERRY)
 def strut_capacity(area_mm2: Num, inertia_mm4: Num, length_mm: Num, young_mpa: Num, yield_mpa: Num) -> Array:
-    """Return what a pinned round strut bears in compression, in N, without any safety: χ A fy. Broadcasts.
+    """Return what a pinned round strut bears in compression, in N, without any safety: chi A fy. Broadcasts.
 
     >>> round(float(strut_capacity(147.03, 10136.7, 800.0, 193000.0, 220.0)))
-    17614
+    18154
     """
     squash = np.asarray(area_mm2, dtype=float) * yield_mpa
     return np.asarray(buckling_share(np.sqrt(squash / euler_load(young_mpa, inertia_mm4, length_mm))) * squash)
@@ -77,7 +77,7 @@ def strut_capacity(area_mm2: Num, inertia_mm4: Num, length_mm: Num, young_mpa: N
 
 @formula("safety over capacity", safety=Valid(1, 10))
 def strut_unity(force_n: Num, squash_n: Num, capacity_n: Num, safety_tension: Num, safety: Num) -> Array:
-    """Return force over what is allowed, 1 at the limit: compression against χ A fy, tension against A fy. Broadcasts.
+    """Return force over what is allowed, 1 at the limit: compression against chi A fy, tension against A fy. Broadcasts.
 
     >>> round(float(strut_unity(-7000.0, 32000.0, 17500.0, 1.5, 2.5)), 3)
     1.0

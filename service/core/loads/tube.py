@@ -29,7 +29,7 @@ def section(outside_mm: Num, wall_mm: Num) -> Section:
     Arguments broadcast. ValueError where a wall is not less than half of the diameter.
 
     >>> [round(float(v), 2) for v in section(50.8, 3.2)]
-    [478.53, 136140.98, 5359.88, 7261.35, 272281.95]
+    [478.53, 136141.04, 5359.88, 7261.35, 272282.09]
     """
     outer, wall = np.asarray(outside_mm, dtype=float), np.asarray(wall_mm, dtype=float)
     if np.any(2 * wall >= outer):
@@ -60,7 +60,7 @@ def torsion_stress(torque_nm: Num, modulus_mm3: Num) -> Array:
 
 @formula("R. von Mises, 1913")
 def von_mises(normal_mpa: Num, shear_mpa: Num) -> Array:
-    """Return sqrt(σ² + 3τ²) in MPa; arguments broadcast.
+    """Return sqrt(s² + 3 t²), s normal stress, t shear, in MPa; arguments broadcast.
 
     >>> round(float(von_mises(100.0, 50.0)), 2)
     132.29

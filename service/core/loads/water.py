@@ -34,7 +34,7 @@ def hull_speed(lwl_mm: Num) -> Array:
 
 @formula("definition", speed_ms=Valid(0, 12, "m/s"))
 def dynamic_pressure(speed_ms: Num) -> Array:
-    """Return ½ ρ V² in N/m², ρ = 1025 kg/m³; shape of speed_ms (m/s).
+    """Return ½ rho V² in N/m², rho = 1025 kg/m³; shape of speed_ms (m/s).
 
     >>> round(float(dynamic_pressure(8 * KNOT)), 1)
     8680.6

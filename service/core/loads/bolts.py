@@ -1,0 +1,168 @@
+"""A group of bolts under force and moment, and what one bolt resists. N, N·m, mm.
+
+A group lies in the plane of its flange: `pattern_mm` (n, 2) holds (across, up) of each bolt about the flange's centre.
+Loads act at that centre in the flange's own axes: normal (pulling off is positive), across, up.
+"""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+import numpy as np
+
+from service.core.loads.validity import Array, Num, Valid, formula
+
+ELASTIC = "elastic bolt group (Shigley, Mechanical Engineering Design, ch. 8; AISC Manual part 7, case II), from memory"
+EUROCODE = "EN 1993-1-8 table 3.4, read in guides, not in the standard"
+
+
+class FlangeLoad(NamedTuple):
+    """Force (normal, across, up; N) and moment about the same axes (N·m) at the flange's centre; each (...)."""
+
+    normal_n: Array
+    across_n: Array
+    up_n: Array
+    about_normal_nm: Array
+    about_across_nm: Array
+    about_up_nm: Array
+
+
+@formula(ELASTIC)
+def bolt_shears(load: FlangeLoad, pattern_mm: Array) -> Array:
+    """Return the shear on each bolt in N (..., n): equal shares of the force and T r / Σr² about the centroid.
+
+    A force that acts at the flange's centre but not at the centroid adds its own twist. ZeroDivision never: bolts all in
+    one spot take no twist. The flange is stiff, holes are filled alike, friction is left out.
+
+    >>> import numpy as np
+    >>> shigley = FlangeLoad(*(np.array(v) for v in (0.0, 0.0, -16000.0, -6800.0, 0.0, 0.0)))
+    >>> plate = np.array([[75, 60], [75, -60], [-75, 60], [-75, -60]])
+    >>> [round(float(v) / 1000, 2) for v in bolt_shears(shigley, plate)]
+    [20.97, 20.97, 14.79, 14.79]
+    """
+    pattern = np.asarray(pattern_mm, dtype=float)
+    centre = pattern.mean(axis=0)
+    y, z = (pattern - centre).T
+    polar = max(float((y**2 + z**2).sum()), 1e-9)
+    twist = (load.about_normal_nm * 1000 - (centre[0] * load.up_n - centre[1] * load.across_n))[..., None] / polar
+    count = len(pattern)
+    return np.asarray(np.hypot(load.across_n[..., None] / count - twist * z, load.up_n[..., None] / count + twist * y))
+
+
+@formula(ELASTIC)
+def tensions_about_centroid(load: FlangeLoad, pattern_mm: Array) -> Array:
+    """Return the pull on each bolt in N (..., n), neutral axis through the centroid: N/n + M y / Σy² both ways.
+
+    Below zero the bolt is relieved. Patterns that are lopsided are turned to their own principal axes by the full matrix
+    of second moments. The force acts at the flange's centre.
+
+    >>> import numpy as np
+    >>> load = FlangeLoad(*(np.array(v) for v in (2000.0, 0.0, 0.0, 0.0, 800.0, -300.0)))
+    >>> group = np.array([[50, 75], [-50, 75], [50, -75], [-50, -75]])
+    >>> [round(float(v), 2) for v in tensions_about_centroid(load, group)]
+    [4666.67, 1666.67, -666.67, -3666.67]
+    """
+    pattern = np.asarray(pattern_mm, dtype=float)
+    centre = pattern.mean(axis=0)
+    arms = pattern - centre
+    inverse = np.linalg.pinv(arms.T @ arms)
+    about = np.stack([-load.about_up_nm * 1000 - load.normal_n * centre[0],
+                      load.about_across_nm * 1000 - load.normal_n * centre[1]], axis=-1)  # fmt: skip
+    return np.asarray(load.normal_n[..., None] / len(pattern) + about @ (inverse @ arms.T))
+
+
+@formula(ELASTIC)
+def tensions_about_edge(load: FlangeLoad, pattern_mm: Array, width_mm: Num, height_mm: Num) -> Array:
+    """Return the pull on each bolt in N (..., n) where the flange pivots on the edge that is pressed: M d / Σd².
+
+    d is the distance from the pressed edge (half of width or height from the centre). Each way on its own, then added;
+    the normal force in equal shares.
+
+    >>> import numpy as np
+    >>> load = FlangeLoad(*(np.array(v) for v in (0.0, 0.0, 0.0, 0.0, 800.0, 0.0)))
+    >>> group = np.array([[50, 75], [-50, 75], [50, -75], [-50, -75]])
+    >>> [round(float(v), 2) for v in tensions_about_edge(load, group, 150.0, 210.0)]
+    [2162.16, 2162.16, 360.36, 360.36]
+    """
+    pattern = np.asarray(pattern_mm, dtype=float)
+    total = load.normal_n[..., None] / len(pattern)
+    for moment, place, size in (
+        (load.about_across_nm, pattern[:, 1], height_mm), (-load.about_up_nm, pattern[:, 0], width_mm)
+    ):  # fmt: skip
+        turn = np.where(moment < 0, -1.0, 1.0)[..., None]
+        arm = np.maximum(np.asarray(size, dtype=float)[..., None] / 2 + turn * place, 0.0)
+        total = total + 1000 * np.abs(moment)[..., None] * arm / np.maximum((arm**2).sum(axis=-1, keepdims=True), 1e-9)
+    return np.asarray(total)
+
+
+def bolt_tensions(load: FlangeLoad, pattern_mm: Array, width_mm: Num, height_mm: Num) -> Array:
+    """Return the pull on each bolt in N (..., n), the greater of both neutral-axis rules, never below zero.
+
+    Tightening is left out: it does not add to the pull until the joint opens.
+    """
+    centroid = tensions_about_centroid(load, pattern_mm)
+    return np.asarray(np.maximum(np.maximum(centroid, tensions_about_edge(load, pattern_mm, width_mm, height_mm)), 0.0))
+
+
+@formula(EUROCODE, ultimate_mpa=Valid(400, 1000, "MPa"))
+def tension_resistance(area_mm2: Num, ultimate_mpa: Num, gamma: Num = 1.25, *, countersunk: bool = False) -> Array:
+    """Return Ft,Rd in N: 0.9 fub As / gamma, 0.63 with a countersunk head. Broadcasts.
+
+    >>> round(float(tension_resistance(57.990, 700.0)) / 1000, 2)
+    29.23
+    """
+    share = 0.63 if countersunk else 0.9
+    return np.asarray(share * np.asarray(ultimate_mpa) * np.asarray(area_mm2, dtype=float) / gamma)
+
+
+@formula(EUROCODE, ultimate_mpa=Valid(400, 1000, "MPa"), shear_factor=Valid(0.5, 0.6))
+def shear_resistance(area_mm2: Num, ultimate_mpa: Num, gamma: Num = 1.25, shear_factor: Num = 0.6) -> Array:
+    """Return Fv,Rd in N a shear plane: factor fub As / gamma. Broadcasts.
+
+    factor is 0.6, and 0.5 for stainless steel with threads in the plane (EN 1993-1-4, from memory).
+
+    >>> round(float(shear_resistance(57.990, 700.0)) / 1000, 2)
+    19.48
+    """
+    return np.asarray(np.asarray(shear_factor) * ultimate_mpa * np.asarray(area_mm2, dtype=float) / gamma)
+
+
+@formula(EUROCODE, diameter_mm=Valid(5, 39, "mm"))
+def bearing_resistance(
+    diameter_mm: Num, hole_mm: Num, sheet_mm: Num, edge_mm: Num, ultimate_mpa: Num, bolt_mpa: Num, gamma: Num = 1.25
+) -> Array:
+    """Return Fb,Rd in N of a metal sheet: k1 kb fu d t / gamma, kb = min(e/3d0, fub/fu, 1), k1 = min(2.8e/d0 - 1.7, 2.5).
+
+    e is the distance to the edge along and across. Stainless sheet goes in with fu,red = 0.5 fy + 0.6 fu. Broadcasts.
+
+    >>> round(float(bearing_resistance(12.0, 13.0, 6.0, 26.0, 530.0, 700.0)) / 1000, 2)
+    50.88
+    """
+    edge, hole = np.asarray(edge_mm, dtype=float), np.asarray(hole_mm, dtype=float)
+    along = np.minimum(np.minimum(edge / (3 * hole), np.asarray(bolt_mpa) / np.asarray(ultimate_mpa)), 1.0)
+    across = np.minimum(2.8 * edge / hole - 1.7, 2.5)
+    return np.asarray(across * along * np.asarray(ultimate_mpa) * diameter_mm * sheet_mm / gamma)
+
+
+@formula(EUROCODE, flats_mm=Valid(8, 60, "mm"))
+def punching_resistance(flats_mm: Num, sheet_mm: Num, ultimate_mpa: Num, gamma: Num = 1.25) -> Array:
+    """Return Bp,Rd in N of a metal sheet under a nut: 0.6 π dm t fu / gamma; broadcasts.
+
+    dm is the mean of the nut's widths across flats and across corners, not the hole's diameter.
+
+    >>> round(float(punching_resistance(18.0, 6.0, 530.0)) / 1000, 2)
+    92.99
+    """
+    mean = np.asarray(flats_mm, dtype=float) * (1 + 2 / np.sqrt(3)) / 2
+    return np.asarray(0.6 * np.pi * mean * sheet_mm * np.asarray(ultimate_mpa) / gamma)
+
+
+@formula(EUROCODE)
+def combined(shear_n: Num, tension_n: Num, shear_resistance_n: Num, tension_resistance_n: Num) -> Array:
+    """Return shear and pull together over what is allowed, 1 at the limit: Fv/FvRd + Ft/1.4FtRd, and Ft/FtRd alone.
+
+    >>> round(float(combined(8.0, 12.0, 19.488, 29.232)), 4)
+    0.7037
+    """
+    pull = np.asarray(tension_n, dtype=float) / tension_resistance_n
+    return np.asarray(np.maximum(np.asarray(shear_n) / shear_resistance_n + pull / 1.4, pull))
