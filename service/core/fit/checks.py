@@ -203,21 +203,18 @@ def scales(t: Terms, count: int) -> Array:
 
 
 @compiled
-def counts(site: Site, place: int, movable: bool) -> bool:  # noqa: FBT001 - compiled code takes no keywords
-    """Say whether a check can refuse; `movable`: and a placement can change it."""
-    if place == WAKE or (place >= FIXED and site.binds[place - FIXED] == 0):
-        return False
-    return not (movable and place in (DISPLACEMENT, LOWER + GAP, UPPER + GAP))
-
-
-@compiled
 def smallest(site: Site, out: Array, scale: Array, movable: bool, governing: bool) -> tuple[float, float, float]:  # noqa: FBT001 - compiled code takes no keywords
-    """Return the three smallest scaled margins; `governing` leaves out a wholly immersed blade, which can gain no more."""
+    """Return the three smallest scaled margins of what can refuse.
+
+    `movable` leaves out what passes and no placement changes; `governing` a wholly immersed blade: neither can gain more.
+    """
     a, b, c = INF, INF, INF
     for place in range(out.shape[0]):
-        if not counts(site, place, movable):
+        if place == WAKE or (place >= FIXED and site.binds[place - FIXED] == 0):
             continue
         margin = out[place, MARGIN] / scale[place]
+        if movable and margin >= 0.0 and place in (DISPLACEMENT, LOWER + GAP, UPPER + GAP):
+            continue
         if governing and place in (REST, WEATHER) and out[place, VALUE] >= 1.0:
             continue
         if math.isnan(margin):

@@ -92,7 +92,8 @@ def seat(site: Site, i: int, m: Array, k: int, y: float, x: float, collar: float
     gap = x - seat_x
     pad, pad_margin, post = 0.0, -bevel, INF
     if kind == CHEEK:
-        across = -1000.0 * abs(y)
+        across = INF if y == 0.0 else -abs(y)
+        pad_margin = INF if bevel == 0.0 else -bevel
         post = min(site.values[i, S.POST] - m[k, M.GAP_LOW], m[k, M.GAP_HIGH] - site.values[i, S.POST])
     else:
         pad = best_pad(gap, bevel, m[k, M.REACH_LOW], m[k, M.REACH_HIGH], t)
