@@ -48,6 +48,10 @@ class Planform(NamedTuple):
     broadside: float = 1.3
 
 
+SQUARE = Planform()
+"""A rectangular blade with a square tip."""
+
+
 @formula(WHICKER_FEHLNER, aspect=ASPECT, sweep_rad=Valid(-0.2, 0.6, "rad"))
 def lift_slope(aspect: Num, sweep_rad: Num = 0.0) -> Array:
     """Return dCL/da at zero angle, per radian: 1.8π A / (cos s · sqrt(A² / cos⁴ s + 4) + 1.8).
@@ -73,7 +77,7 @@ def cross_flow(taper: Num, *, faired: bool) -> Array:
 
 
 @formula(WHICKER_FEHLNER, aspect=ASPECT)
-def stall_angle(aspect: Num, planform: Planform = Planform()) -> Array:
+def stall_angle(aspect: Num, planform: Planform = SQUARE) -> Array:
     """Return the angle in radians at which the lift reaches its cap: the root of s a + (C/A) a² = cap.
 
     >>> round(float(np.degrees(stall_angle(2.0, Planform(0.45, faired=False, lift_cap=1.33)))), 1)
@@ -84,7 +88,7 @@ def stall_angle(aspect: Num, planform: Planform = Planform()) -> Array:
 
 
 @formula(WHICKER_FEHLNER, aspect=ASPECT, angle_rad=ANGLE)
-def coefficients(aspect: Num, angle_rad: Num, planform: Planform = Planform()) -> Coefficients:
+def coefficients(aspect: Num, angle_rad: Num, planform: Planform = SQUARE) -> Coefficients:
     """Return lift, drag, normal force and centre of pressure of a blade at an angle to the flow.
 
     Up to the stall: CL = s a + (C/A) a², CD = 0.0065 + CL² / (0.9 π A), CN = CL cos a + CD sin a, and the centre from

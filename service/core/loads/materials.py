@@ -104,7 +104,7 @@ def skin_of(material: str | None, glass_share: float, bearing_mpa: float = 200.0
 
 
 METAL_AND_WOOD = {
-    "aluminium": Skin(125, 72, 340, "yield", "5083 in welded state, proof 125 MPa, shear proof/√3; bearing 1.25 of tensile 275; from memory"),
+    "aluminium": Skin(125, 72, 340, "yield", "5083 welded, proof 125, shear proof/√3, bearing 1.25 of tensile 275; from memory"),
     "steel": Skin(235, 135, 450, "yield", "S235, shear yield/√3; bearing 1.25 of tensile 360; from memory"),
     "wood": Skin(40, 5, 20, "ultimate", "marine plywood along its face grain, from memory"),
 }  # fmt: skip
