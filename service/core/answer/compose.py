@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, replace
 
 from service.core.answer import cautions, contrast, questions
@@ -100,7 +101,8 @@ def _best(
 
     able = [c for c in candidates if c.fit.verdict != "does_not_fit"]
     first = sorted(able or candidates, key=lambda c: key(c.fit))[:SHOWN]
-    best = sorted((assured(boats, one) for one in first), key=lambda f: key(f.fit))
+    with ThreadPoolExecutor() as threads:
+        best = sorted(threads.map(lambda one: assured(boats, one), first), key=lambda f: key(f.fit))
     if not able and best:
         best[0] = replace(best[0], fit=best[0].fit.model_copy(update={"cures": cures(boats, best[0].fit)}))
     return best

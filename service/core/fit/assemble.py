@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
+from itertools import pairwise
 from typing import Any, Literal
 
 import numpy as np
@@ -17,6 +19,10 @@ from service.core.fit.site import NO_CURVE, PROFILE, SECTIONS, S, Site
 Array = NDArray[np.float64]
 MOVING = ("folds", "swings", "slides")
 AXES = ("aft_mm", "starboard_mm", "height_mm")
+HELD = 1e-3
+"""Just outside the last point of a level cut (mm)."""
+BESIDE, APART = 40.0, 40.0
+"""Steps of the dense level cuts in half-breadth and height (mm)."""
 LEAST_CHORD = 60.0
 """A main rudder whose trailing edge was drawn forward of its stock is taken to be this long aft of it."""
 
@@ -98,7 +104,7 @@ def assemble(
         S.HALF_STEP: of("transom.step_width_mm") / 2,
         S.LOWER_RAKE: np.tan(np.radians(of("transom.lower_rake_deg"))),
         S.POST: of("transom.post_width_mm"),
-        S.HUNG_OUTSIDE: zero + (1.0 if hung == "transom" else 0.0),
+        S.HUNG_OUTSIDE: of("main_rudder.hung", 1.0 if hung == "transom" else 0.0),
         S.STOCK: stock,
         S.LEADING: np.minimum(of("main_rudder.leading_edge_aft_mm"), stock),
         S.TRAILING: trailing,
@@ -127,7 +133,8 @@ def _curve(form: BoatForm, noise: Array | None) -> dict[str, Any]:
     rows: tuple[ProfilePoint, ...] | tuple[Section, ...] | None = form.transom.sections or form.transom.profile
     if not rows:
         none, nothing = np.zeros(1), np.zeros((1, 1))
-        return {"below": none, "half": none, "aft": nothing[None], "slope_down": nothing, "slope_across": nothing[None]}
+        return {"below": none, "half": none, "aft": nothing[None], "slope_down": nothing, "slope_across": nothing[None],
+                "ends": none, "dense": nothing, "dense_below": none, "dense_half": none}  # fmt: skip
     tops = [r.height_mm for r in rows if r.height_mm is not None]
     top = form.transom.top_height_mm if form.transom.top_height_mm is not None else max(tops, default=0.0)
     below = np.array([r.below_top_mm if r.below_top_mm is not None else top - (r.height_mm or 0.0) for r in rows])
@@ -145,24 +152,45 @@ def _centreline(aft: Array, below: Array, order: NDArray[np.intp], noise: Array 
     slope = np.stack([pchip.slopes_of(below, row) for row in rows])
     return {
         "below": below, "half": np.zeros(1), "aft": np.ascontiguousarray(rows[:, :, None]),
-        "slope_down": slope, "slope_across": np.zeros((1, 1, 1)),
+        "slope_down": slope, "slope_across": np.zeros((1, 1, 1)), "ends": np.zeros(1), "dense": np.zeros((1, 1)),
+        "dense_below": np.zeros(1), "dense_half": np.zeros(1),
     }  # fmt: skip
 
 
 def _cuts(sections: list[Section], below: Array) -> dict[str, Any]:
-    """Return level cuts brought to common half-breadths, each by the same curve that runs between its own points."""
-    half = np.unique([p.half_breadth_mm for s in sections for p in s.points])
-    cuts = []
+    """Return level cuts at common half-breadths: each keeps the curve that runs between its own points.
+
+    A piece of a cubic is given by values and slopes at any two of its points. Beyond a cut's own last point its x is
+    held, so a place just outside each last point is taken too, where the slope is nought.
+    """
+    ends = np.array([s.points[-1].half_breadth_mm for s in sections])
+    half = np.unique(np.concatenate([[p.half_breadth_mm for s in sections for p in s.points], ends + HELD]))
+    curves = []
     for section in sections:
         at = np.array([p.half_breadth_mm for p in section.points])
         x = np.array([p.aft_mm for p in section.points])
-        cuts.append([pchip.value(at, x, pchip.slopes_of(at, x), h)[0] for h in half])
-    aft = np.array(cuts)
-    across = np.stack([pchip.slopes_of(half, row) for row in aft])
+        curves.append((at, x, pchip.slopes_of(at, x)))
+    aft = np.array([[pchip.value(*curve, h)[0] for h in half] for curve in curves])
+    across = np.array([[pchip.value(*c, h)[1] if c[0][0] <= h <= c[0][-1] else 0.0 for h in half] for c in curves])
+    dense_half, dense_below = _dense(half, BESIDE), _dense(below, APART)
+    rows = np.array([[pchip.value(half, aft[k], across[k], h)[0] for h in dense_half] for k in range(below.size)])
+    dense = [
+        [pchip.value(below, column, slopes, down)[0] for down in dense_below]
+        for column, slopes in ((rows[:, n], pchip.slopes_of(below, rows[:, n])) for n in range(dense_half.size))
+    ]
     return {
         "below": below, "half": half, "aft": aft[None], "slope_down": np.zeros((1, below.size)),
-        "slope_across": across[None],
+        "slope_across": across[None], "ends": ends, "dense": np.ascontiguousarray(np.array(dense).T),
+        "dense_below": dense_below, "dense_half": dense_half,
     }  # fmt: skip
+
+
+def _dense(knots: Array, step: float) -> Array:
+    """Return the knots and as many places between as keep neighbours within `step`."""
+    found = [knots[:1]]
+    for a, b in pairwise(knots):
+        found.append(np.linspace(a, b, max(math.ceil((b - a) / step), 1) + 1)[1:])
+    return np.concatenate(found)
 
 
 def _boxes(form: BoatForm, catalogue: Catalogue, values: Mapping[str, Array], top: Array, water: Array) -> Array:

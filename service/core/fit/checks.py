@@ -11,8 +11,10 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.fit.clear import INF, hull, obstacle, rudder_blade, rudder_solids
+from service.core.fit.bits import INF
+from service.core.fit.clear import rudder_blade, rudder_solids
 from service.core.fit.compiled import compiled
+from service.core.fit.hullside import hull
 from service.core.fit.kit import G, Kit, M
 from service.core.fit.mounts import Seated, seat
 from service.core.fit.site import S, Site
@@ -46,6 +48,7 @@ from service.core.fit.terms import (
     T,
     Terms,
 )  # fmt: skip
+from service.core.fit.things import obstacle
 
 Array = NDArray[np.float64]
 VALUE, LIMIT, MARGIN = 0, 1, 2
@@ -77,31 +80,25 @@ def check(
         _least(
             out, RUDDER_SHAFT, rudder_solids(site, i, kit, k, x, y, bottom, (lower, upper), low, up), t[T.RUDDER_GAP]
         )
-    top, high = bottom + kit.gear[k, G.LENGTH], bottom - kit.gear[k, G.ROOT_GAP]
-    _least(
-        out, HULL_BLADE, hull(site, i, x, y, kit.gear[k, G.BALANCE], high - kit.gear[k, G.SPAN], high), t[T.FIXED_GAP]
-    )
-    _least(out, HULL_SHAFT, hull(site, i, x, y, kit.gear[k, G.TUBE], bottom, top), t[T.FIXED_GAP])
-    _least(
-        out,
-        HULL_HEAD,
-        hull(site, i, x, y, kit.gear[k, G.HEAD_RADIUS], top, top + kit.gear[k, G.HEAD_HEIGHT]),
-        t[T.FIXED_GAP],
-    )
-    _least(
-        out,
-        HULL_TILLER,
-        hull(site, i, x, y, kit.gear[k, G.TILLER_RADIUS], top - kit.gear[k, G.TILLER_HEIGHT], top),
-        t[T.FIXED_GAP],
-    )
-    vane = hull(
-        site, i, x, y, kit.gear[k, G.VANE_RADIUS], top + kit.gear[k, G.VANE_BOTTOM], top + kit.gear[k, G.VANE_TOP]
-    )
-    _least(out, HULL_VANE, vane, t[T.FIXED_GAP])
+    _hull(out, site, i, kit, k, t, x, y, bottom, near)
     _most(out, DISPLACEMENT, site.values[i, S.DISPLACEMENT], kit.gear[k, G.MAX_DISPLACEMENT])
     _wake(out, site, i, t, y, x)
     _obstacles(out, site, i, kit, k, t, y, x, bottom, (lower, upper), low, up, near)
     return low, up
+
+
+@compiled
+def _hull(
+    out: Array, site: Site, i: int, kit: Kit, k: int, t: Terms, x: float, y: float, bottom: float, near: float
+) -> None:
+    g, gap = kit.gear[k], t[T.FIXED_GAP]
+    top, root = bottom + g[G.LENGTH], bottom - g[G.ROOT_GAP]
+    _least(out, HULL_BLADE, hull(site, i, x, y, g[G.BALANCE], root - g[G.SPAN], root, near), gap)
+    _least(out, HULL_SHAFT, hull(site, i, x, y, g[G.TUBE], bottom, top, near), gap)
+    _least(out, HULL_HEAD, hull(site, i, x, y, g[G.HEAD_RADIUS], top, top + g[G.HEAD_HEIGHT], near), gap)
+    _least(out, HULL_TILLER, hull(site, i, x, y, g[G.TILLER_RADIUS], top - g[G.TILLER_HEIGHT], top, near), gap)
+    vane = hull(site, i, x, y, g[G.VANE_RADIUS], top + g[G.VANE_BOTTOM], top + g[G.VANE_TOP], near)
+    _least(out, HULL_VANE, vane, gap)
 
 
 @compiled
@@ -177,11 +174,9 @@ def _obstacles(
 ) -> None:  # fmt: skip
     for slot in range(site.binds.size):
         out[FIXED + slot] = INF
-    gaps = np.empty(9)
     for place in range(site.box_info.shape[0]):
-        obstacle(site, i, place, kit, k, x, y, bottom, collars, low, up, near, gaps)
+        least = obstacle(site, i, place, kit, k, x, y, bottom, collars, low, up, near)
         limit = t[T.MOVING_GAP] if site.box_info[place, 2] else t[T.FIXED_GAP]
-        least = gaps.min()
         if least - limit < out[FIXED + site.box_info[place, 0], MARGIN]:
             _least(out, FIXED + site.box_info[place, 0], least, limit)
 

@@ -15,5 +15,5 @@ F = TypeVar("F", bound=Callable[..., object])
 
 
 def compiled(function: F) -> F:
-    """Return the function as machine code. Division by zero gives inf or nan, as in numpy."""
-    return cast("F", numba.njit(cache=True, error_model="numpy")(function))
+    """Return the function as machine code. Division by zero gives inf or nan, as in numpy; other threads go on."""
+    return cast("F", numba.njit(cache=True, error_model="numpy", nogil=True)(function))

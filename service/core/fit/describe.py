@@ -14,7 +14,7 @@ from service.core.catalogue import Catalogue, Configuration, Role
 from service.core.fit import fasteners, loads, wording
 from service.core.fit.assemble import obstacles_that_count
 from service.core.fit.checks import check, scales
-from service.core.fit.clear import INF
+from service.core.fit.bits import INF
 from service.core.fit.kit import G, Kit
 from service.core.fit.mounts import Seated
 from service.core.fit.shapes import Check, Fit, Placement

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
@@ -22,6 +23,9 @@ from service.core.recall import Fill
 Array = NDArray[np.float64]
 Hung = Literal["inboard", "transom"]
 DRAWS = 1000
+HUNG = "main_rudder.hung"
+SAMPLE = 200
+"""Draws on which the whole variance of the smallest margin is taken, beside what each factor brings alone."""
 
 
 @dataclass(frozen=True)
@@ -57,16 +61,21 @@ def prepare(
     """
     given = dict(given or {})
     stern, stern_filled = _category(form.boat.stern, given.get("boat.stern"), "boat.stern")
-    hung, hung_filled = _category(form.main_rudder.hung, given.get("main_rudder.hung"), "main_rudder.hung")
+    hung, hung_filled = _category(form.main_rudder.hung, given.get(HUNG), HUNG)
     own: Hung | None = "transom" if hung == "transom" else "inboard" if hung == "inboard" else None
     loa = form.boat.loa_mm or loa_mm
     found, unknown = factors.build(form, catalogue, given, stern=stern, hung=own, loa_mm=loa)
     shifts, placeless = assemble.obstacle_factors(form, catalogue)
-    every = (*found, *shifts)
+    every = [*found, *shifts]
     rng = np.random.default_rng(seed)
     nominal = {f.field: np.array([f.nominal]) for f in every}
     drawn = {f.field: f.draw(rng, draws) for f in every}
     star = _star(every)
+    if own is not None and form.main_rudder.hung is None:
+        other: Hung = "inboard" if own == "transom" else "transom"
+        turned, _ = factors.build(form, catalogue, given, stern=stern, hung=other, loa_mm=loa)
+        doubtful = hung_filled[0].spread or 0.0
+        every.append(_hang(own, doubtful, every, turned, (nominal, drawn, star), rng))
     points = len(form.transom.profile or ())
     noise = None
     if points:
@@ -76,11 +85,41 @@ def prepare(
     def site(values: Mapping[str, Array], curve_noise: Array | None = None) -> Site:
         return assemble.assemble(form, catalogue, values, stern=stern, hung=own, curve_noise=curve_noise)
 
-    missing = [*unknown, *placeless, *(["main_rudder.hung"] if own is None else [])]
+    missing = [*unknown, *placeless, *([HUNG] if own is None else [])]
     return Boats(
-        form, catalogue, every, tuple(missing), (*stern_filled, *hung_filled, *_filled(every)),
+        form, catalogue, tuple(every), tuple(missing), (*stern_filled, *hung_filled, *_filled(every)),
         site(nominal), site(star), site(drawn, noise), drawn, given, loa_mm, seed,
     )  # fmt: skip
+
+
+def _hang(
+    own: Hung,
+    doubtful: float,
+    every: Sequence[factors.Factor],
+    turned: Sequence[factors.Factor],
+    values: tuple[dict[str, Array], dict[str, Array], dict[str, Array]],
+    rng: np.random.Generator,
+) -> factors.Factor:
+    """Let the main rudder hang the other way in as many draws as sister ships or neighbours have it so.
+
+    Where it does, what was taken from priors for it is taken from those of the other way. Returns the factor, whose
+    star points are as it hangs and the other way, weighed by how likely that is.
+    """
+    nominal, drawn, star = values
+    here = 1.0 if own == "transom" else 0.0
+    other = rng.random(next(iter(drawn.values())).size) < doubtful
+    for field in (nominal, star):
+        for path, column in field.items():
+            field[path] = np.append(column, [nominal[path][0]] * 2) if field is star else column
+    for factor in turned:
+        if factor.source == "prior" and factor.field.startswith("main_rudder."):
+            drawn[factor.field] = np.where(other, factor.draw(rng, other.size), drawn[factor.field])
+            star[factor.field][-1] = factor.nominal
+    nominal[HUNG], drawn[HUNG] = np.array([here]), np.where(other, 1.0 - here, here)
+    star[HUNG] = np.full(2 * len(every) + 2, here)
+    star[HUNG][-1] = 1.0 - here
+    weight = math.sqrt(doubtful * (1.0 - doubtful))
+    return factors.Factor(HUNG, "sister_ships", here, here, 1.0 - here, lambda _rng, _n: drawn[HUNG], 2.0 * weight)
 
 
 def _category(stated: str | None, given: Fill | None, field: str) -> tuple[str | None, list[Filled]]:
@@ -106,7 +145,7 @@ def _filled(every: Sequence[factors.Factor]) -> list[Filled]:
     return [
         Filled(field=f.field, from_=f.source, value=round(f.nominal, 1), spread=round(f.spread, 1))
         for f in every
-        if f.source != "measured" and not f.field.startswith("obstacles[")
+        if f.source != "measured" and f.field != HUNG and not f.field.startswith("obstacles[")
     ] + [
         Filled(field=f.field, from_="prior", value="usual place", spread=round(f.spread, 1))
         for f in every
@@ -149,13 +188,19 @@ def set_many(boats: Boats, configurations: Sequence[Configuration]) -> list[Set]
     """
     if not configurations:
         return []
-    kit, lies, rules = build(boats.catalogue, configurations), allowed_lies(boats.form), boats.catalogue.rules
-    dry = place(boats.nominal, kit, rules, lies=lies, dry=True)
-    low = (dry.aims.max(axis=1) < 0).any() and place(boats.nominal, kit, rules, lies=lies)
-    return [
-        _set(boats, one, _choose(boats, kit, dry if not low or dry.aims[i].max() >= 0 else low, i))
-        for i, one in enumerate(configurations)
-    ]
+    found = _placed(boats, configurations, dry=True)
+    wet = [n for n, (_, value) in enumerate(found) if value < 0]
+    for n, low in zip(wet, _placed(boats, [configurations[n] for n in wet], dry=False), strict=True):
+        found[n] = low
+    return [_set(boats, one, spot) for one, (spot, _) in zip(configurations, found, strict=True)]
+
+
+def _placed(boats: Boats, configurations: Sequence[Configuration], *, dry: bool) -> list[tuple[Array, float]]:
+    if not configurations:
+        return []
+    kit, rules = build(boats.catalogue, configurations), boats.catalogue.rules
+    best = place(boats.nominal, kit, rules, lies=allowed_lies(boats.form), dry=dry)
+    return [_choose(boats, kit, best, n) for n in range(len(configurations))]
 
 
 def _set(boats: Boats, configuration: Configuration, spot: Array) -> Set:
@@ -164,16 +209,12 @@ def _set(boats: Boats, configuration: Configuration, spot: Array) -> Set:
     return Set(fit.model_copy(update={"verdict": _verdict(fit, 1.0, 0.0), "filled": boats.filled}), kit, spot)
 
 
-def _choose(boats: Boats, kit: Kit, best: Best, index: int) -> Array:
-    """Return the placement of the lie with the highest aim.
-
-    A wished side goes first where it passes, and what is to be avoided last.
-    """
-    aims, wishes = best.aims[index], boats.form.preferences
-    passing = [n for n in np.argsort(-aims) if aims[n] >= 0 and best.lies[n] not in (wishes.avoid or ())]
-    wished = next((n for n in passing if best.lies[n] == wishes.side), None)
-    lie = int(wished if wished is not None else passing[0] if passing else aims.argmax())
-    return polished(boats.nominal, kit, boats.catalogue.rules, best, index, lie)[0]
+def _choose(boats: Boats, kit: Kit, best: Best, index: int) -> tuple[Array, float]:
+    """Return the placement of the lie with the highest aim, and its aim; a wished side goes first where it passes."""
+    aims = best.aims[index]
+    wished = next((n for n, name in enumerate(best.lies) if name == boats.form.preferences.side and aims[n] >= 0), None)
+    lie = int(aims.argmax()) if wished is None else wished
+    return polished(boats.nominal, kit, boats.catalogue.rules, best, index, lie)
 
 
 def fit_configuration(boats: Boats, configuration: Configuration) -> Fit:
@@ -189,7 +230,9 @@ def assured(boats: Boats, one: Set) -> Fitted:
     binding = [c.id for c in fit.checks if c.binds]
     places = [n for n, id_ in enumerate(by_check) if id_ in binding]
     passes = np.all(margins[:, places] >= 0, axis=1)
-    first = settle.first_order(boats.nominal, boats.star, one.kit, one.spot, rules)
+    weights = np.array([f.weight for f in boats.factors])
+    sample = boats.draws._replace(values=boats.draws.values[:SAMPLE], boxes=boats.draws.boxes[:SAMPLE])
+    first = settle.first_order(boats.nominal, (boats.star, weights), sample, one.kit, one.spot, rules)
     probability = float(passes.mean())
     fit = fit.model_copy(
         update={

@@ -49,6 +49,8 @@ class Factor:
     low: float
     high: float
     draw: Callable[[np.random.Generator, int], Array]
+    weight: float = 1.0
+    """How far apart the two points count, where they are not one standard deviation off."""
 
     @property
     def spread(self) -> float:

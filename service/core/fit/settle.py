@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 
 from service.core.catalogue import Rules
 from service.core.fit.checks import MARGIN, check, scales, smallest
-from service.core.fit.clear import INF, NEAR
+from service.core.fit.bits import INF, NEAR
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import Kit, M
 from service.core.fit.search import aim, climb
@@ -26,6 +26,8 @@ DISAGREEMENT = 0.1
 """First-order and Monte Carlo probabilities further apart than this are flagged."""
 TRUST = 150.0
 ROUNDS = 6
+BOUND = 100.0
+"""Scaled margins are held within this for variances: a miss without a way out has no size."""
 
 
 def settle(
@@ -43,7 +45,7 @@ def _settle(nominal: Site, site: Site, kit: Kit, spot: Array, t: Terms, best: bo
     n, count = site.values.shape[0], FIXED + site.binds.size
     margins, governing = np.empty((n, count)), np.empty(n)
     scale, out, at = scales(t, count), np.empty((count, 3)), np.zeros(7)
-    rounds, enough = (2 * ROUNDS, INF) if best else (ROUNDS, 0.0)
+    rounds, enough = (ROUNDS, INF) if best else (ROUNDS, 0.0)
     for i in range(n):
         _carry(nominal, site, i, kit, spot, at)
         check(site, i, kit, 0, t, at[0], at[1], at[2], at[3], at[4], NEAR, out)
@@ -72,31 +74,44 @@ def _carry(nominal: Site, site: Site, i: int, kit: Kit, spot: Array, at: Array) 
 
 @dataclass(frozen=True)
 class FirstOrder:
-    """Probability and variance of the governing scaled margin by first-order propagation from star points."""
+    """First-order propagation of the governing scaled margin beside its whole variance."""
 
     probability: float
     variances: Array
+    whole: float
 
     def shares(self, fields: list[str]) -> tuple[Doubt, ...]:
-        """Return each factor's share of the variance, largest first, the three axes of an obstacle together."""
-        total = float(self.variances.sum())
+        """Return each factor's share of the variance, largest first, the three axes of an obstacle together.
+
+        What the factors do not bring one by one is `interactions`, so that all add to one; where sampling makes the
+        whole come out smaller than its parts, the parts are scaled to it.
+        """
+        total = max(self.whole, float(self.variances.sum()))
         if total <= 0:
             return ()
         by_field: dict[str, float] = {}
         for field, part in zip(fields, self.variances, strict=True):
             name = field.rsplit(".", 1)[0] if field.startswith("obstacles[") else field
             by_field[name] = by_field.get(name, 0.0) + float(part) / total
+        by_field["interactions"] = max(0.0, 1.0 - sum(by_field.values()))
         ranked = sorted(by_field.items(), key=lambda item: -item[1])
         return tuple(Doubt(field=field, share=round(share, 4)) for field, share in ranked if share >= 5e-5)  # noqa: PLR2004 - rounds to nothing
 
 
-def first_order(nominal: Site, star: Site, kit: Kit, spot: Array, rules: Rules) -> FirstOrder:
-    """Return first-order propagation (JCGM 100, 5.1.2) of the governing scaled margin, settled at each star point."""
+def first_order(
+    nominal: Site, star: tuple[Site, Array], sample: Site, kit: Kit, spot: Array, rules: Rules
+) -> FirstOrder:
+    """Return first-order propagation (JCGM 100, 5.1.2) of the governing scaled margin, settled at each star point.
+
+    `star`: two rows a factor, and the weight of each pair. `sample`: draws on which the whole variance is taken.
+    """
+    points, weights = star
     _, here = settle(nominal, nominal, kit, spot, rules, best=True)
-    _, margins = settle(nominal, star, kit, spot, rules, best=True)
-    margins = np.clip(margins, -1e3, 1e3)
-    variances = ((margins[1::2] - margins[0::2]) / 2) ** 2
+    _, margins = settle(nominal, points, kit, spot, rules, best=True)
+    _, drawn = settle(nominal, sample, kit, spot, rules, best=True)
+    margins, drawn = np.clip(margins, -BOUND, BOUND), np.clip(drawn, -BOUND, BOUND)
+    variances = (weights * (margins[1::2] - margins[0::2]) / 2) ** 2
     sd = math.sqrt(float(variances.sum()))
-    if sd == 0:
-        return FirstOrder(float(here[0] >= 0), variances)
-    return FirstOrder(0.5 * (1 + math.erf(float(here[0]) / sd / math.sqrt(2))), variances)
+    certain = float(here[0] >= 0)
+    probability = certain if sd == 0 else 0.5 * (1 + math.erf(float(here[0]) / sd / math.sqrt(2)))
+    return FirstOrder(probability, variances, float(drawn.var()))

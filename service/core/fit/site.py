@@ -14,6 +14,8 @@ from service.core.fit.compiled import compiled
 Array = NDArray[np.float64]
 Index = NDArray[np.intp]
 NO_CURVE, PROFILE, SECTIONS = 0, 1, 2
+ASIDE = 1e-3
+"""Step in half-breadth by which a plan angle is taken (mm)."""
 
 
 class S(IntEnum):
@@ -58,7 +60,9 @@ class Site(NamedTuple):
     `values` (N, columns of S). `boxes` (N, M, 12): x, y, z of each obstacle box, low end before high, where it stands and
     then where a moving one ends; `box_info` (M, 3): obstacle it belongs to, whether it moves, 1 for moving_gap;
     `binds` (obstacles): 0 for what may be taken off, a trade and never a refusal. A measured profile or level cuts:
-    `below` (K,) distance below the top edge, `half` (H,) half-breadths, `aft` (1 or N, K, H) and their slopes.
+    `below` (K,) distance below the top edge, `half` (H,) half-breadths, `aft` (1 or N, K, H) and their slopes; `ends`
+    (K,) how far out each level cut was measured. `dense` (L, D) is the same skin at many distances below the top edge
+    `dense_below` and half-breadths `dense_half`, close enough for straight stretches between.
     """
 
     values: Array
@@ -71,6 +75,10 @@ class Site(NamedTuple):
     aft: Array
     slope_down: Array
     slope_across: Array
+    ends: Array
+    dense: Array
+    dense_below: Array
+    dense_half: Array
 
 
 @compiled
@@ -105,25 +113,43 @@ def skin(site: Site, i: int, y: float, z: float) -> tuple[float, float, float]:
 
 @compiled
 def _from_sections(site: Site, i: int, y: float, down: float) -> tuple[float, float, float]:
-    """Interpolate along each level cut in half-breadth, then between the cuts in height."""
+    """Interpolate along each level cut in half-breadth, then between the cuts in height; the plan angle by a small step."""
     row = min(i, site.aft.shape[0] - 1)
     levels = site.below.size
-    at, turn = np.empty(levels), np.empty(levels)
+    at, beside = np.empty(levels), np.empty(levels)
     for k in range(levels):
-        at[k], turn[k] = pchip.value(site.half, site.aft[row, k], site.slope_across[row, k], abs(y))
+        at[k], _ = pchip.value(site.half, site.aft[row, k], site.slope_across[row, k], abs(y))
+        beside[k], _ = pchip.value(site.half, site.aft[row, k], site.slope_across[row, k], abs(y) + ASIDE)
     x, fall = pchip.value(site.below, at, pchip.slopes_of(site.below, at), down)
-    plan, _ = pchip.value(site.below, turn, pchip.slopes_of(site.below, turn), down)
+    x_beside, _ = pchip.value(site.below, beside, pchip.slopes_of(site.below, beside), down)
+    plan = (x_beside - x) / ASIDE
     return x, -fall, plan if y >= 0.0 else -plan
 
 
 @compiled
 def half_breadth(site: Site, i: int, z: float) -> float:
-    """Return the skin's half-breadth at height z: linear from the waterline's to the top's, never negative."""
+    """Return the skin's half-breadth at height z: linear from the waterline's to the top's, never negative.
+
+    Where level cuts were taken, no further than they were: between them straight.
+    """
     if site.flags[Flag.POST_ONLY]:
         return site.values[i, S.POST] / 2.0
     half = site.values[i, S.HALF_WATER] + (site.values[i, S.HALF_TOP] - site.values[i, S.HALF_WATER]) * z / max(
         site.values[i, S.TOP], 1.0
     )
     if site.flags[Flag.CURVE] == SECTIONS:
-        half = min(half, site.half[-1])
+        half = min(half, _measured_out_to(site, site.values[i, S.TOP] - z))
     return max(half, 0.0)
+
+
+@compiled
+def _measured_out_to(site: Site, down: float) -> float:
+    """Return how far out the level cuts were measured at a distance below the top edge."""
+    last = site.below.size - 1
+    if down <= site.below[0]:
+        return site.ends[0]
+    for k in range(last):
+        if down <= site.below[k + 1]:
+            share = (down - site.below[k]) / (site.below[k + 1] - site.below[k])
+            return site.ends[k] + share * (site.ends[k + 1] - site.ends[k])
+    return site.ends[last]
