@@ -117,7 +117,7 @@ def _defect(shape: type[BaseModel], item: dict[str, Any]) -> Defect:
         known = _keys_at(shape, stem)
         near = nearest(str(last), known)
         hint = f"; did you mean {near!r}?" if near else f"; known here: {', '.join(known)}"
-        return Defect(where, "", f"unknown field{hint}")
+        return Defect(where or repr(last), "", f"unknown field{hint}")
     message = item["msg"].removeprefix("Value error, ")
     return Defect(where or "form", shown, message[0].lower() + message[1:])
 
