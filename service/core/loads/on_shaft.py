@@ -17,6 +17,9 @@ from service.core.loads.water import VISCOSITY, hull_speed
 STEEL_DENSITY = 7.98e-6
 """kg/mm³ of austenitic stainless steel (EN 10088, from memory)."""
 
+FOUR_DIGIT_AREA = 0.685
+"""Area of a NACA four-digit section over thickness times chord (from its formula)."""
+
 
 def metal_of(size: TubeSize) -> tuple[Metal, tuple[Finding, ...]]:
     """Return a tube's metal; the weakest steel, with a finding, where the catalogue names one that is not known."""
@@ -73,35 +76,54 @@ def _deflection(
 def _frequencies(
     inputs: Inputs, metal: Metal, section: tube.Section, numbers: Numbers
 ) -> tuple[tuple[Result, ...], tuple[Finding, ...]]:
-    """Return the first frequency athwartships and fore and aft, each against the eddies' push in that direction.
+    """Return the first frequency athwartships and fore and aft against the eddies' push, and what resonance does.
 
-    A boat sails at every speed up to hull speed, so the shaft's frequency should lie above the eddies' at hull speed;
-    where it does not, some lower speed shakes it. Advice: water damps what a short length of tube can drive.
+    A boat sails at every speed up to hull speed, so only a frequency above the eddies' at hull speed is never met. That is
+    advice: a short length of tube in the water drives little, and how little is the third check.
     """
-    gear, (spacing, overhang) = inputs.gear, _spans(inputs)
-    wet = wet_part(inputs).span_mm
+    tube_mm, speed = inputs.gear.tube.outside_mm, hull_speed(inputs.hull.lwl_mm)
     in_water = np.maximum(-np.asarray(inputs.spot.shaft_bottom_mm, dtype=float), 0.0)
-    area = 0.685 * gear.thickness_share * gear.chord_mm**2  # a four-digit section's area is 0.685 t c
-    own = numbers["blade_density"] * area * gear.span_mm / 1e9
-    speed = hull_speed(inputs.hull.lwl_mm)
     eddies = vibration.shedding_frequency.checked(
-        speed_ms=speed, outside_mm=gear.tube.outside_mm, reynolds=speed * gear.tube.outside_mm / 1000 / VISCOSITY
+        speed_ms=speed, outside_mm=tube_mm, reynolds=speed * tube_mm / 1000 / VISCOSITY
     )
-    widths = {"": gear.chord_mm, "_along": gear.thickness_share * gear.chord_mm}
-    rows, found = [], list(eddies.findings) if np.any(in_water > 0) else []
-    for (suffix, width), times, way in zip(widths.items(), (1, 2), ("athwartships", "fore and aft"), strict=True):
-        tube_water = vibration.added_mass(gear.tube.outside_mm, in_water)
-        natural = vibration.first_frequency.checked(
-            end_mass_kg=own + vibration.added_mass(width, wet) + tube_water,
-            tube_kg_m=section.area * STEEL_DENSITY * 1000, spacing_mm=spacing, overhang_mm=overhang,
-            young_mpa=metal.young, inertia_mm4=section.inertia,
-        )  # fmt: skip
+    rows, shaken = [], []
+    spacing, overhang = _spans(inputs)
+    for suffix, times, way, push in _WAYS:
+        natural = _natural(inputs, metal, section, numbers, edgewise=times > 1)
         about = About(
             f"load.shaft_frequency{suffix}", f"first frequency of the shaft {way} above the eddies of its tube", "Hz",
-            "Rayleigh with added water; 0.2 V / D" + (", twice fore and aft" if times > 1 else ""),
+            f"Rayleigh with added water; {times} · 0.2 V / D",
             f"{vibration.first_frequency.source}; {vibration.shedding_frequency.source}; {numbers.source('shedding_factor')}",
             binds=False,
         )  # fmt: skip
         limit = np.where(in_water > 0, numbers["shedding_factor"] * times * eddies.value, 0.0)
-        rows.append(at_least(about, natural.value, np.asarray(limit), ("every speed up to hull speed",), numbers))
-    return tuple(rows), tuple(found)
+        rows.append(at_least(about, natural, np.asarray(limit), ("every speed up to hull speed",), numbers))
+        force = vibration.resonant_force(
+            natural, speed, tube_mm, in_water, numbers["shaft_damping"], numbers[push], times
+        )
+        shaken.append(tube.bending_stress(force * overhang / 1000, section.modulus))
+    about = About(
+        "load.shaft_shaking", "stress in the shaft where eddies meet its frequency", "MPa", "C ½ rho V² D L b / 2 zeta W",
+        f"{vibration.resonant_force.source}; {numbers.source('shaft_fatigue')}; {numbers.source('shaft_damping')}",
+    )  # fmt: skip
+    most = numbers["shaft_fatigue"] / numbers["safety_metal_yield"]
+    values = np.stack(np.broadcast_arrays(*shaken))
+    rows.append(at_most(about, values, most, tuple(f"eddies {way}" for _, _, way, _ in _WAYS), numbers))
+    found = vibration.first_frequency.findings(spacing_mm=spacing, overhang_mm=overhang)
+    return tuple(rows), (*found, *(eddies.findings if np.any(in_water > 0) else ()))
+
+
+_WAYS = (("", 1, "athwartships", "eddy_push_side"), ("_along", 2, "fore and aft", "eddy_push_along"))
+
+
+def _natural(inputs: Inputs, metal: Metal, section: tube.Section, numbers: Numbers, *, edgewise: bool) -> Array:
+    """Return the first natural frequency in Hz; edgewise the blade moves only the water of its thickness."""
+    gear, (spacing, overhang) = inputs.gear, _spans(inputs)
+    in_water = np.maximum(-np.asarray(inputs.spot.shaft_bottom_mm, dtype=float), 0.0)
+    area = FOUR_DIGIT_AREA * gear.thickness_share * gear.chord_mm**2
+    own = numbers["blade_density"] * area * gear.span_mm / 1e9
+    width = gear.chord_mm * (gear.thickness_share if edgewise else 1.0)
+    water = vibration.added_mass(width, wet_part(inputs).span_mm) + vibration.added_mass(gear.tube.outside_mm, in_water)
+    return vibration.first_frequency(
+        own + water, section.area * STEEL_DENSITY * 1000, spacing, overhang, metal.young, section.inertia
+    )

@@ -63,3 +63,22 @@ def shedding_frequency(speed_ms: Num, outside_mm: Num, reynolds: Num | None = No
     """
     del reynolds
     return np.asarray(STROUHAL * np.asarray(speed_ms, dtype=float) / (np.asarray(outside_mm) / 1000))
+
+
+@formula("forced vibration at resonance; eddy force on a tube from memory", damping=Valid(0.002, 0.2))
+def resonant_force(
+    frequency_hz: Num, speed_ms: Num, outside_mm: Num, in_water_mm: Num, damping: Num, coefficient: Num, times: Num = 1
+) -> Array:
+    """Return the force in N that shakes as much, standing still at the blade's middle, as eddies do at resonance.
+
+    At V = f D / 0.2 n (n = `times`: 1 sideways, 2 fore and aft), but no more than `speed_ms`, eddies push the immersed
+    length L with C ½ rho V² D L; resonance makes that 1 / 2 zeta as much. All of it is taken at the blade's middle, and
+    what the blade's own lift damps sideways is left out, both on the safe side. Broadcasts.
+
+    >>> round(float(resonant_force(7.0, 4.0, 50.8, 100.0, 0.01, 1.0)), 1)
+    411.5
+    """
+    width = np.asarray(outside_mm, dtype=float) / 1000
+    speed = np.minimum(np.asarray(frequency_hz) * width / (STROUHAL * np.asarray(times)), speed_ms)
+    push = np.asarray(coefficient) * 0.5 * SEA_WATER * speed**2 * width * np.asarray(in_water_mm) / 1000
+    return np.asarray(push / (2 * np.asarray(damping)))
