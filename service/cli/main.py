@@ -5,7 +5,7 @@ from __future__ import annotations
 import sys
 from collections.abc import Sequence
 
-from service.cli import catalogue, database, faults, fitting, hulls, reading, records, resolving, schemas
+from service.cli import catalogue, database, faults, fitting, hulls, reading, rechecking, records, resolving, schemas
 from service.cli.options import group
 
 PROGRAM = "transom"
@@ -21,6 +21,7 @@ app.add_typer(records.commands, name="records")
 app.add_typer(hulls.commands, name="hulls")
 app.add_typer(catalogue.commands, name="catalogue")
 app.add_typer(database.commands, name="db")
+app.command("recheck")(rechecking.recheck)
 app.command("schema")(schemas.schema)
 
 

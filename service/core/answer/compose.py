@@ -11,7 +11,7 @@ from service.core.answer.shapes import Answer, Provenance, Suggestion
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
 from service.core.fit import Boats, Fit, Fitted, Set, assured, cures, prepare, set_many
-from service.core.fit.engine import allowed_lies
+from service.core.fit.engine import DRAWS, allowed_lies
 from service.core.fit.survey import promising, simplicity
 from service.core.hulls import HullDecision
 from service.core.recall import Fleet, Vote, fills, recall
@@ -62,11 +62,15 @@ def compose(
 
 def ready(form: BoatForm, known: Known, hull: HullDecision | None, seed: int) -> Boats:
     """Return the boat ready for fitting, with what nobody stated filled from sister ships and neighbours."""
-    hull_id = hull.model.id if hull and hull.model else None
-    given = fills(known.fleet, form, hull=hull_id, wanted=WANTED)
+    return prepared(form, known, hull.model.id if hull and hull.model else None, seed)
+
+
+def prepared(form: BoatForm, known: Known, hull: str | None, seed: int, draws: int = DRAWS) -> Boats:
+    """Return the boat ready for fitting, of a hull model given by its id."""
+    given = fills(known.fleet, form, hull=hull, wanted=WANTED)
     loa = given.get("boat.loa_mm")
     length = float(loa.values[0]) if loa and loa.values else None
-    return prepare(form, known.catalogue, given, loa_mm=length, seed=seed)
+    return prepare(form, known.catalogue, given, loa_mm=length, seed=seed, draws=draws)
 
 
 WANTED = (

@@ -1,0 +1,50 @@
+"""Every record against a catalogue: whose configuration would no longer be right."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import replace
+
+from service.core.answer.compose import Known
+from service.core.answer.recheck import Change, Recheck, Rechecked, recheck
+from service.core.record import Record
+from service.files.read.catalogue_file import read_catalogue
+from service.flow.known import gather
+from service.store.unit import UnitOfWork
+
+
+def recheck_fleet(
+    uow: UnitOfWork, data: bytes | None, name: str, *, progress: Callable[[int], None] = lambda _done: None
+) -> Recheck:
+    """Return how the loaded catalogue judges every record that was not withdrawn; with `data`, a catalogue file, too.
+
+    `changes` are the records that the two judge differently. Raises as `gather` and `read_catalogue` do.
+    """
+    known = gather(uow).known
+    records = [r for r in known.fleet.records if r.status != "withdrawn"]
+    before = _all(records, known, progress)
+    if data is None:
+        return Recheck(catalogue=known.catalogue.version, against=None, counts=_counts(before), rows=before, changes=())
+    other = read_catalogue(data, name)
+    after = _all(records, replace(known, catalogue=other), progress)
+    changes = tuple(
+        Change(record=a.record, before=b, after=a) for b, a in zip(before, after, strict=True) if a.found != b.found
+    )
+    return Recheck(
+        catalogue=known.catalogue.version, against=other.version, counts=_counts(after), rows=after, changes=changes
+    )
+
+
+def _all(records: list[Record], known: Known, progress: Callable[[int], None]) -> tuple[Rechecked, ...]:
+    found = []
+    with ThreadPoolExecutor() as threads:
+        for one in threads.map(lambda record: recheck(record, known), records):
+            found.append(one)
+            progress(1)
+    return tuple(found)
+
+
+def _counts(rows: tuple[Rechecked, ...]) -> dict[str, int]:
+    return dict(Counter(row.found for row in rows))
