@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
+from bench_fit import fit_lines
 from rapidfuzz import fuzz, process
 from rich.console import Console
 
@@ -66,21 +67,7 @@ def median(work: Callable[[], object], repeats: int) -> float:
 def grown_hulls(known: Sequence[HullModel], size: int) -> list[HullModel]:
     """Return the known hull models and invented ones, up to `size`: other words before the same numbers."""
     dice = np.random.default_rng(7)
-    beginnings = (
-        "Bruv",
-        "Clom",
-        "Dwen",
-        "Flun",
-        "Grex",
-        "Hlom",
-        "Krev",
-        "Lumb",
-        "Mrov",
-        "Skev",
-        "Thrun",
-        "Vlim",
-        "Wrom",
-    )
+    beginnings = ("Bruv", "Clom", "Dwen", "Flun", "Grex", "Hlom", "Krev", "Lumb", "Mrov", "Skev", "Thrun", "Vlim")
     endings = ("dane", "fin", "gard", "holm", "lin", "mere", "rick", "sund", "vik")
     grown = list(known)
     while len(grown) < size:
@@ -154,7 +141,8 @@ def time_all(store: Store, *, quick: bool) -> list[Line]:
     lines.append(time_recall(records, hulls, form, 21))
     if not quick:
         lines.append(time_recall(grown_fleet(records, MANY_RECORDS), hulls, form, 5))
-    return [*lines, *time_answers(store, form, suggested.suggestions[0].configuration)]
+    lines += time_answers(store, form, suggested.suggestions[0].configuration)
+    return lines + [Line(*row) for row in fit_lines(store, form, median, quick=quick)]
 
 
 def time_answers(store: Store, form: BoatForm, configuration: Configuration) -> list[Line]:
