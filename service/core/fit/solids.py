@@ -1,9 +1,10 @@
 """Distances between solids whose plan is a disc, a rectangle or a sector and whose sides are upright.
 
 Two upright solids are apart by sqrt(plan distance² + height gap²), each floored at zero. A sector is a pie slice with
-a half-angle of at most 90°, so it is convex and the nearest pair is found among its corners, its straight edges and
-its arc: exact, without sampling. Overlap comes back negative, so that a search knows which way is out. All in mm,
-a sector's half-angle as cosine and sine; `facing` is +1 for one that opens aft, -1 forward.
+a half-angle of at most 90°, so it is convex and the nearest pair is found among its corners, its straight edges and its
+arc, unless straight edges cross: exact, without sampling. Overlap comes back as zero or negative: where it can be told,
+a search learns which way is out. All in mm, a sector's half-angle as cosine and sine; `facing` is +1 for one that
+opens aft, -1 forward.
 """
 
 from __future__ import annotations
@@ -40,6 +41,35 @@ def point_segment(px: float, py: float, ax: float, ay: float, bx: float, by: flo
 
 
 @compiled
+def through(ax: float, ay: float, bx: float, by: float, x0: float, x1: float, y0: float, y1: float) -> bool:
+    """Say whether a segment passes through a rectangle, whose ends may be infinite."""
+    first, last = 0.0, 1.0
+    for start, end, low, high in ((ax, bx, x0, x1), (ay, by, y0, y1)):
+        along = end - start
+        if along == 0.0:
+            if start < low or start > high:
+                return False
+            continue
+        near, far = (low - start) / along, (high - start) / along
+        first, last = max(first, min(near, far)), min(last, max(near, far))
+    return first <= last
+
+
+@compiled
+def crossing(
+    ax: float, ay: float, bx: float, by: float, cx: float, cy: float, dx: float, dy: float
+) -> bool:  # fmt: skip
+    """Say whether the segments a-b and c-d cross."""
+    ux, uy, vx, vy = bx - ax, by - ay, dx - cx, dy - cy
+    turn = ux * vy - uy * vx
+    if turn == 0.0:
+        return False
+    s = ((cx - ax) * vy - (cy - ay) * vx) / turn
+    t = ((cx - ax) * uy - (cy - ay) * ux) / turn
+    return 0.0 <= s <= 1.0 and 0.0 <= t <= 1.0
+
+
+@compiled
 def inside_angle(px: float, py: float, sx: float, sy: float, cos: float, facing: float) -> bool:
     """Say whether a point lies within a sector's angle, at any distance."""
     dx, dy = (px - sx) * facing, py - sy
@@ -71,8 +101,10 @@ def sector_rectangle(
     if inside_angle(nx, ny, sx, sy, cos, facing):
         best = min(best, math.hypot(sx - nx, sy - ny) - radius)
     reach, side = radius * cos * facing, radius * sin
-    best = min(best, point_rectangle(sx + reach, sy - side, x0, x1, y0, y1))
-    best = min(best, point_rectangle(sx + reach, sy + side, x0, x1, y0, y1))
+    for ex, ey in ((sx + reach, sy - side), (sx + reach, sy + side)):
+        best = min(best, point_rectangle(ex, ey, x0, x1, y0, y1))
+        if best > 0.0 and through(sx, sy, ex, ey, x0, x1, y0, y1):
+            best = 0.0
     for cx in (x0, x1):
         for cy in (y0, y1):
             if math.isfinite(cx) and math.isfinite(cy):
@@ -109,6 +141,12 @@ def sectors(
     )
     if inside_angle(bx, by, ax, ay, ca, fa) and inside_angle(ax, ay, bx, by, cb, fb):
         best = min(best, math.hypot(ax - bx, ay - by) - ra - rb)
+    if best > 0.0:
+        for one in (-1.0, 1.0):
+            for other in (-1.0, 1.0):
+                ex, ey = ax + ra * ca * fa, ay + one * ra * sa
+                if crossing(ax, ay, ex, ey, bx, by, bx + rb * cb * fb, by + other * rb * sb):
+                    best = 0.0
     return best
 
 

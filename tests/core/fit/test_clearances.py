@@ -113,7 +113,11 @@ def test_head_tiller_and_vane_clear_the_deck_by_standing_above_it() -> None:
 
 
 def test_camber_either_way_is_cleared_where_it_stands_furthest_aft() -> None:
-    low = {"y": 500, "x": 200, "bottom": -400}  # shaft top at 900: the tiller (radius 100) is abreast of the skin
+    low: dict[str, Any] = {
+        "y": 500,
+        "x": 200,
+        "bottom": -400,
+    }  # shaft top at 900: the tiller (radius 100) is abreast of the skin
     round_ = at(boat(transom={"camber_mm": 80}), metal(), **low)
     hollow = at(boat(transom={"camber_mm": -80}), metal(), **low)
     # between the gap straight forward from the tiller's nearest side and the gap from its axis, less the radius
@@ -137,8 +141,8 @@ def box(*, aft: Any, starboard: Any, height: Any, **more: Any) -> dict[str, Any]
     return {"kind": "other", "aft_mm": aft, "starboard_mm": starboard, "height_mm": height, **more}
 
 
-def gap(*things: dict[str, Any], index: int = 0, **spot: float) -> float:
-    return value(at(boat(obstacles=list(things)), metal(), **spot), f"obstacle[{index}]")
+def gap(*things: dict[str, Any], index: int = 0) -> float:
+    return value(at(boat(obstacles=list(things)), metal()), f"obstacle[{index}]")
 
 
 def test_the_nearest_part_counts() -> None:
