@@ -21,7 +21,7 @@ MOVING = ("folds", "swings", "slides")
 AXES = ("aft_mm", "starboard_mm", "height_mm")
 HELD = 1e-3
 """Just outside the last point of a level cut (mm)."""
-BESIDE, APART = 40.0, 40.0
+BESIDE, APART = 30.0, 30.0
 """Steps of the dense level cuts in half-breadth and height (mm)."""
 LEAST_CHORD = 60.0
 """A main rudder whose trailing edge was drawn forward of its stock is taken to be this long aft of it."""
@@ -134,7 +134,7 @@ def _curve(form: BoatForm, noise: Array | None) -> dict[str, Any]:
     if not rows:
         none, nothing = np.zeros(1), np.zeros((1, 1))
         return {"below": none, "half": none, "aft": nothing[None], "slope_down": nothing, "slope_across": nothing[None],
-                "ends": none, "dense": nothing, "dense_below": none, "dense_half": none}  # fmt: skip
+                "ends": none, **_no_dense()}  # fmt: skip
     tops = [r.height_mm for r in rows if r.height_mm is not None]
     top = form.transom.top_height_mm if form.transom.top_height_mm is not None else max(tops, default=0.0)
     below = np.array([r.below_top_mm if r.below_top_mm is not None else top - (r.height_mm or 0.0) for r in rows])
@@ -152,8 +152,7 @@ def _centreline(aft: Array, below: Array, order: NDArray[np.intp], noise: Array 
     slope = np.stack([pchip.slopes_of(below, row) for row in rows])
     return {
         "below": below, "half": np.zeros(1), "aft": np.ascontiguousarray(rows[:, :, None]),
-        "slope_down": slope, "slope_across": np.zeros((1, 1, 1)), "ends": np.zeros(1), "dense": np.zeros((1, 1)),
-        "dense_below": np.zeros(1), "dense_half": np.zeros(1),
+        "slope_down": slope, "slope_across": np.zeros((1, 1, 1)), "ends": np.zeros(1), **_no_dense(),
     }  # fmt: skip
 
 
@@ -174,15 +173,21 @@ def _cuts(sections: list[Section], below: Array) -> dict[str, Any]:
     across = np.array([[pchip.value(*c, h)[1] if c[0][0] <= h <= c[0][-1] else 0.0 for h in half] for c in curves])
     dense_half, dense_below = _dense(half, BESIDE), _dense(below, APART)
     rows = np.array([[pchip.value(half, aft[k], across[k], h)[0] for h in dense_half] for k in range(below.size)])
-    dense = [
+    dense = np.array([
         [pchip.value(below, column, slopes, down)[0] for down in dense_below]
         for column, slopes in ((rows[:, n], pchip.slopes_of(below, rows[:, n])) for n in range(dense_half.size))
-    ]
+    ]).T  # fmt: skip
     return {
         "below": below, "half": half, "aft": aft[None], "slope_down": np.zeros((1, below.size)),
-        "slope_across": across[None], "ends": ends, "dense": np.ascontiguousarray(np.array(dense).T),
-        "dense_below": dense_below, "dense_half": dense_half,
+        "slope_across": across[None], "ends": ends, "dense": np.ascontiguousarray(dense),
+        "dense_below": dense_below, "dense_half": dense_half, "dense_aft": dense.max(axis=1),
+        "dense_cut": np.isin(dense_below, below).astype(np.intp),
     }  # fmt: skip
+
+
+def _no_dense() -> dict[str, Any]:
+    one, none = np.zeros(1), np.zeros(1, dtype=np.intp)
+    return {"dense": np.zeros((1, 1)), "dense_below": one, "dense_half": one, "dense_aft": one, "dense_cut": none}
 
 
 def _dense(knots: Array, step: float) -> Array:

@@ -16,6 +16,8 @@ NEAR = 250.0
 GOLDEN = (math.sqrt(5.0) - 1.0) / 2.0
 CLOSE = 0.02
 """A search along a length ends when what is left of it is this short (mm)."""
+LEVEL = 1e-7
+"""A slope (mm² along the whole segment) or a share of the segment too small to matter."""
 
 
 @compiled
@@ -49,7 +51,7 @@ def rod_box(ax: float, ay: float, az: float, bx: float, by: float, bz: float, bo
         s = (low * at_high - high * at_low) / (at_high - at_low)
         slope, squared = _slope(ax, ay, az, bx, by, bz, box, s)
         best = min(best, squared)
-        if squared <= 0.0 or abs(slope) < 1e-6 or high - low < 1e-7:
+        if squared <= 0.0 or abs(slope) < LEVEL or high - low < LEVEL:
             break
         if slope < 0.0:
             low, at_low = s, slope

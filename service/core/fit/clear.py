@@ -56,39 +56,56 @@ def rudder_solids(
     site: Site, i: int, kit: Kit, k: int, x: float, y: float, bottom: float, collars: tuple[float, float],
     low: Seated, up: Seated,
 ) -> float:  # fmt: skip
-    """Return the least distance of shaft, arms and struts from a main rudder hung outside, at any of its angles."""
-    stock, trailing = site.values[i, S.STOCK], site.values[i, S.TRAILING]
-    radius, cos, sin = max(trailing - stock, 0.0), site.values[i, S.RUDDER_COS], site.values[i, S.RUDDER_SIN]
-    r0, r1 = site.values[i, S.RUDDER_BOTTOM], site.values[i, S.RUDDER_TOP]
+    """Return the least distance of shaft, arms and struts from a main rudder hung outside, at any of its angles (mm).
+
+    Where they meet in plan, how far aft the metal would have to go tells the search which way is out.
+    """
+    stock = site.values[i, S.STOCK]
+    aft, fore = max(site.values[i, S.TRAILING] - stock, 0.0), max(stock - site.values[i, S.LEADING], 0.0)
     best = INF
     for side in (-1.0, 1.0):
-        if side < 0.0 and site.values[i, S.RUDDER_OFFSET] == 0.0:
-            continue
         at = side * site.values[i, S.RUDDER_OFFSET]
-        plan = point_sector(x, y, stock, at, radius, cos, sin, 1.0) - kit.gear[k, G.TUBE]
+        if side < 0.0 and at == 0.0:
+            continue
+        best = min(best, _metal_sector(site, i, kit, k, x, y, bottom, collars, low, up, at, aft, 1.0))
+        if fore > 0.0:
+            best = min(best, _metal_sector(site, i, kit, k, x, y, bottom, collars, low, up, at, fore, -1.0))
+    return best
+
+
+@compiled
+def _metal_sector(
+    site: Site, i: int, kit: Kit, k: int, x: float, y: float, bottom: float, collars: tuple[float, float],
+    low: Seated, up: Seated, at: float, radius: float, facing: float,
+) -> float:  # fmt: skip
+    """Return the same for what one rudder sweeps aft or forward of its stock."""
+    stock, out = site.values[i, S.STOCK], max(site.values[i, S.TRAILING], site.values[i, S.STOCK])
+    cos, sin = site.values[i, S.RUDDER_COS], site.values[i, S.RUDDER_SIN]
+    r0, r1 = site.values[i, S.RUDDER_BOTTOM], site.values[i, S.RUDDER_TOP]
+    plan = point_sector(x, y, stock, at, radius, cos, sin, facing) - kit.gear[k, G.TUBE]
+    if plan <= 0.0:
+        plan = min(x - kit.gear[k, G.TUBE] - out, 0.0)
+    best = apart(plan, interval_gap(bottom, bottom + kit.gear[k, G.LENGTH], r0, r1))
+    for upper in range(2):
+        seated = up if upper else low
+        m = kit.upper if upper else kit.lower
+        collar = collars[1] if upper else collars[0]
+        w, h = m[k, M.WIDTH] / 2.0, m[k, M.COLLAR] / 2.0
+        plan = sector_rectangle(stock, at, radius, cos, sin, facing, min(x - seated.reach, x), x, y - w, y + w)
         if plan <= 0.0:
-            plan = min(x - kit.gear[k, G.TUBE] - trailing, 0.0)
-        best = min(best, apart(plan, interval_gap(bottom, bottom + kit.gear[k, G.LENGTH], r0, r1)))
-        for upper in range(2):
-            seated = up if upper else low
-            m = kit.upper if upper else kit.lower
-            collar = collars[1] if upper else collars[0]
-            w, h = m[k, M.WIDTH] / 2.0, m[k, M.COLLAR] / 2.0
-            plan = sector_rectangle(stock, at, radius, cos, sin, 1.0, min(x - seated.reach, x), x, y - w, y + w)
-            if plan <= 0.0:
-                plan = -max(min(radius, x - stock), 1.0)
-            best = min(best, apart(plan, interval_gap(collar - h, collar + h, r0, r1)))
-            if seated.strut_length > 0.0:
-                for end in (-1.0, 1.0):
-                    gap = _strut_sector(seated, x, y, collar, end, stock, at, radius, cos, sin, r0, r1)
-                    best = min(best, gap - m[k, M.STRUT_RADIUS])
+            plan = -max(min(radius, x - stock), 1.0)
+        best = min(best, apart(plan, interval_gap(collar - h, collar + h, r0, r1)))
+        if seated.strut_length > 0.0:
+            for end in (-1.0, 1.0):
+                gap = _strut_sector(seated, x, y, collar, end, stock, at, radius, cos, sin, facing, r0, r1)
+                best = min(best, gap - m[k, M.STRUT_RADIUS])
     return best
 
 
 @compiled
 def _strut_sector(
     seated: Seated, x: float, y: float, collar: float, end: float, stock: float, at: float, radius: float,
-    cos: float, sin: float, r0: float, r1: float,
+    cos: float, sin: float, facing: float, r0: float, r1: float,
 ) -> float:  # fmt: skip
     """Return the distance of a strut's axis from what the rudder sweeps, a convex solid: a bowl along the strut."""
     fx = seated.foot_port if end < 0.0 else seated.foot_starboard
@@ -103,7 +120,7 @@ def _strut_sector(
             s = b if n else a
             px, py = fx + s * (x - fx), y + (1.0 - s) * end * seated.spread / 2.0
             pz = seated.foot_z + s * (collar - seated.foot_z)
-            plan = point_sector(px, py, stock, at, radius, cos, sin, 1.0)
+            plan = point_sector(px, py, stock, at, radius, cos, sin, facing)
             found[n] = math.hypot(plan, max(r0 - pz, pz - r1, 0.0))
             best = min(best, found[n])
         if turn == 0:

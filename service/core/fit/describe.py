@@ -13,8 +13,8 @@ from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration, Role
 from service.core.fit import fasteners, loads, wording
 from service.core.fit.assemble import obstacles_that_count
-from service.core.fit.checks import check, scales
 from service.core.fit.bits import INF
+from service.core.fit.checks import check, scales
 from service.core.fit.kit import G, Kit
 from service.core.fit.mounts import Seated
 from service.core.fit.shapes import Check, Fit, Placement
@@ -160,15 +160,18 @@ def _checks(
     rows = []
     for place, id_ in enumerate(ids):
         value, limit, margin = (float(v) for v in out[place])
-        if not math.isfinite(margin) or abs(margin) >= FAR_CLEAR:
+        unknown = any(id_.startswith(prefix) for prefix in blocked)
+        applies = math.isfinite(margin) and abs(margin) < FAR_CLEAR
+        if not applies and not (unknown and place >= FIXED):
             continue
         kind = KINDS[place] if place < FIXED else _obstacle_kind(id_, site, place - FIXED)
-        unknown = any(id_.startswith(prefix) for prefix in blocked)
-        said = wording.why(id_, value, limit, margin, kind.unit, names)
-        if unknown:
-            said = f"{wording.title(id_, names)}: not known, and nothing to take it from"
+        said = (
+            f"{wording.title(id_, names)}: not known, and nothing to take it from"
+            if unknown
+            else wording.why(id_, value, limit, margin, kind.unit, names)
+        )
         rows.append(Check(
-            id=id_, value=None if unknown else round(value, 4), limit=round(limit, 4),
+            id=id_, value=None if unknown else round(value, 4), limit=round(limit, 4) if applies else None,
             margin=None if unknown else round(margin, 4), unit=kind.unit, scale=float(scale[place]), probability=None,
             status="unknown" if unknown else "pass" if margin >= 0 else "fail", case=kind.case, why=said,
             source=wording.source(kind, catalogue, configuration), binds=kind.binds,

@@ -13,7 +13,7 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.fit.bits import INF
+from service.core.fit.bits import INF, interval_gap
 from service.core.fit.compiled import compiled
 from service.core.fit.site import SECTIONS, Flag, S, Site, skin
 from service.core.fit.solids import apart, point_segment
@@ -25,7 +25,7 @@ TURNS = 12
 
 
 @compiled
-def hull(site: Site, i: int, x: float, y: float, radius: float, low: float, high: float, near: float) -> float:
+def hull(site: Site, i: int, x: float, y: float, radius: float, low: float, high: float, near: float) -> float:  # noqa: C901 - one walk up the skin
     """Return the distance (mm) of an upright cylinder (or what a blade sweeps) about (x, y) from the hull.
 
     Negative where it would have to go aft by so much. Beyond `near` a lower bound serves.
@@ -145,50 +145,77 @@ def _nearest(
 
 
 @compiled
-def _from_table(
-    site: Site, i: int, x: float, y: float, radius: float, low: float, high: float, near: float
-) -> float:
+def _from_table(site: Site, i: int, x: float, y: float, radius: float, low: float, high: float, near: float) -> float:
     """Return the same from the table of dense level cuts: straight stretches in half-breadth and in height."""
     top, bottom = site.values[i, S.TOP], site.values[i, S.BOTTOM]
-    aftmost = site.dense.max()
+    aftmost = site.dense_aft.max()
     if x - radius - aftmost > near:
         return x - radius - aftmost
-    across, best = abs(y), INF
-    last = site.dense_below.size - 1
-    under_z, under = -INF, 0.0
-    for n in range(last, -1, -1):
-        z = min(top - site.dense_below[n], top)
-        plan = _to_cut(site, n, x, across) - radius
-        if z >= bottom and best == INF:  # under the bottom edge the hull reaches as far aft as there
-            if n < last:
-                under += (plan - under) * (bottom - under_z) / (z - under_z)
-            else:
-                under = plan
-            best, under_z = apart(under, low - bottom) if low > bottom else under, bottom
-        if z > under_z >= bottom:
+    across, last = abs(y), site.dense_below.size - 1
+    n = last
+    while n > 0 and top - site.dense_below[n - 1] <= bottom:
+        n -= 1
+    under_z = max(top - site.dense_below[n], bottom)
+    under = _to_cut(site, n, x, across) - radius
+    if n > 0 and top - site.dense_below[n] < bottom:  # the bottom edge lies between two cuts
+        share = (bottom - top + site.dense_below[n]) / (site.dense_below[n] - site.dense_below[n - 1])
+        under += share * (_to_cut(site, n - 1, x, across) - radius - under)
+    # under the bottom edge the hull reaches as far aft as there, and so it does under the lowest cut
+    best = apart(under, low - under_z) if low > under_z else under
+    m = n
+    while m > 0:
+        above = m - 1  # beside the cylinder only what was measured counts: between, the skin reaches no further aft
+        while (
+            above > 0 and not site.dense_cut[above] and low < top - site.dense_below[above - 1] < high and low < under_z
+        ):
+            above -= 1
+        z = top - site.dense_below[above]
+        ahead = x - radius - max(site.dense_aft[above], site.dense_aft[m])
+        if apart(ahead, interval_gap(under_z, z, low, high)) < best:
+            if m != n:
+                under = _to_cut(site, m, x, across) - radius
+            plan = _to_cut(site, above, x, across) - radius
             best = min(best, _stretch(under, under_z, plan, z, low, high))
-        under_z, under = z, plan
-    if under_z < top:
-        best = min(best, _stretch(under, max(under_z, bottom), under, top, low, high))
+        m, under_z = above, z
+    if under_z < top and apart(x - radius - site.dense_aft[0], interval_gap(under_z, top, low, high)) < best:
+        under = _to_cut(site, 0, x, across) - radius
+        best = min(best, _stretch(under, under_z, under, top, low, high))
     return best
 
 
 @compiled
-def _to_cut(site: Site, n: int, x: float, across: float) -> float:
-    """Return the plan distance from one dense level cut, both halves of it; negative inside."""
+def _to_cut(site: Site, n: int, x: float, across: float) -> float:  # noqa: C901 - three walks along one line
+    """Return the plan distance from one dense level cut, both halves of it; negative inside.
+
+    From the place abreast outwards to both sides, as long as something nearer can be there.
+    """
     row, half = site.dense[n], site.dense_half
+    last = half.size - 1
+    start = 0
+    while start < last - 1 and half[start + 1] < across:
+        start += 1
     best = INF
-    for k in range(half.size - 1):
-        if half[k] <= across <= half[k + 1]:
-            edge = row[k] + (row[k + 1] - row[k]) * (across - half[k]) / (half[k + 1] - half[k])
-            if x <= edge:
-                return x - edge
-        one, _, _ = point_segment(x, across, row[k], half[k], row[k + 1], half[k + 1])
-        two, _, _ = point_segment(x, across, row[k], -half[k], row[k + 1], -half[k + 1])
-        best = min(best, one, two)
-    if half[0] > 0.0:
-        one, _, _ = point_segment(x, across, row[0], -half[0], row[0], half[0])
-        best = min(best, one)
+    if half[0] <= across <= half[last]:
+        edge = row[start] + (row[start + 1] - row[start]) * (across - half[start]) / (half[start + 1] - half[start])
+        if x <= edge:
+            return x - edge
+        best = x - edge
+    elif across < half[0]:
+        if x <= row[0]:
+            return x - row[0]
+        best = x - row[0]
+    for k in range(start, last):
+        if half[k] - across > best:
+            break
+        best = min(best, point_segment(x, across, row[k], half[k], row[k + 1], half[k + 1])[0])
+    for k in range(start - 1, -1, -1):
+        if across - half[k + 1] > best:
+            break
+        best = min(best, point_segment(x, across, row[k], half[k], row[k + 1], half[k + 1])[0])
+    for k in range(last):
+        if across + half[k] > best:
+            break
+        best = min(best, point_segment(x, across, row[k], -half[k], row[k + 1], -half[k + 1])[0])
     return best
 
 

@@ -10,8 +10,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.catalogue import Rules
-from service.core.fit.checks import MARGIN, check, scales
 from service.core.fit.bits import NEAR
+from service.core.fit.checks import MARGIN, check, scales
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import CHEEK, STEP, G, Kit, M
 from service.core.fit.mounts import beyond

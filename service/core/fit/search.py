@@ -11,8 +11,8 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.fit.checks import CEILING, check, smallest
 from service.core.fit.bits import NEAR
+from service.core.fit.checks import CEILING, check, smallest
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import Kit, M
 from service.core.fit.mounts import best_pad, seat

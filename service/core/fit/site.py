@@ -62,7 +62,8 @@ class Site(NamedTuple):
     `binds` (obstacles): 0 for what may be taken off, a trade and never a refusal. A measured profile or level cuts:
     `below` (K,) distance below the top edge, `half` (H,) half-breadths, `aft` (1 or N, K, H) and their slopes; `ends`
     (K,) how far out each level cut was measured. `dense` (L, D) is the same skin at many distances below the top edge
-    `dense_below` and half-breadths `dense_half`, close enough for straight stretches between.
+    `dense_below` and half-breadths `dense_half`, close enough for straight stretches between; `dense_aft` (L,) is the
+    aftmost x of each, `dense_cut` (L,) 1 where one was measured.
     """
 
     values: Array
@@ -79,6 +80,8 @@ class Site(NamedTuple):
     dense: Array
     dense_below: Array
     dense_half: Array
+    dense_aft: Array
+    dense_cut: Index
 
 
 @compiled
@@ -115,15 +118,45 @@ def skin(site: Site, i: int, y: float, z: float) -> tuple[float, float, float]:
 def _from_sections(site: Site, i: int, y: float, down: float) -> tuple[float, float, float]:
     """Interpolate along each level cut in half-breadth, then between the cuts in height; the plan angle by a small step."""
     row = min(i, site.aft.shape[0] - 1)
-    levels = site.below.size
-    at, beside = np.empty(levels), np.empty(levels)
-    for k in range(levels):
-        at[k], _ = pchip.value(site.half, site.aft[row, k], site.slope_across[row, k], abs(y))
-        beside[k], _ = pchip.value(site.half, site.aft[row, k], site.slope_across[row, k], abs(y) + ASIDE)
-    x, fall = pchip.value(site.below, at, pchip.slopes_of(site.below, at), down)
-    x_beside, _ = pchip.value(site.below, beside, pchip.slopes_of(site.below, beside), down)
-    plan = (x_beside - x) / ASIDE
+    x, fall = _between_cuts(site, row, abs(y), down)
+    beside, _ = _between_cuts(site, row, abs(y) + ASIDE, down)
+    plan = (beside - x) / ASIDE
     return x, -fall, plan if y >= 0.0 else -plan
+
+
+@compiled
+def _between_cuts(site: Site, row: int, across: float, down: float) -> tuple[float, float]:
+    """Return x and how it changes with the distance below the top edge: only the cuts nearby bear on it."""
+    levels, at = site.below.size, site.below
+    down = min(max(down, at[0]), at[levels - 1])
+    k = 0
+    while k < levels - 2 and down >= at[k + 1]:
+        k += 1
+    start, end = _cut(site, row, k, across), _cut(site, row, k + 1, across)
+    width = at[k + 1] - at[k]
+    own = (end - start) / width
+    first, last = own, own
+    if levels > 2:  # noqa: PLR2004 - two cuts make straight lines
+        before, after, above, below = 0.0, 0.0, 0.0, 0.0
+        if k > 0:
+            before = at[k] - at[k - 1]
+            above = (start - _cut(site, row, k - 1, across)) / before
+        if k < levels - 2:
+            after = at[k + 2] - at[k + 1]
+            below = (_cut(site, row, k + 2, across) - end) / after
+        first = pchip.inner_slope(before, width, above, own) if k > 0 else pchip.end_slope(width, after, own, below)
+        last = (
+            pchip.inner_slope(width, after, own, below)
+            if k < levels - 2
+            else pchip.end_slope(width, before, own, above)
+        )
+    return pchip.piece(start, end, first, last, width, (down - at[k]) / width)
+
+
+@compiled
+def _cut(site: Site, row: int, k: int, across: float) -> float:
+    x, _ = pchip.value(site.half, site.aft[row, k], site.slope_across[row, k], across)
+    return x
 
 
 @compiled

@@ -91,7 +91,15 @@ def _ends(site: Site, i: int, place: int, start: Array, end: Array, around: Arra
 
 @compiled
 def _bounds(
-    kit: Kit, k: int, x: float, y: float, bottom: float, collars: tuple[float, float], low: Seated, up: Seated, part: int
+    kit: Kit,
+    k: int,
+    x: float,
+    y: float,
+    bottom: float,
+    collars: tuple[float, float],
+    low: Seated,
+    up: Seated,
+    part: int,
 ) -> tuple[float, float, float, float, float, float]:
     """Return a box about a part; its first end is inf where the configuration has no such part."""
     if part >= ARM:
