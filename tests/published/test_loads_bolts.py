@@ -50,7 +50,7 @@ def test_neutral_axis_through_the_centroid() -> None:
 @pytest.mark.parametrize(("moment", "upper", "lower"), [(800, 2162.162, 360.360), (-800, 360.360, 2162.162)])
 def test_pivot_on_the_pressed_edge(moment: float, upper: float, lower: float) -> None:
     """By hand: rows at 30 and 180 mm from the pivot."""
-    got = bolts.tensions_about_edge(load(over=moment), FOUR, np.array(150.0), np.array(210.0))
+    got = bolts.tensions_about_edge(load(over=moment), FOUR, 150.0, 210.0)
     assert got == pytest.approx([upper, upper, lower, lower], abs=1e-3)
 
 
@@ -61,7 +61,7 @@ def test_pull_and_two_moments() -> None:
 
 
 def test_the_greater_rule_counts_and_nothing_pushes() -> None:
-    got = bolts.bolt_tensions(load(over=800), FOUR, np.array(150.0), np.array(210.0))
+    got = bolts.bolt_tensions(load(over=800), FOUR, 150.0, 210.0)
     assert got == pytest.approx([2666.667, 2666.667, 360.360, 360.360], abs=1e-3)
 
 

@@ -18,10 +18,11 @@ from service.core.loads.validity import Array, Finding
 BOLT_METAL = "316 passive"
 
 
-def assess(inputs: Inputs, numbers: Numbers) -> Assessment:
+def assess(inputs: Inputs, numbers: Numbers, *, plates: bool = True) -> Assessment:
     """Return every load check with its governing case, the cases themselves and what the reader must know.
 
-    The batch shape (...) is what all inputs broadcast to. What is not known leaves its checks out, and a finding says
+    The batch shape (...) is what all inputs broadcast to. `plates`: look for the backing plates that would do, which takes
+    as long as all checks together and is of no use for draws. What is not known leaves its checks out, and a finding says
     so. KeyError names a bolt size that has no table; ValueError a tube without a bore.
     """
     load, forces, found = all_cases(inputs, numbers)
@@ -33,7 +34,7 @@ def assess(inputs: Inputs, numbers: Numbers) -> Assessment:
     for (role, mount), collar in zip(inputs.mounts(), (forces.lower, forces.upper), strict=True):
         on = carried(mount, collar, forces.down_g)
         metal, seen = bracket_results(role, mount, collar, on, load.names, numbers)
-        under, more, overlap = skin_results(role, mount, inputs.hull, on, load.names, numbers)
+        under, more, overlap = skin_results(role, mount, inputs.hull, on, load.names, numbers, plates=plates)
         rows += [*metal, *under]
         findings += [*seen, *more]
         if overlap is not None:

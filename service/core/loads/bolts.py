@@ -1,7 +1,8 @@
 """A group of bolts under force and moment, and what one bolt resists. N, N·m, mm.
 
 A group lies in the plane of its flange: `pattern_mm` (n, 2) holds (across, up) of each bolt about the flange's centre.
-Loads act at that centre in the flange's own axes: normal (pulling off is positive), across, up.
+Loads act at that centre in the flange's own axes: normal (pulling off is positive), across, up. Results have the bolts
+on their first axis, (n, ...), so that the worst bolt of many draws is found quickly.
 """
 
 from __future__ import annotations
@@ -29,7 +30,7 @@ class FlangeLoad(NamedTuple):
 
 @formula(ELASTIC)
 def bolt_shears(load: FlangeLoad, pattern_mm: Array) -> Array:
-    """Return the shear on each bolt in N (..., n): equal shares of the force and T r / Σr² about the centroid.
+    """Return the shear on each bolt in N (n, ...): equal shares of the force and T r / Σr² about the centroid.
 
     A force that acts at the flange's centre but not at the centroid adds its own twist. ZeroDivision never: bolts all in
     one spot take no twist. The flange is stiff, holes are filled alike, friction is left out.
@@ -44,14 +45,20 @@ def bolt_shears(load: FlangeLoad, pattern_mm: Array) -> Array:
     centre = pattern.mean(axis=0)
     y, z = (pattern - centre).T
     polar = max(float((y**2 + z**2).sum()), 1e-9)
-    twist = (load.about_normal_nm * 1000 - (centre[0] * load.up_n - centre[1] * load.across_n))[..., None] / polar
-    count = len(pattern)
-    return np.asarray(np.hypot(load.across_n[..., None] / count - twist * z, load.up_n[..., None] / count + twist * y))
+    twist = (load.about_normal_nm * 1000 - (centre[0] * load.up_n - centre[1] * load.across_n)) / polar
+    count, across, up = len(pattern), load.across_n, load.up_n
+    y, z = _bolts_first(y, twist), _bolts_first(z, twist)
+    return np.asarray(np.hypot(across / count - twist * z, up / count + twist * y))
+
+
+def _bolts_first(values: Array, like: Array) -> Array:
+    """Return one value a bolt as (n, 1, ...), to broadcast against loads (...)."""
+    return np.asarray(values, dtype=float).reshape(-1, *(1,) * np.ndim(like))
 
 
 @formula(ELASTIC)
 def tensions_about_centroid(load: FlangeLoad, pattern_mm: Array) -> Array:
-    """Return the pull on each bolt in N (..., n), neutral axis through the centroid: N/n + M y / Σy² both ways.
+    """Return the pull on each bolt in N (n, ...), neutral axis through the centroid: N/n + M y / Σy² both ways.
 
     Below zero the bolt is relieved. Patterns that are lopsided are turned to their own principal axes by the full matrix
     of second moments. The force acts at the flange's centre.
@@ -66,14 +73,15 @@ def tensions_about_centroid(load: FlangeLoad, pattern_mm: Array) -> Array:
     centre = pattern.mean(axis=0)
     arms = pattern - centre
     inverse = np.linalg.pinv(arms.T @ arms)
-    about = np.stack([-load.about_up_nm * 1000 - load.normal_n * centre[0],
-                      load.about_across_nm * 1000 - load.normal_n * centre[1]], axis=-1)  # fmt: skip
-    return np.asarray(load.normal_n[..., None] / len(pattern) + about @ (inverse @ arms.T))
+    about_up = -load.about_up_nm * 1000 - load.normal_n * centre[0]
+    about_across = load.about_across_nm * 1000 - load.normal_n * centre[1]
+    first, second = (_bolts_first(share, load.normal_n) for share in inverse @ arms.T)
+    return np.asarray(load.normal_n / len(pattern) + first * about_up + second * about_across)
 
 
 @formula(ELASTIC)
-def tensions_about_edge(load: FlangeLoad, pattern_mm: Array, width_mm: Num, height_mm: Num) -> Array:
-    """Return the pull on each bolt in N (..., n) where the flange pivots on the edge that is pressed: M d / Σd².
+def tensions_about_edge(load: FlangeLoad, pattern_mm: Array, width_mm: float, height_mm: float) -> Array:
+    """Return the pull on each bolt in N (n, ...) where the flange pivots on the edge that is pressed: M d / Σd².
 
     d is the distance from the pressed edge (half of width or height from the centre). Each way on its own, then added;
     the normal force in equal shares.
@@ -85,18 +93,18 @@ def tensions_about_edge(load: FlangeLoad, pattern_mm: Array, width_mm: Num, heig
     [2162.16, 2162.16, 360.36, 360.36]
     """
     pattern = np.asarray(pattern_mm, dtype=float)
-    total = load.normal_n[..., None] / len(pattern)
+    total = np.broadcast_to(load.normal_n / len(pattern), (len(pattern), *np.shape(load.normal_n)))
     for moment, place, size in (
         (load.about_across_nm, pattern[:, 1], height_mm), (-load.about_up_nm, pattern[:, 0], width_mm)
     ):  # fmt: skip
-        turn = np.where(moment < 0, -1.0, 1.0)[..., None]
-        arm = np.maximum(np.asarray(size, dtype=float)[..., None] / 2 + turn * place, 0.0)
-        total = total + 1000 * np.abs(moment)[..., None] * arm / np.maximum((arm**2).sum(axis=-1, keepdims=True), 1e-9)
+        for turn, part in ((1.0, np.maximum(moment, 0.0)), (-1.0, np.maximum(-moment, 0.0))):
+            arm = np.maximum(size / 2 + turn * place, 0.0)
+            total = total + _bolts_first(1000 * arm / max(float((arm**2).sum()), 1e-9), moment) * part
     return np.asarray(total)
 
 
-def bolt_tensions(load: FlangeLoad, pattern_mm: Array, width_mm: Num, height_mm: Num) -> Array:
-    """Return the pull on each bolt in N (..., n), the greater of both neutral-axis rules, never below zero.
+def bolt_tensions(load: FlangeLoad, pattern_mm: Array, width_mm: float, height_mm: float) -> Array:
+    """Return the pull on each bolt in N (n, ...), the greater of both neutral-axis rules, never below zero.
 
     Tightening is left out: it does not add to the pull until the joint opens.
     """

@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from service.core.loads.bolts import FlangeLoad
+from service.core.loads.bolts import FlangeLoad, bolt_shears, bolt_tensions
 from service.core.loads.shapes import Mount
 from service.core.loads.struts import bar_forces
 from service.core.loads.validity import Array, Num, formula
@@ -98,12 +98,16 @@ def share_with_struts(force_n: Array, arm_mm: Array, feet_mm: Array) -> Shared:
 class Carried(NamedTuple):
     """Load on the flange in its own axes (K, ...), its moment in the boat's frame (K, ..., 3), struts' pull or None.
 
+    And shear and pull of every bolt (n, K, ...), N.
+
     K is the number of cases, twice that where struts share in two ways (case k and case k + C are one case).
     """
 
     flange: FlangeLoad
     moment_nm: Array
     struts_n: Array | None
+    shear_n: Array
+    pull_n: Array
 
 
 def carried(mount: Mount, collar_n: Array, down_ms2: Array) -> Carried:
@@ -116,4 +120,7 @@ def carried(mount: Mount, collar_n: Array, down_ms2: Array) -> Carried:
         at_flange, pulls, own = shared.flange_n, shared.struts_n, np.concatenate([own, own])
     arm = np.asarray(mount.arm_mm, dtype=float)
     moment = moment_about_flange(at_flange, arm) + moment_about_flange(own, arm / 2)
-    return Carried(flange_load(at_flange + own, moment, mount.axes), moment, pulls)
+    load = flange_load(at_flange + own, moment, mount.axes)
+    shear = bolt_shears(load, mount.pattern_mm)
+    pull = bolt_tensions(load, mount.pattern_mm, mount.width_mm, mount.height_mm)
+    return Carried(load, moment, pulls, shear, pull)

@@ -5,7 +5,6 @@ from __future__ import annotations
 import numpy as np
 
 from service.core.loads import bolts, struts, tube
-from service.core.loads.bolts import FlangeLoad
 from service.core.loads.mount import Carried
 from service.core.loads.on_shaft import metal_of
 from service.core.loads.rows import About, at_most
@@ -54,14 +53,6 @@ def _allowables(
     )  # fmt: skip
 
 
-def bolt_loads(mount: Mount, load: FlangeLoad) -> tuple[Array, Array]:
-    """Return the greatest shear and pull of every bolt (K, ..., n) in N."""
-    return (
-        bolts.bolt_shears(load, mount.pattern_mm),
-        bolts.bolt_tensions(load, mount.pattern_mm, mount.width_mm, mount.height_mm),
-    )
-
-
 def _resistances(size: str, planes: int, numbers: Numbers) -> tuple[Array, Array]:
     """Return what one bolt resists in shear and in pull, N; the rules' bolt safety stands where EN has 1.25."""
     area, gamma = size_of(size).area_mm2, numbers["safety_bolt"]
@@ -72,8 +63,7 @@ def _resistances(size: str, planes: int, numbers: Numbers) -> tuple[Array, Array
 def _bolts(
     role: Role, mount: Mount, on: Carried, cases: tuple[str, ...], numbers: Numbers
 ) -> tuple[Result, tuple[Finding, ...]]:
-    shear, pull = bolt_loads(mount, on.flange)
-    unity = bolts.combined(shear, pull, *_resistances(mount.bolt, mount.planes, numbers)).max(axis=-1)
+    unity = bolts.combined(on.shear_n, on.pull_n, *_resistances(mount.bolt, mount.planes, numbers)).max(axis=0)
     source = f"{bolts.EUROCODE}; {bolts.ELASTIC}; {numbers.source('bolt_ultimate')}; {numbers.source('safety_bolt')}"
     about = About(
         f"load.{role}.bolts", f"worst bolt of the {role} bracket, shear and pull together", "1",

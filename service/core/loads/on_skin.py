@@ -10,7 +10,6 @@ import numpy as np
 from service.core.loads import plate, skin
 from service.core.loads.materials import Skin, skin_of
 from service.core.loads.mount import Carried
-from service.core.loads.on_bracket import bolt_loads
 from service.core.loads.rows import About, at_most
 from service.core.loads.shapes import Hull, Mount, Result, Role
 from service.core.loads.standard import Numbers
@@ -43,15 +42,18 @@ class Under(NamedTuple):
 
 
 def skin_results(
-    role: Role, mount: Mount, hull: Hull, on: Carried, cases: tuple[str, ...], numbers: Numbers
+    role: Role, mount: Mount, hull: Hull, on: Carried, cases: tuple[str, ...], numbers: Numbers, *, plates: bool = True
 ) -> tuple[tuple[Result, ...], tuple[Finding, ...], Array | None]:
-    """Return the skin's checks, findings, and how far beyond its bolts the backing plate must reach (None: unknown)."""
+    """Return the skin's checks, findings, and how far beyond its bolts the backing plate must reach.
+
+    That is None where the skin is not known, or `plates` says not to look for it.
+    """
     missing = _missing(role, mount, hull)
     if missing:
         return (), missing, None
     told, found = _told(hull, numbers)
     under = Under(role, mount, hull, told, cases, numbers)
-    shear, pull = (one.max(axis=-1) for one in bolt_loads(mount, on.flange))
+    shear, pull = on.shear_n.max(axis=0), on.pull_n.max(axis=0)
     size = size_of(mount.bolt)
     if mount.kind == "cheek":
         return (_bearing(under, size, shear, np.asarray(hull.post_mm, dtype=float)),), found, None
@@ -59,7 +61,7 @@ def skin_results(
         _bearing(under, size, shear, told.whole_mm if hull.filled else told.faces_mm),
         _punching(under, size, pull),
     ]
-    bend, overlap = _bending(under, on)
+    bend, overlap = _bending(under, on, plates=plates)
     results.append(bend)
     if np.any(told.core_mm > 0):
         results.append(_crush(under, size, pull))
@@ -132,7 +134,7 @@ def _boss(mount: Mount, overlap_mm: Num) -> Array:
     return plate.boss_radius(wide + 2 * np.asarray(overlap_mm, dtype=float), high + 2 * np.asarray(overlap_mm))
 
 
-def _bending(under: Under, on: Carried) -> tuple[Result, Array]:
+def _bending(under: Under, on: Carried, *, plates: bool) -> tuple[Result, Array | None]:
     """Return the skin's bending with the largest backing plate allowed, and the overlap that is enough."""
     numbers, told = under.numbers, under.told
     panel = under.hull.panel_mm if under.hull.panel_mm is not None else numbers["skin_panel_radius"]
@@ -155,7 +157,7 @@ def _bending(under: Under, on: Carried) -> tuple[Result, Array]:
         f"{plate.ROARK}; {told.source}; {numbers.source('skin_panel_radius')}; {numbers.source('backing_overlap_most')}",
     )  # fmt: skip
     result = at_most(about, stress(numbers["backing_overlap_most"]), limit, under.cases, numbers)
-    return result, _enough(lambda overlap: stress(overlap).max(axis=0), limit, numbers)
+    return result, _enough(lambda overlap: stress(overlap).max(axis=0), limit, numbers) if plates else None
 
 
 def _enough(stress: Callable[[Num], Array], limit: float, numbers: Numbers) -> Array:
