@@ -58,9 +58,12 @@ def flange_load(force_n: Array, moment_nm: Array, axes: Array) -> FlangeLoad:
     >>> float(load.normal_n), float(load.about_up_nm)
     (100.0, 5.0)
     """
-    force = np.einsum("...ij,...j->...i", axes, force_n)
-    moment = np.einsum("...ij,...j->...i", axes, moment_nm)
-    return FlangeLoad(*(force[..., k] for k in range(3)), *(moment[..., k] for k in range(3)))
+
+    def along(axis: int, vector: Array) -> Array:
+        way = axes[..., axis, :]
+        return np.asarray(way[..., 0] * vector[..., 0] + way[..., 1] * vector[..., 1] + way[..., 2] * vector[..., 2])
+
+    return FlangeLoad(*(along(k, force_n) for k in range(3)), *(along(k, moment_nm) for k in range(3)))
 
 
 class Shared(NamedTuple):

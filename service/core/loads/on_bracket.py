@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from service.core.loads import bolts, struts, tube
-from service.core.loads.mount import Carried
+from service.core.loads.mount import UP, Carried
 from service.core.loads.on_shaft import metal_of
 from service.core.loads.rows import About, at_most
 from service.core.loads.shapes import Mount, Result, Role, StrutSet
@@ -95,7 +95,11 @@ def _struts(
     )  # fmt: skip
     rows = [at_most(about, np.asarray(unity), 1.0, cases, numbers), _feet(role, mount, group, pulls_n, cases, numbers)]
     slender = np.sqrt(section.area * metal.proof / struts.euler_load(metal.young, section.inertia, length))
-    return rows, (*found, *struts.buckling_share.findings(slenderness=slender))
+    ways = group.feet_mm / length[..., None]
+    up = np.broadcast_to(UP, ways[..., 0, :].shape)
+    volume = struts.bar_volume(np.stack([ways[..., 0, :], ways[..., 1, :], up], axis=-1))
+    flat = struts.bar_forces.findings(volume=volume)
+    return rows, (*found, *flat, *struts.buckling_share.findings(slenderness=slender))
 
 
 def _feet(

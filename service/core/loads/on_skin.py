@@ -8,7 +8,7 @@ from typing import NamedTuple
 import numpy as np
 
 from service.core.loads import plate, skin
-from service.core.loads.materials import Skin, skin_of
+from service.core.loads.materials import Skin, laminate_bending, skin_of
 from service.core.loads.mount import Carried
 from service.core.loads.rows import About, at_most
 from service.core.loads.shapes import Hull, Mount, Result, Role
@@ -65,8 +65,24 @@ def skin_results(
     results.append(bend)
     if np.any(told.core_mm > 0):
         results.append(_crush(under, size, pull))
-    ranges = plate.solid_stress.findings(skin_mm=told.whole_mm)
-    return tuple(results), (*found, *ranges), overlap
+    return tuple(results), (*found, *_ranges(under)), overlap
+
+
+def _ranges(under: Under) -> tuple[Finding, ...]:
+    """Return what is out of range: skin, core and the largest backing plate against the panel."""
+    told, cored = under.told, bool(np.any(under.told.core_mm > 0))
+    boss = _boss(under.mount, under.numbers["backing_overlap_most"])
+    sandwich = plate.sandwich_stress.findings(core_share=told.core_mm / np.maximum(told.whole_mm, 0.1)) if cored else ()
+    return (
+        *plate.solid_stress.findings(skin_mm=told.whole_mm),
+        *plate.bending_from_moment.findings(share=boss / _panel(under)),
+        *sandwich,
+    )
+
+
+def _panel(under: Under) -> Num:
+    """Return the radius of the unsupported panel: the hull's own, or the rules'."""
+    return under.hull.panel_mm if under.hull.panel_mm is not None else under.numbers["skin_panel_radius"]
 
 
 def _missing(role: Role, mount: Mount, hull: Hull) -> tuple[Finding, ...]:
@@ -87,7 +103,9 @@ def _told(hull: Hull, numbers: Numbers) -> tuple[Told, tuple[Finding, ...]]:
     core = np.minimum(np.asarray(hull.core_mm if hull.core_mm is not None else 0.0, dtype=float), 0.95 * whole)
     rule = "safety_skin" if strength.measure == "ultimate" else "safety_metal_yield"
     source = f"{strength.source}; {numbers.source(rule)}"
-    found = (Finding("skin", "boat.hull_material", doubt),) if doubt else ()
+    found: tuple[Finding, ...] = (Finding("skin", "boat.hull_material", doubt),) if doubt else ()
+    if strength.measure == "ultimate" and hull.material != "wood":
+        found += laminate_bending.findings(glass_share=numbers["skin_glass_share"])
     return Told(strength, 1 / numbers[rule], whole, core, whole - core, source), found
 
 
@@ -137,8 +155,7 @@ def _boss(mount: Mount, overlap_mm: Num) -> Array:
 def _bending(under: Under, on: Carried, *, plates: bool) -> tuple[Result, Array | None]:
     """Return the skin's bending with the largest backing plate allowed, and the overlap that is enough."""
     numbers, told = under.numbers, under.told
-    panel = under.hull.panel_mm if under.hull.panel_mm is not None else numbers["skin_panel_radius"]
-    load = on.flange
+    load, panel = on.flange, _panel(under)
     # The moment on the skin is the flange's and that of its in-plane force on the pad's thickness.
     pad = np.asarray(under.mount.pad_mm, dtype=float) / 1000
     moment = np.hypot(load.about_across_nm + pad * np.abs(load.up_n) * np.sign(load.about_across_nm),

@@ -14,6 +14,7 @@ COLD_FORMED_IMPERFECTION = 0.49
 COLD_FORMED_PLATEAU = 0.40
 """Buckling curve of cold-formed stainless hollow sections, EN 1993-1-4 table 5.3 (from memory)."""
 LEAST_VOLUME = 1e-3
+NOTHING = 1e-12
 
 
 @formula("statics of a joint: equilibrium of three bars", volume=Valid(LEAST_VOLUME, 1))
@@ -21,8 +22,8 @@ def bar_forces(directions: Array, load_n: Array, volume: Num | None = None) -> A
     """Return the forces in three bars that hold one joint, in N, tension positive; shape (..., 3).
 
     `directions` (..., 3 components, 3 bars): unit vectors from the joint along each bar; `load_n` (..., 3). The bars
-    pull: D t = -F. A support that is no bar goes in as its own direction. Bars in one plane hold nothing square to it:
-    `volume` (what the three span, 0 to 1, of `bar_volume`) is there for its range; numpy's LinAlgError at exactly 0.
+    pull: D t = -F, by Cramer's rule. A support that is no bar goes in as its own direction. Bars in one plane hold nothing
+    square to it: `volume` (what the three span, 0 to 1, of `bar_volume`) is there for its range; at 0 forces are immense.
 
     >>> import numpy as np
     >>> up, out = np.array([0, 0, 1.0]), np.array([[-450, 300, 150], [-450, -300, 150]]) / 561.248608
@@ -30,7 +31,13 @@ def bar_forces(directions: Array, load_n: Array, volume: Num | None = None) -> A
     [-1746.11, 2619.16, -233.33]
     """
     del volume
-    return np.asarray(np.linalg.solve(directions, -np.asarray(load_n, dtype=float)[..., None])[..., 0])
+    one, two, three = (directions[..., k] for k in range(3))
+    faces = (np.cross(two, three), np.cross(three, one), np.cross(one, two))
+    spanned = (one * faces[0]).sum(axis=-1)
+    spanned = np.where(np.abs(spanned) < NOTHING, NOTHING, spanned)
+    force = np.asarray(load_n, dtype=float)
+    x, y, z = (force[..., k] for k in range(3))
+    return np.stack([-(x * f[..., 0] + y * f[..., 1] + z * f[..., 2]) / spanned for f in faces], axis=-1)
 
 
 def bar_volume(directions: Array) -> Array:
