@@ -34,7 +34,7 @@ def obstacle(
     low: Seated, up: Seated, near: float,
 ) -> float:  # fmt: skip
     """Return the least gap (mm) of any part from one obstacle's box, in all its positions. Beyond `near` a lower bound."""
-    start, end, around = np.empty(6), np.empty(6), np.empty(6)
+    start, end, around, scratch = np.empty(6), np.empty(6), np.empty(6), np.empty(6)
     travel = _ends(site, i, place, start, end, around)
     best = INF
     for part in range(len(PARTS)):
@@ -53,7 +53,7 @@ def obstacle(
         if far > near:
             best = far
             continue
-        best = min(best, _least(kit, k, x, y, bottom, collars, low, up, part, start, end, travel, around))
+        best = min(best, _least(kit, k, x, y, bottom, collars, low, up, part, start, end, travel, scratch))
     return best
 
 
