@@ -44,9 +44,9 @@ def test_a_miss_says_by_how_much_and_what_would_cure_it(seeded: Store) -> None:
         assert all("lack" in c.why or "beyond" in c.why for c in failed)
         assert fit.smallest_margin is not None
         assert fit.smallest_margin < 0
-        promised = [cure.split()[3] for cure in fit.cures if cure.startswith("with lower bracket ")]
-        for code in promised[:2]:  # found by trying: what it promises holds
-            other = short.model_copy(update={"lower": code})
+        promised = [cure.split() for cure in fit.cures if " bracket " in cure]  # with upper bracket CODE it would pass
+        for _, role, _, code, *_ in promised[:2]:  # found by trying: what it promises holds
+            other = short.model_copy(update={role: code})
             assert fit_form(uow, FORM, other).verdict in ("fits", "tight", "undecided")
 
 
