@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from service.core.answer.shapes import Suggestion
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue
+from service.core.fit.strength import of_hull
 
 ALWAYS = (
     (
@@ -53,6 +54,17 @@ def _of_fit(catalogue: Catalogue, suggestions: Sequence[Suggestion]) -> list[str
             found.append(
                 f"The lowest bolt hole stands {lowest:.0f} mm above the water: have a surveyor agree before drilling there."
             )
+    failed = {c.id for c in best.fit.checks if c.status == "fail" and not c.binds}
+    if any(of_hull(id_) for id_ in failed):
+        found.append(
+            "By usual figures the skin behind a bracket is weaker than the loads ask: a builder or surveyor should say how "
+            "it is to be built up before anything is drilled."
+        )
+    if "load.shaft_shaking" in failed:
+        found.append(
+            "At some speeds eddies may set the shaft trembling: watch for it on the first sail, and have the overhang shortened "
+            "if it does."
+        )
     if best.fit.verdict == "tight":
         found.append(
             "The fit is tight: it passes on the figures given, but not surely. Measure again what the doubt rests on."

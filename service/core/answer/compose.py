@@ -74,7 +74,7 @@ def prepared(form: BoatForm, known: Known, hull: str | None, seed: int, draws: i
 
 
 WANTED = (
-    "boat.stern", "main_rudder.hung", "boat.loa_mm", "boat.lwl_mm", "boat.displacement_kg", "transom.top_height_mm",
+    "boat.stern", "main_rudder.hung", "boat.hull_material", "boat.loa_mm", "boat.lwl_mm", "boat.displacement_kg", "transom.top_height_mm",
     "transom.bottom_height_mm", "transom.rake_deg", "transom.width_top_mm", "transom.width_waterline_mm",
     "transom.camber_mm", "transom.thickness_mm", "transom.step_height_mm", "transom.step_depth_mm",
     "transom.step_width_mm", "transom.lower_rake_deg", "transom.post_width_mm", "main_rudder.stock_aft_mm",

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration, Role
-from service.core.fit import fasteners, loads, wording
+from service.core.fit import fasteners, wording
 from service.core.fit.assemble import obstacles_that_count
 from service.core.fit.bits import INF
 from service.core.fit.checks import check, scales
@@ -19,7 +19,9 @@ from service.core.fit.kit import G, Kit
 from service.core.fit.mounts import Seated
 from service.core.fit.shapes import Check, Fit, Placement
 from service.core.fit.site import Site
+from service.core.fit.strength import load_checks, load_document, of_hull
 from service.core.fit.terms import FIXED, KINDS, Kind, terms
+from service.core.loads.shapes import Assessment
 
 Array = NDArray[np.float64]
 NEEDS = {
@@ -74,7 +76,7 @@ def describe(
     seats = check(placed.site, 0, placed.kit, 0, t, y, x, lower, upper, bottom, INF, out)
     checks = _checks(catalogue, configuration, (ids, out, scales(t, len(ids))), placed.site, names, _blocked(unknown))
     metal = _metal(form, catalogue, configuration, seats)
-    least = min((c for c in checks if c.binds and c.margin is not None and not _whole(c)), key=_scaled)
+    least = _tightest(checks)
     return Fit(
         configuration=configuration,
         verdict="undecided",
@@ -86,7 +88,6 @@ def describe(
         ),
         checks=checks,
         trades=tuple(f"take off the {names[c.id]}" for c in checks if not c.binds and c.status == "fail" and c.id in names),
-        loads=_loads(form, catalogue, configuration, bottom),
         parts=fasteners.parts(catalogue, configuration),
         owner_supplies=owner_supplies(form),
         smallest_margin=round(_scaled(least), 4),
@@ -185,20 +186,25 @@ def _obstacle_kind(id_: str, site: Site, slot: int) -> Kind:
     return Kind(id_, "obstacle", "mm", rule, binds=bool(site.binds[slot]))
 
 
-def _loads(form: BoatForm, catalogue: Catalogue, configuration: Configuration, bottom: float) -> dict[str, Any]:
-    """Return the blade's force at hull speed with the blade at its greatest angle, where the waterline length is known."""
-    if form.boat.lwl_mm is None:
-        return {}
-    blade = catalogue.gear(configuration.gear).blade
-    wet = min(max(blade.span_mm - max(bottom - blade.root_gap_mm, 0.0), 0.0), blade.span_mm)
-    speed = float(loads.hull_speed(form.boat.lwl_mm / 1000))
-    force = float(loads.blade_force(speed, blade.chord_mm, wet, math.radians(blade.max_angle_deg)))
-    return {
-        "hull_speed": {
-            "speed_ms": round(speed, 2), "angle_deg": blade.max_angle_deg, "blade_force_n": round(force),
-            "formula": "CN ½ rho A V², Whicker and Fehlner lift with stall", "source": "DTMB report 933 (1958), from memory",
-        }
+def with_loads(fit: Fit, found: Assessment) -> Fit:
+    """Return the fit with its load checks, cases and findings; the tightest check is named anew."""
+    checks = (*fit.checks, *load_checks(found))
+    least = _tightest(checks)
+    weak = [
+        role
+        for role in ("lower", "upper")
+        if any(of_hull(c.id) and f".{role}." in c.id and c.status == "fail" for c in checks)
+    ]
+    update = {
+        "trades": (*fit.trades, *(f"have the skin behind the {role} bracket built up" for role in weak)),
+        "checks": checks, "loads": load_document(found), "smallest_margin": round(_scaled(least), 4),
+        "why": f"tightest: {least.why}",
     }  # fmt: skip
+    return fit.model_copy(update=update)
+
+
+def _tightest(checks: tuple[Check, ...]) -> Check:
+    return min((c for c in checks if c.binds and c.margin is not None and not _whole(c)), key=_scaled)
 
 
 def owner_supplies(form: BoatForm) -> tuple[str, ...]:

@@ -13,18 +13,19 @@ from numpy.typing import NDArray
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
 from service.core.fit import assemble, factors, settle
-from service.core.fit.describe import Placed, check_ids, describe
+from service.core.fit.describe import Placed, check_ids, describe, with_loads
 from service.core.fit.kit import Kit, build
 from service.core.fit.place import LIES, Best, Lie, place, polished
 from service.core.fit.shapes import Filled, Fit
 from service.core.fit.site import Site
+from service.core.fit.strength import Skin, skin_of, strength
 from service.core.recall import Fill
 
 Array = NDArray[np.float64]
 Hung = Literal["inboard", "transom"]
 DRAWS = 1000
-HUNG = "main_rudder.hung"
-SAMPLE = 200
+HUNG, MATERIAL = "main_rudder.hung", "boat.hull_material"
+SAMPLE = 100
 """Draws on which the whole variance of the smallest margin is taken, beside what each factor brings alone."""
 
 
@@ -41,6 +42,8 @@ class Boats:
     star: Site
     draws: Site
     drawn: Mapping[str, Array]
+    skins: tuple[Skin, Skin]
+    """What the loads need besides: nominal, and draws."""
     given: Mapping[str, Fill]
     loa_mm: float | None
     seed: int
@@ -63,6 +66,7 @@ def prepare(
     stern, stern_filled = _category(form.boat.stern, given.get("boat.stern"), "boat.stern")
     hung, hung_filled = _category(form.main_rudder.hung, given.get(HUNG), HUNG)
     own: Hung | None = "transom" if hung == "transom" else "inboard" if hung == "inboard" else None
+    material, hull_filled = _category(form.boat.hull_material, given.get(MATERIAL), MATERIAL)
     loa = form.boat.loa_mm or loa_mm
     found, unknown = factors.build(form, catalogue, given, stern=stern, hung=own, loa_mm=loa)
     shifts, placeless = assemble.obstacle_factors(form, catalogue)
@@ -87,8 +91,9 @@ def prepare(
 
     missing = [*unknown, *placeless, *([HUNG] if own is None else [])]
     return Boats(
-        form, catalogue, tuple(every), tuple(missing), (*stern_filled, *hung_filled, *_filled(every)),
-        site(nominal), site(star), site(drawn, noise), drawn, given, loa_mm, seed,
+        form, catalogue, tuple(every), tuple(missing), (*stern_filled, *hung_filled, *hull_filled, *_filled(every)),
+        site(nominal), site(star), site(drawn, noise), drawn,
+        (skin_of(form, nominal, material), skin_of(form, drawn, material)), given, loa_mm, seed,
     )  # fmt: skip
 
 
@@ -206,14 +211,20 @@ def _placed(boats: Boats, configurations: Sequence[Configuration], *, dry: bool)
 def _set(boats: Boats, configuration: Configuration, spot: Array) -> Set:
     kit = build(boats.catalogue, [configuration])
     fit = describe(boats.form, boats.catalogue, configuration, boats.unknown, Placed(boats.nominal, kit, spot))
+    loaded = strength(boats.catalogue, configuration, boats.nominal, kit, spot[None], boats.skins[0], plates=True)
+    fit = with_loads(fit, loaded)
     return Set(fit.model_copy(update={"verdict": _verdict(fit, 1.0, 0.0), "filled": boats.filled}), kit, spot)
 
 
 def _choose(boats: Boats, kit: Kit, best: Best, index: int) -> tuple[Array, float]:
-    """Return the placement of the lie with the highest aim, and its aim; a wished side goes first where it passes."""
-    aims = best.aims[index]
-    wished = next((n for n, name in enumerate(best.lies) if name == boats.form.preferences.side and aims[n] >= 0), None)
-    lie = int(aims.argmax()) if wished is None else wished
+    """Return the placement of the lie with the highest aim, and its aim.
+
+    Of those that pass a wished side goes first, and what is to be avoided last.
+    """
+    aims, wishes = best.aims[index], boats.form.preferences
+    passing = [n for n in np.argsort(-aims) if aims[n] >= 0 and best.lies[n] not in (wishes.avoid or ())]
+    wished = next((n for n in passing if best.lies[n] == wishes.side), None)
+    lie = int(wished if wished is not None else passing[0] if passing else aims.argmax())
     return polished(boats.nominal, kit, boats.catalogue.rules, best, index, lie)
 
 
@@ -225,11 +236,11 @@ def fit_configuration(boats: Boats, configuration: Configuration) -> Fit:
 def assured(boats: Boats, one: Set) -> Fitted:
     """Work out how sure a fit is: probabilities by draws, first-order beside them, and what the doubt rests on."""
     rules, fit = boats.catalogue.rules, one.fit
-    margins, _ = settle.settle(boats.nominal, boats.draws, one.kit, one.spot, rules)
-    by_check = dict(zip(check_ids(boats.form), (margins >= 0).mean(axis=0), strict=True))
-    binding = [c.id for c in fit.checks if c.binds]
-    places = [n for n, id_ in enumerate(by_check) if id_ in binding]
-    passes = np.all(margins[:, places] >= 0, axis=1)
+    margins, _, spots = settle.settle(boats.nominal, boats.draws, one.kit, one.spot, rules)
+    loaded = strength(boats.catalogue, fit.configuration, boats.draws, one.kit, spots, boats.skins[1], plates=False)
+    by_check = dict(zip(check_ids(boats.form), margins.T, strict=True)) | {r.id: r.margin for r in loaded.results}
+    held = {id_: np.broadcast_to(np.asarray(margin) >= 0, spots.shape[:1]) for id_, margin in by_check.items()}
+    passes = np.all([held[c.id] for c in fit.checks if c.binds], axis=0)
     weights = np.array([f.weight for f in boats.factors])
     sample = boats.draws._replace(values=boats.draws.values[:SAMPLE], boxes=boats.draws.boxes[:SAMPLE])
     first = settle.first_order(boats.nominal, (boats.star, weights), sample, one.kit, one.spot, rules)
@@ -242,7 +253,9 @@ def assured(boats: Boats, one: Set) -> Fitted:
             "disagrees": abs(first.probability - probability) > settle.DISAGREEMENT,
             "doubt": first.shares([f.field for f in boats.factors]),
             "checks": tuple(
-                c.model_copy(update={"probability": round(float(by_check[c.id]), 3) if c.status != "unknown" else None})
+                c.model_copy(
+                    update={"probability": round(float(held[c.id].mean()), 3) if c.status != "unknown" else None}
+                )
                 for c in fit.checks
             ),
         }

@@ -114,8 +114,7 @@ def _bracket(
         row[n + 2] = (t[T.PAD_MAX] - s.bevel - pad) / t[T.S_PAD]
         row[n + 3], hard[n + 3] = (pad - s.bevel) / t[T.S_PAD], HARD
     row[n + 4], row[n + 5] = s.room_up / t[T.S_SEAT], s.room_down / t[T.S_SEAT]
-    if kind != CHEEK:
-        row[n + 6] = s.room_across / t[T.S_SEAT]
+    row[n + 6] = s.room_across / t[T.S_SEAT]
     if kind == STRUTTED:
         row[n + 7] = strut / t[T.S_STRUT]
     if kind == STEP:

@@ -24,8 +24,10 @@ Index = NDArray[np.intp]
 Lie = Literal["centre", "port", "starboard"]
 LIES: tuple[Lie, ...] = ("centre", "port", "starboard")
 SIDE = {"centre": 0.0, "port": -1.0, "starboard": 1.0}
+FIRST, QUICK = 5, 3
+"""Starts climbed from in each lie, the best of the grid that are not neighbours of each other, and for how many rounds."""
 TRIES = 2
-"""Starts climbed from in each lie: the best of the grid that are not neighbours of each other."""
+"""Of these the best are climbed from to the end."""
 NEIGHBOURS = 150.0
 """Starts of one offset whose lower collars are nearer than this (mm) climb to the same place."""
 TRUST, ROUNDS = 60.0, 14
@@ -173,7 +175,7 @@ def _aims(site: Site, kit: Kit, k: int, t: Terms, scale: Array, grid: tuple[Arra
     out = np.empty((FIXED + site.binds.size, 3))
     found = np.empty(starts.shape[0])
     for n in range(starts.shape[0]):
-        if shared[n] < 0.0:
+        if any_shaft and shared[n] < 0.0:
             found[n] = shared[n] / t[T.S_REACH] / 2.0
             continue
         s = starts[n]
@@ -201,17 +203,24 @@ def _place_one(site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float
     y_low, y_high = offset_range(site, kit, k, side, t)
     starts, shared = _grid(site, kit, k, t, side, 4, 5)
     found = _aims(site, kit, k, t, scale, (starts, shared), False)
-    best, best_at = -np.inf, starts[0]
-    for _ in range(TRIES):
+    tried, reached = np.full(FIRST, -np.inf), np.empty((FIRST, 7))
+    for m in range(FIRST):
         n = int(np.argmax(found))
         if not np.isfinite(found[n]):
             break
-        at, value = climb(site, 0, kit, k, t, scale, starts[n], y_low, y_high, TRUST, ROUNDS, np.inf)
-        if value > best:
-            best, best_at = value, at
+        reached[m], tried[m] = climb(site, 0, kit, k, t, scale, starts[n], y_low, y_high, TRUST, QUICK, np.inf)
         for other in range(starts.shape[0]):
             if abs(starts[other, 0] - starts[n, 0]) < 1.0 and abs(starts[other, 2] - starts[n, 2]) < NEIGHBOURS:
                 found[other] = -np.inf
+    best, best_at = -np.inf, starts[0]
+    for _ in range(TRIES):
+        m = int(np.argmax(tried))
+        if not np.isfinite(tried[m]):
+            break
+        at, value = climb(site, 0, kit, k, t, scale, reached[m], y_low, y_high, TRUST, ROUNDS, np.inf)
+        tried[m] = -np.inf
+        if value > best:
+            best, best_at = value, at
     return best_at, best
 
 

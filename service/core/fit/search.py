@@ -16,7 +16,7 @@ from service.core.fit.checks import CEILING, check, smallest
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import Kit, M
 from service.core.fit.mounts import best_pad, seat
-from service.core.fit.pieces import BRACKET, COUNT, HARD, OTHERS, pad_slopes, pieces
+from service.core.fit.pieces import BRACKET, COUNT, HARD, OTHERS, SOFT, pad_slopes, pieces
 from service.core.fit.simplex import best_step
 from service.core.fit.site import Site
 from service.core.fit.terms import T, Terms
@@ -27,6 +27,12 @@ PROBE = 0.5
 """Length of the step by which slopes are taken (mm)."""
 WIDE = 100.0
 """A model that sees no way to `enough` within this many mm is believed: margins bend down, so it errs on the hopeful side."""
+THICK = 1000.0
+"""By how much a step may thicken a pad (mm)."""
+CUTS = 24
+"""Lines that disappointing steps may add to a model."""
+WRONG = 1e-3
+"""A scaled margin below what a line foretold by more than this is a bend."""
 FINEST = 0.05
 """A trust region or compass step below this (mm) ends the search."""
 
@@ -61,40 +67,34 @@ def climb(
 ) -> tuple[Array, float]:  # fmt: skip
     """Climb from a placement (7,) with the offset held within y_low..y_high; stop once the aim exceeds `enough`.
 
-    Return the placement reached and its aim.
+    A step that disappoints has met a bend that the model did not show (the nearest of several parts has changed, say):
+    the model gets the lines that hold there as well, and is asked again for a shorter step. Return the placement
+    reached and its aim.
     """
-    slots = site.binds.size
-    count = COUNT + slots
-    out, row, moved = np.empty((29 + slots, 3)), np.empty(count), np.empty(count)
-    hard, other, slope = np.empty(count), np.empty(count), np.empty((count, 7))
+    count = COUNT + site.binds.size
+    out, row = np.empty((29 + site.binds.size, 3)), np.empty(count + CUTS)
+    hard, slope = np.empty(count + CUTS), np.empty((count + CUTS, 7))
+    there, there_hard, there_slope = np.empty(count), np.empty(count), np.empty((count, 7))
+    moved, other = np.empty(count), np.empty(count)
     at = start.copy()
     settle_pads(site, i, kit, k, t, at)
     value = aim_at(site, i, kit, k, t, scale, at, out)
-    fixed = y_high <= y_low
     low, high = np.empty(7), np.empty(7)
+    rows = 0
     for _ in range(rounds):
         if value > enough or trust < FINEST:
             break
-        pieces(site, i, kit, k, t, scale, at, NEAR, out, row, hard)
-        _soften(row, hard, value, t)
-        pad_slopes(kit.lower, k, t, slope, 0, PAD_LOW)
-        pad_slopes(kit.upper, k, t, slope, BRACKET, PAD_UP)
-        for j in range(5):
-            if j == Y and fixed:
-                slope[:, j] = 0.0
-                continue
-            probe = PROBE if not (j == Y and at[Y] + PROBE > y_high) else -PROBE
-            at[j] += probe
-            pieces(site, i, kit, k, t, scale, at, NEAR, out, moved, other)
-            at[j] -= probe
-            for r in range(count):
-                slope[r, j] = (moved[r] - row[r]) / probe
+        if rows == 0:
+            _lines(site, i, kit, k, t, scale, at, y_low, y_high, out, there, there_hard, there_slope, moved, other)
+            _soften(there, there_hard, value, t)
+            row[:count], hard[:count], slope[:count] = there, there_hard, there_slope
+            rows = count
         for j in range(7):
             low[j], high[j] = -trust, trust
         low[Y], high[Y] = max(-trust, y_low - at[Y]), min(trust, y_high - at[Y])
-        low[PAD_LOW], high[PAD_LOW] = -at[PAD_LOW], t[T.PAD_MAX] - at[PAD_LOW]
-        low[PAD_UP], high[PAD_UP] = -at[PAD_UP], t[T.PAD_MAX] - at[PAD_UP]
-        step, hoped = best_step(row, slope, hard, low, high, count)
+        low[PAD_LOW], high[PAD_LOW] = -at[PAD_LOW], THICK  # too thick a pad is a miss of its own, which may share the least
+        low[PAD_UP], high[PAD_UP] = -at[PAD_UP], THICK
+        step, hoped = best_step(row, slope, hard, low, high, rows)
         if hoped < enough and np.isfinite(enough) and trust >= WIDE:
             break
         tried = at + step
@@ -102,11 +102,58 @@ def climb(
         settle_pads(site, i, kit, k, t, tried)
         got = aim_at(site, i, kit, k, t, scale, tried, out)
         if got > value + 1e-9:
-            at, value = tried, got
+            at, value, rows = tried, got, 0
             trust = min(trust * 1.6, 250.0)
-        else:
-            trust *= 0.35
+            continue
+        trust *= 0.35
+        if trust >= FINEST:
+            _lines(site, i, kit, k, t, scale, tried, y_low, y_high, out, there, there_hard, there_slope, moved, other)
+            _soften(there, there_hard, value, t)
+            rows = _add(row, slope, hard, rows, count, there, there_slope, there_hard, tried - at, hoped)
     return at, value
+
+
+@compiled
+def _lines(
+    site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, at: Array, y_low: float, y_high: float,
+    out: Array, row: Array, hard: Array, slope: Array, moved: Array, other: Array,
+) -> None:  # fmt: skip
+    """Write the pieces at a placement and how each changes with every coordinate."""
+    pieces(site, i, kit, k, t, scale, at, NEAR, out, row, hard)
+    pad_slopes(kit.lower, k, t, slope, 0, PAD_LOW)
+    pad_slopes(kit.upper, k, t, slope, BRACKET, PAD_UP)
+    for j in range(5):
+        if j == Y and y_high <= y_low:
+            slope[:, j] = 0.0
+            continue
+        probe = PROBE if not (j == Y and at[Y] + PROBE > y_high) else -PROBE
+        kept = at[j]
+        at[j] += probe
+        pieces(site, i, kit, k, t, scale, at, NEAR, out, moved, other)
+        at[j] = kept
+        for r in range(row.size):
+            slope[r, j] = (moved[r] - row[r]) / probe
+
+
+@compiled
+def _add(
+    row: Array, slope: Array, hard: Array, rows: int, count: int,
+    there: Array, there_slope: Array, there_hard: Array, step: Array, hoped: float,
+) -> int:  # fmt: skip
+    """Add the lines of a disappointing placement that lie below what was hoped for there; return how many rows there are."""
+    for r in range(count):
+        if rows >= row.size:
+            break
+        if there[r] >= hoped and there_hard[r] == SOFT:
+            continue
+        expected, back = row[r], there[r]
+        for j in range(7):
+            expected += slope[r, j] * step[j]
+            back -= there_slope[r, j] * step[j]
+        if there[r] < expected - WRONG:
+            row[rows], hard[rows], slope[rows] = back, there_hard[r], there_slope[r]
+            rows += 1
+    return rows
 
 
 @compiled

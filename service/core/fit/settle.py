@@ -32,8 +32,8 @@ BOUND = 100.0
 
 def settle(
     nominal: Site, site: Site, kit: Kit, spot: Array, rules: Rules, *, best: bool = False
-) -> tuple[Array, Array]:
-    """Return margins (N, checks) on each row of `site` after settling there, and the governing scaled margin (N,).
+) -> tuple[Array, Array, Array]:
+    """Return margins (N, checks) on each row of `site` after settling there, the governing scaled margin (N,), the spots (N, 5).
 
     `kit` has one entry, `spot` (5,) is its nominal placement. `best`: settle to the best, not merely to a pass.
     """
@@ -41,9 +41,9 @@ def settle(
 
 
 @compiled
-def _settle(nominal: Site, site: Site, kit: Kit, spot: Array, t: Terms, best: bool) -> tuple[Array, Array]:  # noqa: FBT001 - compiled code takes no keywords
+def _settle(nominal: Site, site: Site, kit: Kit, spot: Array, t: Terms, best: bool) -> tuple[Array, Array, Array]:  # noqa: FBT001 - compiled code takes no keywords
     n, count = site.values.shape[0], FIXED + site.binds.size
-    margins, governing = np.empty((n, count)), np.empty(n)
+    margins, governing, spots = np.empty((n, count)), np.empty(n), np.empty((n, 5))
     scale, out, at = scales(t, count), np.empty((count, 3)), np.zeros(7)
     rounds, enough = (ROUNDS, INF) if best else (ROUNDS, 0.0)
     for i in range(n):
@@ -52,9 +52,11 @@ def _settle(nominal: Site, site: Site, kit: Kit, spot: Array, t: Terms, best: bo
         if best or aim(site, out, scale) <= enough:
             reached, _ = climb(site, i, kit, 0, t, scale, at, spot[0], spot[0], TRUST, rounds, enough)
             check(site, i, kit, 0, t, reached[0], reached[1], reached[2], reached[3], reached[4], NEAR, out)
+            at[:] = reached
+        spots[i] = at[:5]
         margins[i] = out[:, MARGIN]
         governing[i], _, _ = smallest(site, out, scale, False, True)
-    return margins, governing
+    return margins, governing, spots
 
 
 @compiled
@@ -106,9 +108,9 @@ def first_order(
     `star`: two rows a factor, and the weight of each pair. `sample`: draws on which the whole variance is taken.
     """
     points, weights = star
-    _, here = settle(nominal, nominal, kit, spot, rules, best=True)
-    _, margins = settle(nominal, points, kit, spot, rules, best=True)
-    _, drawn = settle(nominal, sample, kit, spot, rules, best=True)
+    _, here, _ = settle(nominal, nominal, kit, spot, rules, best=True)
+    _, margins, _ = settle(nominal, points, kit, spot, rules, best=True)
+    _, drawn, _ = settle(nominal, sample, kit, spot, rules, best=True)
     margins, drawn = np.clip(margins, -BOUND, BOUND), np.clip(drawn, -BOUND, BOUND)
     variances = (weights * (margins[1::2] - margins[0::2]) / 2) ** 2
     sd = math.sqrt(float(variances.sum()))

@@ -53,6 +53,12 @@ def amount(value: float, unit: str) -> str:
     return f"{whole} {'%' if share else unit}"
 
 
+def compared(what: str, value: float, limit: float, margin: float, unit: str) -> str:
+    """Return one sentence on a value against its limit."""
+    verb = "leaves" if margin >= 0 else "lacks"
+    return f"{what}: {amount(value, unit)} against {amount(limit, unit)}; {verb} {amount(abs(margin), unit)}"
+
+
 def why(id_: str, value: float, limit: float, margin: float, unit: str, names: dict[str, str]) -> str:
     """Return one sentence: what was looked at, its value, its limit and how much is left or lacking."""
     verb = "leaves" if margin >= 0 else "lacks"
