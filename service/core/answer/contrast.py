@@ -18,7 +18,7 @@ from service.core.fit import Boats
 from service.core.fit.engine import allowed_lies, nominal_of
 from service.core.fit.kit import build
 from service.core.fit.place import place
-from service.core.form import with_values
+from service.core.form import FormError, with_values
 from service.core.recall import Fleet, Precedent, Recall
 
 FIELDS = (
@@ -39,7 +39,7 @@ def with_sisters(
     ours = suggestions[0]
     found = []
     for sister in sisters:
-        theirs = _differing(boats, sister, fleet)
+        theirs = {field: value for field, value in _differing(boats, sister, fleet).items() if _sound(boats, field, value)}
         if theirs:
             found.append(_one(boats, ours, sister, theirs))
     return tuple(found)
@@ -53,6 +53,15 @@ def _differing(boats: Boats, sister: Precedent, fleet: Fleet) -> dict[str, float
         if mine is not None and other is not None and abs(float(mine) - float(other)) > 1e-6:  # noqa: PLR2004 - written to a tenth
             values[field] = float(other)
     return values
+
+
+def _sound(boats: Boats, field: str, value: float) -> bool:
+    """Say whether the boat is still a boat with a sister's value: her bottom edge may lie above this one's top."""
+    try:
+        with_values(boats.form, {field: value})
+    except FormError:
+        return False
+    return True
 
 
 def _spot(

@@ -186,8 +186,10 @@ def _obstacle_kind(id_: str, site: Site, slot: int) -> Kind:
     return Kind(id_, "obstacle", "mm", rule, binds=bool(site.binds[slot]))
 
 
-def with_loads(fit: Fit, found: Assessment) -> Fit:
+def with_loads(fit: Fit, found: Assessment | None) -> Fit:
     """Return the fit with its load checks, cases and findings; the tightest check is named anew."""
+    if found is None:
+        return fit.model_copy(update={"loads": {"findings": ["waterline length not known: no loads worked out"]}})
     checks = (*fit.checks, *load_checks(found))
     least = _tightest(checks)
     weak = [

@@ -238,7 +238,9 @@ def assured(boats: Boats, one: Set) -> Fitted:
     rules, fit = boats.catalogue.rules, one.fit
     margins, _, spots = settle.settle(boats.nominal, boats.draws, one.kit, one.spot, rules)
     loaded = strength(boats.catalogue, fit.configuration, boats.draws, one.kit, spots, boats.skins[1], plates=False)
-    by_check = dict(zip(check_ids(boats.form), margins.T, strict=True)) | {r.id: r.margin for r in loaded.results}
+    by_check = dict(zip(check_ids(boats.form), margins.T, strict=True)) | (
+        {r.id: r.margin for r in loaded.results} if loaded else {}
+    )
     held = {id_: np.broadcast_to(np.asarray(margin) >= 0, spots.shape[:1]) for id_, margin in by_check.items()}
     passes = np.all([held[c.id] for c in fit.checks if c.binds], axis=0)
     weights = np.array([f.weight for f in boats.factors])

@@ -92,7 +92,10 @@ def climb(
         for j in range(7):
             low[j], high[j] = -trust, trust
         low[Y], high[Y] = max(-trust, y_low - at[Y]), min(trust, y_high - at[Y])
-        low[PAD_LOW], high[PAD_LOW] = -at[PAD_LOW], THICK  # too thick a pad is a miss of its own, which may share the least
+        low[PAD_LOW], high[PAD_LOW] = (
+            -at[PAD_LOW],
+            THICK,
+        )  # too thick a pad is a miss of its own, which may share the least
         low[PAD_UP], high[PAD_UP] = -at[PAD_UP], THICK
         step, hoped = best_step(row, slope, hard, low, high, rows)
         if hoped < enough and np.isfinite(enough) and trust >= WIDE:

@@ -42,11 +42,14 @@ class Skin:
 
 def strength(
     catalogue: Catalogue, configuration: Configuration, site: Site, kit: Kit, spots: Array, hull: Skin, *, plates: bool
-) -> Assessment:
+) -> Assessment | None:
     """Return every load check on each row: site of N rows, kit of one entry, `spots` (N, 5).
 
-    `plates`: find the backing plate that would do as well.
+    None where nothing is known of the waterline length, and so of speed. `plates`: find the backing plate that would do
+    as well.
     """
+    if hull.lwl_mm is None:
+        return None
     seats = _seats(site, kit, spots, terms(catalogue.rules))
     lower, upper = (
         _seat(seats[:, role], strutted=bool(m[0, M.KIND] == 1)) for role, m in enumerate((kit.lower, kit.upper))
@@ -131,15 +134,21 @@ def load_document(found: Assessment) -> dict[str, Any]:
     return {
         "cases": rows,
         "findings": [finding.text for finding in found.findings],
-        "backing_overlap_mm": {role: round(float(np.ravel(a)[0]), 1) for role, a in found.backing_overlap_mm.items()},
+        "backing_overlap_mm": {role: _finite(np.ravel(a)[0]) for role, a in found.backing_overlap_mm.items()},
     }
+
+
+def _finite(value: float) -> float | None:
+    """Return a figure to a tenth, None where no plate would do: JSON knows no infinity."""
+    return round(float(value), 1) if math.isfinite(value) else None
 
 
 def skin_of(form: BoatForm, values: dict[str, Array], material: str | None) -> Skin:
     """Return what the loads need of a boat, from rows of factor values."""
+    lwl, thickness = values.get("boat.lwl_mm"), values.get("transom.thickness_mm")
     return Skin(
-        lwl_mm=np.maximum(values["boat.lwl_mm"], 1000.0),
-        thickness_mm=np.maximum(values["transom.thickness_mm"], 1.0),
+        lwl_mm=None if lwl is None else np.maximum(lwl, 1000.0),
+        thickness_mm=None if thickness is None else np.maximum(thickness, 1.0),
         material=material,
         core_mm=form.transom.core_mm,
     )
