@@ -24,9 +24,13 @@ Index = NDArray[np.intp]
 Lie = Literal["centre", "port", "starboard"]
 LIES: tuple[Lie, ...] = ("centre", "port", "starboard")
 SIDE = {"centre": 0.0, "port": -1.0, "starboard": 1.0}
-FIRST, QUICK = 5, 3
+MIDDLE, SPREAD = np.array([0.5]), np.array([0.1, 0.5, 0.9])
+"""Where a start's bottom lies within its room."""
+DEEP = 10
+"""Starts climbed from in each lie where a configuration passes in none."""
+FIRST, QUICK = 5, 4
 """Starts climbed from in each lie, the best of the grid that are not neighbours of each other, and for how many rounds."""
-TRIES = 2
+TRIES = 1
 """Of these the best are climbed from to the end."""
 NEIGHBOURS = 150.0
 """Starts of one offset whose lower collars are nearer than this (mm) climb to the same place."""
@@ -66,10 +70,17 @@ def place(site: Site, kit: Kit, rules: Rules, *, lies: tuple[Lie, ...] = LIES, d
 
 
 def polished(site: Site, kit: Kit, rules: Rules, best: Best, index: int, lie: int) -> tuple[Array, float]:
-    """Return one of the placements found, improved in what the smallest margin alone does not tell apart, and its aim."""
-    at, value = _polish(
-        site, kit, index, terms(rules, dry=best.dry), SIDE[best.lies[lie]], best.spots[index, lie], MOVES
-    )
+    """Return one of the placements found, improved in what the smallest margin alone does not tell apart, and its aim.
+
+    Where that configuration passes in no lie the best miss of any is looked for once more, from many more starts.
+    """
+    t, side, spot = terms(rules), SIDE[best.lies[lie]], best.spots[index, lie]
+    if best.aims[index].max() < 0.0:
+        sides = np.array([SIDE[one] for one in best.lies])
+        deep, aim_there, n = _deep(site, kit, index, t, sides)
+        if aim_there > best.aims[index, lie]:
+            side, spot = float(sides[n]), deep[:5]
+    at, value = _polish(site, kit, index, t, side, spot, MOVES)
     return at[:5], value
 
 
@@ -99,8 +110,12 @@ def _heights(site: Site, m: Array, k: int, t: Terms) -> tuple[float, float]:
 
 
 @compiled
-def begin(site: Site, kit: Kit, k: int, t: Terms, y: float, lower: float, upper: float, at: Array) -> float:
-    """Set axis and bottom in the middle of what both reaches, the rudder, immersion, overhang and head leave.
+def begin(
+    site: Site, kit: Kit, k: int, t: Terms, y: float, lower: float, upper: float, share: float, at: Array
+) -> float:
+    """Set the axis in the middle of what both reaches and the rudder leave, the bottom at `share` of what the rest leaves.
+
+    The rest is immersion, overhang, head and the lower collar.
 
     Return how much both reaches share, pads at their thickest (mm): where it is negative no axis serves both.
     """
@@ -133,7 +148,7 @@ def begin(site: Site, kit: Kit, k: int, t: Terms, y: float, lower: float, upper:
         (first + last) / 2.0,
         lower,
         upper,
-        (low + high) / 2.0,
+        low + share * (high - low),
         0.0,
         0.0,
     )
@@ -141,29 +156,35 @@ def begin(site: Site, kit: Kit, k: int, t: Terms, y: float, lower: float, upper:
 
 
 @compiled
-def _grid(site: Site, kit: Kit, k: int, t: Terms, side: float, offsets: int, heights: int) -> tuple[Array, Array]:
-    """Return starts (n, 7) over offsets and collar heights, and what both reaches share at each (mm).
+def _grid(
+    site: Site, kit: Kit, k: int, t: Terms, side: float, offsets: int, heights: int, spacing: float, shares: Array
+) -> tuple[Array, Array]:
+    """Return starts (n, 7) over offsets, collar heights at least `spacing` apart and `shares` of the bottom's room.
 
-    One start, hopeless, where no pair of collars has room.
+    Beside them what both reaches share at each (mm). One start, hopeless, where no pair of collars has room.
     """
     y_low, y_high = offset_range(site, kit, k, side, t)
     l0, l1 = _heights(site, kit.lower, k, t)
     u0, u1 = _heights(site, kit.upper, k, t)
     columns = 1 if side == 0.0 else offsets
-    found, shared = np.empty((columns * heights * heights + 1, 7)), np.empty(columns * heights * heights + 1)
+    most = columns * heights * heights * shares.size + 1
+    found, shared = np.empty((most, 7)), np.empty(most)
     n = 0
     for a in range(columns):
-        y = y_low + (y_high - y_low) * (a / (columns - 1) if columns > 1 else 0.5)
+        outwards = a / (columns - 1) if columns > 1 else 0.5
+        y = y_low + (y_high - y_low) * (outwards if side >= 0.0 else 1.0 - outwards)
         for b in range(heights):
             lower = l0 + (l1 - l0) * b / (heights - 1)
             for c in range(heights):
                 upper = u0 + (u1 - u0) * c / (heights - 1)
-                if upper - lower > t[T.SPACING] / 2.0:
-                    shared[n] = begin(site, kit, k, t, y, lower, upper, found[n])
+                if upper - lower <= spacing:
+                    continue
+                for share in shares:
+                    shared[n] = begin(site, kit, k, t, y, lower, upper, share, found[n])
                     n += 1
     if n == 0:
         middle, half = (site.values[0, S.TOP] + site.values[0, S.BOTTOM]) / 2.0, t[T.SPACING] / 2.0
-        shared[0] = begin(site, kit, k, t, (y_low + y_high) / 2.0, middle - half, middle + half, found[0])
+        shared[0] = begin(site, kit, k, t, (y_low + y_high) / 2.0, middle - half, middle + half, 0.5, found[0])
         n = 1
     return found[:n], shared[:n]
 
@@ -200,24 +221,56 @@ def _place_all(site: Site, kit: Kit, t: Terms, sides: Array) -> tuple[Array, Arr
 
 @compiled
 def _place_one(site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float) -> tuple[Array, float]:
+    grid = _grid(site, kit, k, t, side, 4, 5, t[T.SPACING] / 2.0, MIDDLE)
+    reached, tried = _first(site, kit, k, t, scale, side, grid, FIRST, QUICK)
+    return _finish(site, kit, k, t, scale, side, reached, tried, TRIES, ROUNDS)
+
+
+@compiled
+def _first(
+    site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float, grid: tuple[Array, Array], many: int, rounds: int
+) -> tuple[Array, Array]:
+    """Climb a few rounds from the best starts that are not neighbours of each other; return where to, and the aims."""
     y_low, y_high = offset_range(site, kit, k, side, t)
-    starts, shared = _grid(site, kit, k, t, side, 4, 5)
-    found = _aims(site, kit, k, t, scale, (starts, shared), False)
-    tried, reached = np.full(FIRST, -np.inf), np.empty((FIRST, 7))
-    for m in range(FIRST):
+    starts, _ = grid
+    found = _aims(site, kit, k, t, scale, grid, False)
+    reached, tried = np.zeros((many, 7)), np.full(many, -np.inf)
+    for m in range(many):
         n = int(np.argmax(found))
         if not np.isfinite(found[n]):
             break
-        reached[m], tried[m] = climb(site, 0, kit, k, t, scale, starts[n], y_low, y_high, TRUST, QUICK, np.inf)
+        reached[m], tried[m] = climb(site, 0, kit, k, t, scale, starts[n], y_low, y_high, TRUST, rounds, np.inf)
         for other in range(starts.shape[0]):
-            if abs(starts[other, 0] - starts[n, 0]) < 1.0 and abs(starts[other, 2] - starts[n, 2]) < NEIGHBOURS:
+            if (
+                abs(starts[other, 0] - starts[n, 0]) < 1.0
+                and abs(starts[other, 2] - starts[n, 2]) < NEIGHBOURS
+                and abs(starts[other, 4] - starts[n, 4]) < NEIGHBOURS
+            ):
                 found[other] = -np.inf
-    best, best_at = -np.inf, starts[0]
-    for _ in range(TRIES):
+    return reached, tried
+
+
+@compiled
+def _finish(
+    site: Site,
+    kit: Kit,
+    k: int,
+    t: Terms,
+    scale: Array,
+    side: float,
+    reached: Array,
+    tried: Array,
+    many: int,
+    rounds: int,
+) -> tuple[Array, float]:
+    """Climb on from the best of what was reached; return the best of all."""
+    y_low, y_high = offset_range(site, kit, k, side, t)
+    best, best_at = tried[0], reached[0]
+    for _ in range(many):
         m = int(np.argmax(tried))
         if not np.isfinite(tried[m]):
             break
-        at, value = climb(site, 0, kit, k, t, scale, reached[m], y_low, y_high, TRUST, ROUNDS, np.inf)
+        at, value = climb(site, 0, kit, k, t, scale, reached[m], y_low, y_high, TRUST, rounds, np.inf)
         tried[m] = -np.inf
         if value > best:
             best, best_at = value, at
@@ -230,7 +283,9 @@ def _reachable(site: Site, kit: Kit, t: Terms, sides: Array, any_shaft: bool) ->
     best = np.full(kit.gear.shape[0], -np.inf)
     for k in range(kit.gear.shape[0]):
         for side in sides:
-            found = _aims(site, kit, k, t, scale, _grid(site, kit, k, t, side, 3, 4), any_shaft)
+            found = _aims(
+                site, kit, k, t, scale, _grid(site, kit, k, t, side, 3, 4, t[T.SPACING] / 2.0, MIDDLE), any_shaft
+            )
             best[k] = max(best[k], found.max())
     return best
 
@@ -241,4 +296,19 @@ def _polish(site: Site, kit: Kit, k: int, t: Terms, side: float, spot: Array, mo
     start[:5] = spot
     y_low, y_high = offset_range(site, kit, k, side, t)
     value = aim_at(site, 0, kit, k, t, scale, start, out)
-    return polish(site, 0, kit, k, t, scale, start, value, moves, y_low, y_high, POLISH_STEP, POLISH_ROUNDS)
+    start, value = polish(site, 0, kit, k, t, scale, start, value, moves, y_low, y_high, POLISH_STEP, POLISH_ROUNDS)
+    return climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, ROUNDS, np.inf)
+
+
+@compiled
+def _deep(site: Site, kit: Kit, k: int, t: Terms, sides: Array) -> tuple[Array, float, int]:
+    """Return the best placement of any lie from many more starts, its aim and its place in `sides`."""
+    scale = scales(t, FIXED + site.binds.size)
+    best, best_at, best_side = -np.inf, np.zeros(7), 0
+    for n in range(sides.size):
+        grid = _grid(site, kit, k, t, sides[n], 4, 6, -np.inf, SPREAD)
+        reached, tried = _first(site, kit, k, t, scale, sides[n], grid, DEEP, QUICK)
+        at, value = _finish(site, kit, k, t, scale, sides[n], reached, tried, TRIES, 2 * ROUNDS)
+        if value > best:
+            best, best_at, best_side = value, at, n
+    return best_at, best, best_side

@@ -68,9 +68,11 @@ def climb(
     """Climb from a placement (7,) with the offset held within y_low..y_high; stop once the aim exceeds `enough`.
 
     A step that disappoints has met a bend that the model did not show (the nearest of several parts has changed, say):
-    the model gets the lines that hold there as well, and is asked again for a shorter step. Return the placement
-    reached and its aim.
+    the model gets the lines that hold there as well, and is asked again for a shorter step. Offsets count outwards
+    on either side, so that a mirrored boat is searched the mirrored way. Return the placement reached and its aim.
     """
+    outwards = -1.0 if y_high < 0.0 else 1.0
+    near, far = (y_low, y_high) if outwards > 0.0 else (-y_high, -y_low)
     count = COUNT + site.binds.size
     out, row = np.empty((29 + site.binds.size, 3)), np.empty(count + CUTS)
     hard, slope = np.empty(count + CUTS), np.empty((count + CUTS, 7))
@@ -85,13 +87,15 @@ def climb(
         if value > enough or trust < FINEST:
             break
         if rows == 0:
-            _lines(site, i, kit, k, t, scale, at, y_low, y_high, out, there, there_hard, there_slope, moved, other)
+            _lines(
+                site, i, kit, k, t, scale, at, outwards, near, far, out, there, there_hard, there_slope, moved, other
+            )
             _soften(there, there_hard, value, t)
             row[:count], hard[:count], slope[:count] = there, there_hard, there_slope
             rows = count
         for j in range(7):
             low[j], high[j] = -trust, trust
-        low[Y], high[Y] = max(-trust, y_low - at[Y]), min(trust, y_high - at[Y])
+        low[Y], high[Y] = max(-trust, near - outwards * at[Y]), min(trust, far - outwards * at[Y])
         low[PAD_LOW], high[PAD_LOW] = (
             -at[PAD_LOW],
             THICK,
@@ -101,7 +105,7 @@ def climb(
         if hoped < enough and np.isfinite(enough) and trust >= WIDE:
             break
         tried = at + step
-        tried[Y] = min(max(tried[Y], y_low), y_high)
+        tried[Y] = outwards * min(max(outwards * at[Y] + step[Y], near), far)
         settle_pads(site, i, kit, k, t, tried)
         got = aim_at(site, i, kit, k, t, scale, tried, out)
         if got > value + 1e-9:
@@ -110,28 +114,32 @@ def climb(
             continue
         trust *= 0.35
         if trust >= FINEST:
-            _lines(site, i, kit, k, t, scale, tried, y_low, y_high, out, there, there_hard, there_slope, moved, other)
+            _lines(
+                site, i, kit, k, t, scale, tried, outwards, near, far, out, there, there_hard, there_slope, moved, other
+            )
             _soften(there, there_hard, value, t)
-            rows = _add(row, slope, hard, rows, count, there, there_slope, there_hard, tried - at, hoped)
+            gone = tried - at
+            gone[Y] *= outwards
+            rows = _add(row, slope, hard, rows, count, there, there_slope, there_hard, gone, hoped)
     return at, value
 
 
 @compiled
 def _lines(
-    site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, at: Array, y_low: float, y_high: float,
+    site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, at: Array, outwards: float, near: float, far: float,
     out: Array, row: Array, hard: Array, slope: Array, moved: Array, other: Array,
 ) -> None:  # fmt: skip
-    """Write the pieces at a placement and how each changes with every coordinate."""
+    """Write the pieces at a placement and how each changes with every coordinate, the offset counted outwards."""
     pieces(site, i, kit, k, t, scale, at, NEAR, out, row, hard)
     pad_slopes(kit.lower, k, t, slope, 0, PAD_LOW)
     pad_slopes(kit.upper, k, t, slope, BRACKET, PAD_UP)
     for j in range(5):
-        if j == Y and y_high <= y_low:
+        if j == Y and far <= near:
             slope[:, j] = 0.0
             continue
-        probe = PROBE if not (j == Y and at[Y] + PROBE > y_high) else -PROBE
+        probe = PROBE if not (j == Y and outwards * at[Y] + PROBE > far) else -PROBE
         kept = at[j]
-        at[j] += probe
+        at[j] += outwards * probe if j == Y else probe
         pieces(site, i, kit, k, t, scale, at, NEAR, out, moved, other)
         at[j] = kept
         for r in range(row.size):
@@ -174,7 +182,8 @@ def polish(
     site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, start: Array, value: float, moves: Array,
     y_low: float, y_high: float, step: float, rounds: int,
 ) -> tuple[Array, float]:  # fmt: skip
-    """Improve the lexicographic aim by compass moves (D, 5) with shrinking steps (mm)."""
+    """Improve the lexicographic aim by compass moves (D, 5) with shrinking steps (mm), the offset's outwards."""
+    outwards = -1.0 if y_high < 0.0 else 1.0
     out = np.empty((29 + site.binds.size, 3))
     at, tried = start.copy(), start.copy()
     for _ in range(rounds):
@@ -184,15 +193,15 @@ def polish(
         for d in range(moves.shape[0]):
             for j in range(5):
                 tried[j] = at[j] + step * moves[d, j]
-            tried[Y] = min(max(tried[Y], y_low), y_high)
+            tried[Y] = min(max(at[Y] + outwards * step * moves[d, Y], y_low), y_high)
             got = aim_at(site, i, kit, k, t, scale, tried, out)
             if got > best:
                 best, best_move = got, d
         if best_move < 0:
             step *= 0.4
             continue
-        for j in range(5):
+        for j in range(1, 5):
             at[j] += step * moves[best_move, j]
-        at[Y] = min(max(at[Y], y_low), y_high)
+        at[Y] = min(max(at[Y] + outwards * step * moves[best_move, Y], y_low), y_high)
         value = best
     return at, value

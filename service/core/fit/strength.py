@@ -32,10 +32,13 @@ ADVICE = frozenset({"load.shaft_shaking"})
 
 @dataclass(frozen=True)
 class Skin:
-    """What the loads need of the boat beside its site: waterline length and thickness (N,), material and core."""
+    """What the loads need of a boat beside its site; None where not even usual figures are known.
 
-    lwl_mm: Array
-    thickness_mm: Array
+    Waterline length and thickness (N,), material and core.
+    """
+
+    lwl_mm: Array | None
+    thickness_mm: Array | None
     material: str | None
     core_mm: float | None
 
