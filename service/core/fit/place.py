@@ -72,10 +72,10 @@ def place(site: Site, kit: Kit, rules: Rules, *, lies: tuple[Lie, ...] = LIES, d
 def polished(site: Site, kit: Kit, rules: Rules, best: Best, index: int, lie: int) -> tuple[Array, float]:
     """Return one of the placements found, improved in what the smallest margin alone does not tell apart, and its aim.
 
-    Where that configuration passes in no lie the best miss of any is looked for once more, from many more starts.
+    Where that configuration passes in no lie, wet or dry, the best miss of any is looked for from many more starts.
     """
-    t, side, spot = terms(rules), SIDE[best.lies[lie]], best.spots[index, lie]
-    if best.aims[index].max() < 0.0:
+    t, side, spot = terms(rules, dry=best.dry), SIDE[best.lies[lie]], best.spots[index, lie]
+    if not best.dry and best.aims[index].max() < 0.0:
         sides = np.array([SIDE[one] for one in best.lies])
         deep, aim_there, n = _deep(site, kit, index, t, sides)
         if aim_there > best.aims[index, lie]:
