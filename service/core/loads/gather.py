@@ -29,6 +29,10 @@ class Seat:
     feet_mm: Array | None = None
 
 
+LEAST_SPACING_MM = 1.0
+"""A miss may be placed with both collars at one height: the loads, endless there, are those of collars so far apart."""
+
+
 @dataclass(frozen=True)
 class Place:
     """Heights of a placement (...): both collars and the shaft's bottom end."""
@@ -48,8 +52,9 @@ def inputs_of(
     """
     gear, shaft = catalogue.gear(configuration.gear), catalogue.shaft(configuration.shaft)
     top = np.asarray(place.shaft_bottom_mm, dtype=float) + shaft.length_mm
+    lower_mm = np.asarray(place.lower_mm, dtype=float)
     spot = Spot(
-        place.lower_mm, place.upper_mm, place.shaft_bottom_mm, top,
+        lower_mm, np.maximum(place.upper_mm, lower_mm + LEAST_SPACING_MM), place.shaft_bottom_mm, top,
         np.asarray(place.shaft_bottom_mm, dtype=float) - gear.blade.root_gap_mm, top + gear.head.height_mm / 2,
     )  # fmt: skip
     lower, upper = (
