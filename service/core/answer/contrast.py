@@ -15,7 +15,7 @@ from service.core.answer.shapes import Contrast, Suggestion
 from service.core.boat import get, title
 from service.core.catalogue import Configuration
 from service.core.fit import Boats
-from service.core.fit.engine import allowed_lies, nominal_of
+from service.core.fit.engine import allowed_lies
 from service.core.fit.kit import build
 from service.core.fit.place import place
 from service.core.form import FormError, with_values
@@ -39,7 +39,9 @@ def with_sisters(
     ours = suggestions[0]
     found = []
     for sister in sisters:
-        theirs = {field: value for field, value in _differing(boats, sister, fleet).items() if _sound(boats, field, value)}
+        theirs = {
+            field: value for field, value in _differing(boats, sister, fleet).items() if _sound(boats, field, value)
+        }
         if theirs:
             found.append(_one(boats, ours, sister, theirs))
     return tuple(found)
@@ -68,7 +70,7 @@ def _spot(
     boats: Boats, configuration: Configuration, changes: Mapping[str, float]
 ) -> tuple[NDArray[np.float64], float]:
     form = with_values(boats.form, changes) if changes else boats.form
-    site = nominal_of(boats, form)
+    site = variant(boats, form).nominal
     best = place(site, build(boats.catalogue, [configuration]), boats.catalogue.rules, lies=allowed_lies(boats.form))
     lie = int(best.aims[0].argmax())
     return best.spots[0, lie], float(best.aims[0, lie])

@@ -6,41 +6,26 @@ from collections.abc import Sequence
 
 from service.core.catalogue import Configuration
 from service.core.fit.describe import obstacle_names
-from service.core.fit.engine import Boats, allowed_lies, nominal_of, without_obstacle
-from service.core.fit.kit import build
-from service.core.fit.place import place
+from service.core.fit.engine import Boats, without_obstacle
 from service.core.fit.shapes import Fit
-from service.core.fit.site import S, Site
-
-PASSES = 0.0
 
 
 def cures(boats: Boats, fit: Fit) -> tuple[str, ...]:
-    """Return what was tried and passes: an obstacle taken away, another shaft, another bracket in one role."""
+    """Return what was tried and passes every check: an obstacle taken away, another shaft, another bracket in one role."""
     found = []
     names = obstacle_names(boats.form)
     for index, obstacle in enumerate(boats.form.obstacles):
         if obstacle.keep or obstacle.present is False:
             continue
-        site = nominal_of(boats, without_obstacle(boats.form, index))
-        if _passes(boats, site, [fit.configuration])[0]:
+        if _passes(variant(boats, without_obstacle(boats.form, index)), [fit.configuration])[0]:
             found.append(f"without the {names[f'obstacle[{index}]']} it would pass")
     others = _neighbours(boats, fit.configuration)
-    for other, good in zip(others, _passes(boats, boats.nominal, [c for _, c in others]), strict=True):
-        if good:
-            found.append(other[0])
-    return tuple(found)
+    good = _passes(boats, [c for _, c in others])
+    return (*found, *(text for (text, _), passes in zip(others, good, strict=True) if passes))
 
 
-def _passes(boats: Boats, site: Site, configurations: Sequence[Configuration]) -> list[bool]:
-    if not configurations:
-        return []
-    best = place(site, build(boats.catalogue, configurations), boats.catalogue.rules, lies=allowed_lies(boats.form))
-    limits = [boats.catalogue.gear(c.gear).max_displacement_kg for c in configurations]
-    return [
-        bool(aims.max() >= PASSES and limit >= float(site.values[0, S.DISPLACEMENT]))
-        for aims, limit in zip(best.aims, limits, strict=True)
-    ]
+def _passes(boats: Boats, configurations: Sequence[Configuration]) -> list[bool]:
+    return [one.fit.verdict != "does_not_fit" for one in set_many(boats, configurations)]
 
 
 def _neighbours(boats: Boats, own: Configuration) -> list[tuple[str, Configuration]]:

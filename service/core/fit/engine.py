@@ -274,9 +274,9 @@ def _verdict(fit: Fit, probability: float, threshold: float) -> str:
     return "fits" if probability >= threshold else "tight"
 
 
-def nominal_of(boats: Boats, form: BoatForm) -> Site:
-    """Return the nominal site of a changed form of the same boat, the same gaps filled the same way."""
-    return prepare(form, boats.catalogue, boats.given, loa_mm=boats.loa_mm, seed=boats.seed, draws=1).nominal
+def variant(boats: Boats, form: BoatForm) -> Boats:
+    """Return a changed form of the same boat at nominal, the same gaps filled the same way."""
+    return prepare(form, boats.catalogue, boats.given, loa_mm=boats.loa_mm, seed=boats.seed, draws=1)
 
 
 def without_obstacle(form: BoatForm, index: int) -> BoatForm:

@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import CHEEK, STEP, STRUTTED, M
-from service.core.fit.site import Flag, S, Site, half_breadth, skin
+from service.core.fit.site import SECTIONS, Flag, S, Site, half_breadth, skin
 from service.core.fit.terms import T, Terms
 
 Array = NDArray[np.float64]
@@ -154,10 +154,15 @@ def _struts(
     upright = min(site.values[i, S.TOP] - z - t[T.EDGE], z - t[T.EDGE] - site.values[i, S.BOTTOM])
     half = half_breadth(site, i, z)
     best, best_length, best_spread, best_port, best_starboard = -INF, 0.0, 0.0, 0.0, 0.0
+    cuts = site.flags[Flag.CURVE] == SECTIONS
+    crown, _, _ = skin(site, i, 0.0, z)
+    bend = site.values[i, S.CAMBER] / site.values[i, S.HALF_TOP] ** 2
     for n in range(SPREADS):
         spread = m[k, M.SPREAD_LOW] + (m[k, M.SPREAD_HIGH] - m[k, M.SPREAD_LOW]) * n / (SPREADS - 1)
-        port, _, _ = skin(site, i, y - spread / 2.0, z)
-        starboard, _, _ = skin(site, i, y + spread / 2.0, z)
+        one_y, two_y = y - spread / 2.0, y + spread / 2.0
+        port, starboard = crown - bend * one_y * one_y, crown - bend * two_y * two_y
+        if cuts:
+            port, starboard = skin(site, i, one_y, z)[0], skin(site, i, two_y, z)[0]
         rest = (spread / 2.0) ** 2 + (collar - z) ** 2
         one, two = math.sqrt((x - port) ** 2 + rest), math.sqrt((x - starboard) ** 2 + rest)
         margin = min(min(one, two) - m[k, M.STRUT_LOW], m[k, M.STRUT_HIGH] - max(one, two), upright)

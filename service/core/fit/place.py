@@ -26,15 +26,15 @@ LIES: tuple[Lie, ...] = ("centre", "port", "starboard")
 SIDE = {"centre": 0.0, "port": -1.0, "starboard": 1.0}
 MIDDLE, SPREAD = np.array([0.5]), np.array([0.1, 0.5, 0.9])
 """Where a start's bottom lies within its room."""
-DEEP = 10
+DEEP = 14
 """Starts climbed from in each lie where a configuration passes in none."""
-FIRST, QUICK = 5, 4
+FIRST, QUICK = 5, 3
 """Starts climbed from in each lie, the best of the grid that are not neighbours of each other, and for how many rounds."""
-TRIES = 1
+TRIES = 2
 """Of these the best are climbed from to the end."""
 NEIGHBOURS = 150.0
 """Starts of one offset whose lower collars are nearer than this (mm) climb to the same place."""
-TRUST, ROUNDS = 60.0, 14
+TRUST, ROUNDS = 60.0, 10
 POLISH_STEP, POLISH_ROUNDS = 8.0, 24
 
 

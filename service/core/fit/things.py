@@ -36,24 +36,25 @@ def obstacle(
     """Return the least gap (mm) of any part from one obstacle's box, in all its positions. Beyond `near` a lower bound."""
     start, end, around, scratch = np.empty(6), np.empty(6), np.empty(6), np.empty(6)
     travel = _ends(site, i, place, start, end, around)
-    best = INF
+    fars = np.empty(len(PARTS))
     for part in range(len(PARTS)):
         bounds = _bounds(kit, k, x, y, bottom, collars, low, up, part)
-        if bounds[0] == INF:
-            continue
-        far = apart(
-            apart(
+        fars[part] = INF
+        if bounds[0] != INF:
+            across = apart(
                 interval_gap(bounds[0], bounds[1], around[0], around[1]),
                 interval_gap(bounds[2], bounds[3], around[2], around[3]),
-            ),
-            interval_gap(bounds[4], bounds[5], around[4], around[5]),
-        )
-        if far >= best:
-            continue
-        if far > near:
-            best = far
-            continue
+            )
+            fars[part] = apart(across, interval_gap(bounds[4], bounds[5], around[4], around[5]))
+    best = INF
+    for _ in range(len(PARTS)):
+        part = int(np.argmin(fars))
+        if fars[part] >= best:
+            break
+        if fars[part] > near:
+            return fars[part]
         best = min(best, _least(kit, k, x, y, bottom, collars, low, up, part, start, end, travel, scratch))
+        fars[part] = INF
     return best
 
 
