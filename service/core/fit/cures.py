@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from service.core.catalogue import Configuration
 from service.core.fit.describe import obstacle_names
-from service.core.fit.engine import Boats, without_obstacle
+from service.core.fit.engine import Boats, set_many, variant, without_obstacle
 from service.core.fit.shapes import Fit
 
 

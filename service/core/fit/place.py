@@ -15,7 +15,7 @@ from service.core.fit.checks import MARGIN, check, scales
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import CHEEK, STEP, G, Kit, M
 from service.core.fit.mounts import beyond
-from service.core.fit.search import aim, aim_at, climb, polish
+from service.core.fit.search import aim, climb, polish
 from service.core.fit.site import Flag, S, Site, skin
 from service.core.fit.terms import FIXED, HEAD, T, Terms, terms
 
@@ -26,15 +26,15 @@ LIES: tuple[Lie, ...] = ("centre", "port", "starboard")
 SIDE = {"centre": 0.0, "port": -1.0, "starboard": 1.0}
 MIDDLE, SPREAD = np.array([0.5]), np.array([0.1, 0.5, 0.9])
 """Where a start's bottom lies within its room."""
-DEEP = 14
+DEEP, DEEP_QUICK, DEEP_TRIES = 16, 5, 3
 """Starts climbed from in each lie where a configuration passes in none."""
-FIRST, QUICK = 5, 3
+FIRST, QUICK = 5, 4
 """Starts climbed from in each lie, the best of the grid that are not neighbours of each other, and for how many rounds."""
-TRIES = 2
+TRIES = 1
 """Of these the best are climbed from to the end."""
 NEIGHBOURS = 150.0
 """Starts of one offset whose lower collars are nearer than this (mm) climb to the same place."""
-TRUST, ROUNDS = 60.0, 10
+TRUST, ROUNDS = 60.0, 14
 POLISH_STEP, POLISH_ROUNDS = 8.0, 24
 
 
@@ -292,12 +292,12 @@ def _reachable(site: Site, kit: Kit, t: Terms, sides: Array, any_shaft: bool) ->
 
 @compiled
 def _polish(site: Site, kit: Kit, k: int, t: Terms, side: float, spot: Array, moves: Array) -> tuple[Array, float]:
-    scale, start, out = scales(t, FIXED + site.binds.size), np.zeros(7), np.empty((FIXED + site.binds.size, 3))
+    scale, start = scales(t, FIXED + site.binds.size), np.zeros(7)
     start[:5] = spot
     y_low, y_high = offset_range(site, kit, k, side, t)
-    value = aim_at(site, 0, kit, k, t, scale, start, out)
+    start, value = climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, 2 * ROUNDS, np.inf)
     start, value = polish(site, 0, kit, k, t, scale, start, value, moves, y_low, y_high, POLISH_STEP, POLISH_ROUNDS)
-    return climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, ROUNDS, np.inf)
+    return climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, 2 * ROUNDS, np.inf)
 
 
 @compiled
@@ -307,8 +307,8 @@ def _deep(site: Site, kit: Kit, k: int, t: Terms, sides: Array) -> tuple[Array, 
     best, best_at, best_side = -np.inf, np.zeros(7), 0
     for n in range(sides.size):
         grid = _grid(site, kit, k, t, sides[n], 4, 6, -np.inf, SPREAD)
-        reached, tried = _first(site, kit, k, t, scale, sides[n], grid, DEEP, QUICK)
-        at, value = _finish(site, kit, k, t, scale, sides[n], reached, tried, TRIES, 2 * ROUNDS)
+        reached, tried = _first(site, kit, k, t, scale, sides[n], grid, DEEP, DEEP_QUICK)
+        at, value = _finish(site, kit, k, t, scale, sides[n], reached, tried, DEEP_TRIES, 2 * ROUNDS)
         if value > best:
             best, best_at, best_side = value, at, n
     return best_at, best, best_side
