@@ -19,7 +19,7 @@ from tests.support.boats import at, bench, boat, metal, ready, ruled, value
 
 
 def of(form: BoatForm, y: float, z: float) -> tuple[float, float, float]:
-    return skin(ready(form).nominal, 0, y, z)
+    return skin(ready(form).nominal, 0, float(y), float(z))  # ints would be compiled for anew
 
 
 # --- rake and camber --------------------------------------------------------------------------------------

@@ -14,7 +14,7 @@ from tests.support.boats import boat, ready
 
 def at(form: BoatForm, y: float, z: float) -> tuple[float, float, float]:
     """Return x, local rake and plan angle in degrees."""
-    x, rake, plan = skin(ready(form).nominal, 0, y, z)
+    x, rake, plan = skin(ready(form).nominal, 0, float(y), float(z))  # ints would be compiled for anew
     return x, math.degrees(math.atan(rake)), math.degrees(math.atan(plan))
 
 
