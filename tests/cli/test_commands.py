@@ -13,10 +13,10 @@ from service.cli.main import app
 if TYPE_CHECKING:
     from tests.cli.conftest import Run
 
-# The commands that CONTRACT's "Command line" gives to this depth of the program.
+# Commands of CONTRACT's "Command line" that this program has so far.
 ASKED = {
     "read", "resolve", "recall", "fit", "answer", "records import", "records export", "hulls import", "hulls list",
-    "catalogue check", "catalogue load", "db upgrade", "db check", "schema",
+    "catalogue check", "catalogue load", "db upgrade", "db check", "recheck", "schema",
 }  # fmt: skip
 
 
