@@ -122,7 +122,12 @@ def test_answer_a_form(run: Run, database: Database, form: Path, tmp_path: Path)
     best = document["answers"][0]["suggestions"][0]
     assert best["rank"] == 1
     assert {"gear", "lower", "upper", "shaft"} <= set(best["configuration"])
-    assert sorted(file.name for file in folder.iterdir()) == ["1-answer.json", "1-reply.txt", "answers.json"]
+    assert sorted(file.name for file in folder.iterdir()) == [
+        "1-answer.json",
+        "1-drawing.svg",
+        "1-reply.txt",
+        "answers.json",
+    ]
     assert json.loads((folder / "answers.json").read_text(encoding="utf-8")) == document
     assert json.loads((folder / "1-answer.json").read_text(encoding="utf-8")) == document["answers"][0]
     assert best["configuration"]["gear"] in (folder / "1-reply.txt").read_text(encoding="utf-8")
