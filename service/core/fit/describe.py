@@ -69,6 +69,7 @@ def describe(
 ) -> Fit:
     """Return the fit as published, but for verdict and probabilities, which the engine adds."""
     names = obstacle_names(form)
+    under_way = _under_way(catalogue, configuration, float(placed.spot[4]))
     t = terms(catalogue.rules)
     ids = check_ids(form)
     out = np.empty((len(ids), 3))
@@ -86,7 +87,7 @@ def describe(
             upper_height_mm=round(upper, 2), shaft_bottom_mm=round(bottom, 2),
             shaft_top_mm=round(bottom + float(placed.kit.gear[0, G.LENGTH]), 2),
         ),
-        checks=checks,
+        checks=(*checks, *under_way),
         trades=tuple(f"take off the {names[c.id]}" for c in checks if not c.binds and c.status == "fail" and c.id in names),
         parts=fasteners.parts(catalogue, configuration),
         owner_supplies=owner_supplies(form),
@@ -99,6 +100,27 @@ def describe(
 def _whole(one: Check) -> bool:
     """Say whether a check is of a blade that is wholly immersed: it cannot gain, so it is never the tightest."""
     return one.id.startswith("immersion.") and (one.value or 0.0) >= 1.0
+
+
+def _under_way(catalogue: Catalogue, configuration: Configuration, bottom: float) -> tuple[Check, ...]:
+    """Return the depth of the blade's top at hull speed, where the stern squats into its own wave: advice.
+
+    Nothing where the rules state no `stern_wave`: how much higher the water then stands at the stern.
+    """
+    wave = catalogue.rules.rule.get("stern_wave")
+    if wave is None:
+        return ()
+    limit = catalogue.rules["root_depth_max"]
+    value = wave.value - (bottom - catalogue.gear(configuration.gear).blade.root_gap_mm)
+    id_, margin = "root_depth.under_way", limit - value
+    return (
+        Check(
+            id=id_, value=round(value, 4), limit=limit, margin=round(margin, 4), unit="mm",
+            scale=catalogue.rules.scale_of("root_depth"), probability=None, status="pass" if margin >= 0 else "fail",
+            case="hull speed", why=wording.why(id_, value, limit, margin, "mm", {}), binds=False,
+            source=f"rule stern_wave: {wave.source}; rule root_depth_max: {catalogue.rules.rule['root_depth_max'].source}",
+        ),
+    )  # fmt: skip
 
 
 def _scaled(one: Check) -> float:

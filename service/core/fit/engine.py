@@ -256,7 +256,11 @@ def assured(boats: Boats, one: Set) -> Fitted:
             "doubt": first.shares([f.field for f in boats.factors]),
             "checks": tuple(
                 c.model_copy(
-                    update={"probability": round(float(held[c.id].mean()), 3) if c.status != "unknown" else None}
+                    update={
+                        "probability": round(float(held[c.id].mean()), 3)
+                        if c.id in held and c.status != "unknown"
+                        else None
+                    }
                 )
                 for c in fit.checks
             ),

@@ -20,6 +20,7 @@ TITLES = {
     "immersion.weather": "share of the blade under water, heeled, gear to weather",
     "root_depth.rest": "depth of the blade's top under water, upright",
     "root_depth.leeward": "depth of the blade's top under water, heeled, gear to leeward",
+    "root_depth.under_way": "depth of the blade's top under water at hull speed, stern squatting in its wave",
     "main_rudder.blade": "blade to main rudder at the worst pair of angles",
     "main_rudder.shaft": "shaft, arms and struts to the main rudder at its worst angle",
     "hull.blade": "blade to hull",

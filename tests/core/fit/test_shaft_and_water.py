@@ -6,7 +6,9 @@ import math
 
 import pytest
 
-from tests.support.boats import at, bench, boat, margin, metal, ruled, value
+from service.core.catalogue import Configuration
+from service.core.fit import fit_configuration
+from tests.support.boats import at, bench, boat, demo, margin, metal, ready, ruled, value
 
 TAN30 = 0.57735027
 
@@ -86,3 +88,14 @@ def test_parts_go_with_what_was_chosen() -> None:
     assert (one["hinge-pin"], two["hinge-pin"]) == (2, 4)
     assert one["blade-bag"] == two["blade-bag"] == 1
     assert list(one)[:4] == ["gear", "shaft-1300", "hinge", "riser"]
+
+
+def test_under_way_the_stern_wave_stands_over_the_blade() -> None:
+    """100 mm of squat and stern wave: common practice, no source (50 to 150 mm)."""
+    pair = Configuration(gear="gear-720", lower="hinge-150-290", upper="hinge-150-290", shaft="shaft-1350")
+    plain = fit_configuration(ready(boat(), demo()), pair)
+    depth, deeper = plain.check("root_depth.rest"), plain.check("root_depth.under_way")
+    assert depth.value is not None
+    assert deeper.value == pytest.approx(depth.value + 100.0, abs=0.01)
+    assert not deeper.binds
+    assert "stern_wave" in deeper.source
