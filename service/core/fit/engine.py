@@ -19,12 +19,15 @@ from service.core.fit.place import LIES, Best, Lie, place, polished
 from service.core.fit.shapes import Filled, Fit
 from service.core.fit.site import Site
 from service.core.fit.strength import Skin, skin_of, strength
+from service.core.loads.shapes import Result
 from service.core.recall import Fill
 
 Array = NDArray[np.float64]
 Hung = Literal["inboard", "transom"]
 DRAWS = 1000
 HUNG, MATERIAL = "main_rudder.hung", "boat.hull_material"
+FIRST, WELL_AWAY = 200, 0.5
+"""Draws on which the loads are tried first, and the scaled margin that is far enough from a limit."""
 SAMPLE = 100
 """Draws on which the whole variance of the smallest margin is taken, beside what each factor brings alone."""
 
@@ -237,12 +240,9 @@ def assured(boats: Boats, one: Set) -> Fitted:
     """Work out how sure a fit is: probabilities by draws, first-order beside them, and what the doubt rests on."""
     rules, fit = boats.catalogue.rules, one.fit
     margins, _, spots = settle.settle(boats.nominal, boats.draws, one.kit, one.spot, rules)
-    loaded = strength(boats.catalogue, fit.configuration, boats.draws, one.kit, spots, boats.skins[1], plates=False)
-    by_check = dict(zip(check_ids(boats.form), margins.T, strict=True)) | (
-        {r.id: r.margin for r in loaded.results} if loaded else {}
-    )
-    held = {id_: np.broadcast_to(np.asarray(margin) >= 0, spots.shape[:1]) for id_, margin in by_check.items()}
-    passes = np.all([held[c.id] for c in fit.checks if c.binds], axis=0)
+    held = {id_: column >= 0 for id_, column in zip(check_ids(boats.form), margins.T, strict=True)}
+    held |= _loads_hold(boats, one, spots)
+    passes = np.all([np.broadcast_to(held[c.id], spots.shape[:1]) for c in fit.checks if c.binds], axis=0)
     weights = np.array([f.weight for f in boats.factors])
     sample = boats.draws._replace(values=boats.draws.values[:SAMPLE], boxes=boats.draws.boxes[:SAMPLE])
     first = settle.first_order(boats.nominal, (boats.star, weights), sample, one.kit, one.spot, rules)
@@ -267,6 +267,28 @@ def assured(boats: Boats, one: Set) -> Fitted:
         }
     )
     return Fitted(fit, passes)
+
+
+def _loads_hold(boats: Boats, one: Set, spots: Array) -> dict[str, NDArray[np.bool_]]:
+    """Return on which draws each load check holds.
+
+    Loads change little from draw to draw. Where on the first draws every check that binds keeps well away from its
+    limit, those stand for all: what binds then holds throughout, and advice has its share from them.
+    """
+    binding = {c.id for c in one.fit.checks if c.binds}
+
+    def found(rows: slice) -> tuple[Result, ...]:
+        site = boats.draws._replace(values=boats.draws.values[rows], boxes=boats.draws.boxes[rows])
+        got = strength(
+            boats.catalogue, one.fit.configuration, site, one.kit, spots[rows], boats.skins[1].rows(rows), plates=False
+        )
+        return got.results if got else ()
+
+    first = found(slice(FIRST))
+    near = [r for r in first if r.id in binding and float(np.min(r.scaled)) < WELL_AWAY]
+    if near:
+        return {r.id: np.broadcast_to(r.margin >= 0, spots.shape[:1]) for r in found(slice(None))}
+    return {r.id: np.ones(1, bool) if r.id in binding else np.asarray(r.margin >= 0) for r in first}
 
 
 def _verdict(fit: Fit, probability: float, threshold: float) -> str:

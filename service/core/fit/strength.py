@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Literal
 
 import numpy as np
@@ -41,6 +41,11 @@ class Skin:
     thickness_mm: Array | None
     material: str | None
     core_mm: float | None
+
+    def rows(self, rows: slice) -> Skin:
+        """Return some of the rows."""
+        lwl, thickness = (None if a is None else a[rows] for a in (self.lwl_mm, self.thickness_mm))
+        return replace(self, lwl_mm=lwl, thickness_mm=thickness)
 
 
 def strength(
