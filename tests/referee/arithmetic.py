@@ -69,7 +69,7 @@ def _pad(skin: Skin, most: float, spot: Spot, one: Mounted) -> float:
         for b in (-1, 1)
     ]
     if one.bracket.kind == "cheek":
-        return min(corners) if min(corners) < 0.0 else math.inf
+        return min(corners) if min(corners) < -1e-6 else math.inf
     return min(most - max(corners), math.inf if min(corners) >= -1e-3 else min(corners))
 
 

@@ -65,12 +65,14 @@ def demo_catalogue() -> Catalogue:
     return read_catalogue(FIXTURE.read_bytes(), FIXTURE.name)
 
 
-def cases(seed: int, catalogue: Catalogue, every: Sequence[Configuration], tries: int = 3) -> list[Case]:
+def cases(
+    seed: int, catalogue: Catalogue, every: Sequence[Configuration], tries: int = 3, choice: int = 24
+) -> list[Case]:
     """Return some configurations on one random boat: the best placed of a few, and others pushed from their place."""
     rng = np.random.default_rng(seed)
     form = random_boat(rng)
     site = prepare(form, catalogue, draws=1).nominal
-    chosen = [every[int(n)] for n in rng.choice(len(every), 24, replace=False)]
+    chosen = [every[int(n)] for n in rng.choice(len(every), choice, replace=False)]
     kit = build(catalogue, chosen)
     best = place(site, kit, catalogue.rules)
     order = np.argsort(-best.aims.max(axis=1))[:tries]

@@ -40,6 +40,8 @@ def hull(site: Site, i: int, x: float, y: float, radius: float, low: float, high
     aftmost = -INF
     for n in range(knots + 2):
         aftmost = max(aftmost, skin(site, i, 0.0, _level(site, i, n, knots, stepped))[0])
+    if stepped:
+        aftmost = max(aftmost, skin(site, i, 0.0, site.values[i, S.STEP_HEIGHT] - BELOW_STEP)[0])
     bend = 4.0 * site.values[i, S.CAMBER] / (2.0 * site.values[i, S.HALF_TOP]) ** 2
     broad = max(site.values[i, S.HALF_TOP], site.values[i, S.HALF_WATER])
     if x - radius - aftmost - max(-bend, 0.0) * broad * broad > near:

@@ -78,10 +78,14 @@ class Kit(NamedTuple):
 
 def build(catalogue: Catalogue, configurations: Sequence[Configuration]) -> Kit:
     """Return the arrays of the given configurations; KeyError names a code the catalogue does not hold."""
+    gears = {(c.gear, c.shaft) for c in configurations}
+    turned = {both: _gear_row(catalogue.shaft(both[1]).length_mm, catalogue.gear(both[0])) for both in gears}
+    codes = {code for c in configurations for code in (c.lower, c.upper)}
+    mounts = {code: _mount_row(catalogue.bracket(code)) for code in codes}
     return Kit(
-        np.array([_gear_row(catalogue.shaft(c.shaft).length_mm, catalogue.gear(c.gear)) for c in configurations]),
-        np.array([_mount_row(catalogue.bracket(c.lower)) for c in configurations]),
-        np.array([_mount_row(catalogue.bracket(c.upper)) for c in configurations]),
+        np.array([turned[c.gear, c.shaft] for c in configurations]),
+        np.array([mounts[c.lower] for c in configurations]),
+        np.array([mounts[c.upper] for c in configurations]),
     )
 
 

@@ -33,6 +33,8 @@ CUTS = 24
 """Lines that disappointing steps may add to a model."""
 WRONG = 1e-3
 """A scaled margin below what a line foretold by more than this is a bend."""
+SHRINK = 0.35
+"""What is left of a trust region after a step that disappointed."""
 FINEST = 0.05
 """A trust region or compass step below this (mm) ends the search."""
 
@@ -112,7 +114,7 @@ def climb(
             at, value, rows = tried, got, 0
             trust = min(trust * 1.6, 250.0)
             continue
-        trust *= 0.35
+        trust *= SHRINK
         if trust >= FINEST:
             _lines(
                 site, i, kit, k, t, scale, tried, outwards, near, far, out, there, there_hard, there_slope, moved, other

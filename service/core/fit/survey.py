@@ -1,50 +1,118 @@
-"""Which configurations of the whole catalogue are worth placing on this boat.
+"""Which configurations of the whole catalogue are worth placing on this boat: the simplest that pass.
 
-First every pair of brackets, without regard to the shaft: a few placements of each show what its best margin could
-be. Then the pairs that could pass, with every shaft. What is left out had no start within reach of passing.
+The configurations are asked in the order of simplicity until enough pass. Before that each pair of brackets is asked
+alone, with a shaft that reaches any head and touches nothing: where not even that passes, no shaft can.
+Where nothing passes the same is asked of the least miss: what cannot beat the best found so far is left out.
 """
 
 from __future__ import annotations
+
+from collections.abc import Sequence
 
 import numpy as np
 from numpy.typing import NDArray
 
 from service.core.catalogue import Catalogue, Configuration
-from service.core.fit.kit import build
-from service.core.fit.place import LIES, Lie, reachable
+from service.core.fit.kit import Kit, build
+from service.core.fit.place import LIES, Lie, place
+from service.core.fit.screen import GAIN, any_shaft, better
 from service.core.fit.shapes import Fit
 from service.core.fit.site import S, Site
 
-Array = NDArray[np.float64]
-PAIRS, KEEP = 30, 12
+KEEP = 12
+AT_ONCE = 24
+"""Configurations asked at a time: the answer may be known after the first few."""
+MISSES = 6
+"""The best misses of a quick look that are placed in full, to tell which misses by least."""
+
+
+class Survey:
+    """One boat and a catalogue in the order of simplicity, and which pairs of brackets are known to beat an aim."""
+
+    def __init__(self, site: Site, catalogue: Catalogue, lies: tuple[Lie, ...]) -> None:
+        heavy = float(site.values[0, S.DISPLACEMENT])
+        able = {gear.code for gear in catalogue.gears if heavy <= gear.max_displacement_kg}
+        every = [c for c in catalogue.configurations() if not able or c.gear in able]
+        self.every = sorted(every, key=Burdens(catalogue))
+        self.site, self.catalogue, self.lies = site, catalogue, lies
+        self.kit = build(catalogue, self.every)
+        self.longest = any_shaft(self.kit)
+        self.pair = [(c.gear, c.lower, c.upper) for c in self.every]
+        self.rough = np.full(len(self.every), -np.inf)
+
+    def beating(self, places: Sequence[int], enough: float, known: dict[tuple[str, str, str], bool]) -> float:
+        """Ask configurations by their places whether they beat `enough`; note a rough aim of each. Return `enough` as risen.
+
+        `known` keeps the pairs that were asked alone.
+        """
+        new = list({self.pair[n]: n for n in places if self.pair[n] not in known}.values())
+        alone, _ = self._ask(self.longest, new, enough)
+        known.update({self.pair[n]: bool(aim >= enough) for n, aim in zip(new, alone, strict=True)})
+        likely = [n for n in places if known[self.pair[n]]]
+        aims, risen = self._ask(self.kit, likely, enough)
+        self.rough[likely] = np.maximum(self.rough[likely], aims)
+        return risen
+
+    def _ask(self, kit: Kit, places: Sequence[int], enough: float) -> tuple[NDArray[np.float64], float]:
+        return better(self.site, kit, self.catalogue.rules, self.lies, np.array(places, dtype=np.intp), enough)
 
 
 def promising(
     site: Site, catalogue: Catalogue, *, lies: tuple[Lie, ...] = LIES, keep: int = KEEP
 ) -> list[Configuration]:
-    """Return the configurations with the best margins on a coarse grid, simplest of those that pass first."""
-    by_pair: dict[tuple[str, str, str], list[Configuration]] = {}
-    for one in catalogue.configurations():
-        by_pair.setdefault((one.gear, one.lower, one.upper), []).append(one)
-    able = [
-        group for group in by_pair.values()
-        if float(site.values[0, S.DISPLACEMENT]) <= catalogue.gear(group[0].gear).max_displacement_kg
-    ] or list(by_pair.values())  # fmt: skip
-    middles = [sorted(group, key=lambda c: catalogue.shaft(c.shaft).length_mm)[len(group) // 2] for group in able]
-    score = reachable(site, build(catalogue, middles), catalogue.rules, lies=lies, any_shaft=True)
-    rest = [c for i in _simplest_first(catalogue, middles, score)[:PAIRS] for c in able[i]]
-    score = reachable(site, build(catalogue, rest), catalogue.rules, lies=lies, any_shaft=False)
-    return [rest[i] for i in _simplest_first(catalogue, rest, score)[:keep]]
+    """Return the simplest configurations that pass, simplest first, then what misses by least; `keep` at most."""
+    survey = Survey(site, catalogue, lies)
+    known: dict[tuple[str, str, str], bool] = {}
+    for first in range(0, len(survey.every), AT_ONCE):
+        survey.beating(range(first, min(first + AT_ONCE, len(survey.every))), 0.0, known)
+        if (survey.rough >= 0).sum() >= keep:
+            break
+    good = [int(n) for n in np.flatnonzero(survey.rough >= 0)[:keep]]
+    if len(good) < keep:
+        good += _least_missed(survey, keep - len(good), alone=not good)
+    return [survey.every[n] for n in good]
 
 
-def _simplest_first(catalogue: Catalogue, configurations: list[Configuration], score: Array) -> list[int]:
-    """Return places: what passes on the coarse grid, simplest first, then what misses by least."""
+def _least_missed(survey: Survey, keep: int, *, alone: bool) -> list[int]:
+    """Return places of the least misses; `alone`: nothing passes, so the very least of all is looked for."""
+    seen = [int(n) for n in np.argsort(-survey.rough, kind="stable") if survey.rough[n] < 0]
+    if alone:
+        enough = min(float(_placed(survey, seen[:MISSES]).max()) + GAIN, 0.0)
+        known: dict[tuple[str, str, str], bool] = {}
+        for first in range(0, len(seen), AT_ONCE):
+            enough = survey.beating(seen[first : first + AT_ONCE], enough, known)
+        seen.sort(key=lambda n: -survey.rough[n])
+    nearest = seen[: max(keep, MISSES)]
+    aims = _placed(survey, nearest)
+    return [nearest[int(n)] for n in np.argsort(-aims, kind="stable")][:keep]
 
-    def key(i: int) -> tuple[float, ...]:
-        mass, price, reach, struts = burden(catalogue, configurations[i])
-        return (0.0, struts, round(reach), mass, price) if score[i] >= 0 else (1.0, -score[i])
 
-    return sorted(range(len(configurations)), key=key)
+def _placed(survey: Survey, places: Sequence[int]) -> NDArray[np.float64]:
+    """Return the aims of some configurations placed in full."""
+    kit = build(survey.catalogue, [survey.every[n] for n in places])
+    aims: NDArray[np.float64] = place(survey.site, kit, survey.catalogue.rules, lies=survey.lies).aims.max(axis=1)
+    return aims
+
+
+class Burdens:
+    """The order of simplicity as far as it is known before placing: struts, arm length, mass, price."""
+
+    def __init__(self, catalogue: Catalogue) -> None:
+        self.things = {g.code: (g.mass_kg, g.price) for g in catalogue.gears}
+        self.things |= {s.code: (s.mass_kg, s.price) for s in catalogue.shafts}
+        self.things |= {b.code: (b.mass_kg, b.price) for b in catalogue.brackets}
+        self.arms = {b.code: (sum(b.reach_mm) / 2, b.struts.count if b.struts else 0) for b in catalogue.brackets}
+
+    def __call__(self, one: Configuration) -> tuple[float, ...]:
+        """Return what sorts a configuration; KeyError names a code that the catalogue does not hold."""
+        mass, price, reach, struts = self.of(one)
+        return struts, round(reach), mass, price
+
+    def of(self, one: Configuration) -> tuple[float, float, float, float]:
+        """Return mass (kg), price, the sum of both middle reaches (mm) and the number of struts."""
+        things = [self.things[code] for code in (one.gear, one.shaft, one.lower, one.upper)]
+        arms = [self.arms[code] for code in (one.lower, one.upper)]
+        return sum(t[0] for t in things), sum(t[1] for t in things), sum(a[0] for a in arms), sum(a[1] for a in arms)
 
 
 def simplicity(catalogue: Catalogue, fit: Fit) -> tuple[float, ...]:
@@ -55,8 +123,4 @@ def simplicity(catalogue: Catalogue, fit: Fit) -> tuple[float, ...]:
 
 def burden(catalogue: Catalogue, one: Configuration) -> tuple[float, float, float, float]:
     """Return mass (kg), price, the sum of both middle reaches (mm) and the number of struts of a configuration."""
-    brackets = (catalogue.bracket(one.lower), catalogue.bracket(one.upper))
-    things = (catalogue.gear(one.gear), catalogue.shaft(one.shaft), *brackets)
-    reach = sum(sum(b.reach_mm) / 2 for b in brackets)
-    struts = sum(b.struts.count for b in brackets if b.struts)
-    return sum(t.mass_kg for t in things), sum(t.price for t in things), reach, struts
+    return Burdens(catalogue).of(one)
