@@ -16,7 +16,7 @@ from service.core.fit.survey import promising, simplicity
 from service.core.hulls import HullDecision
 from service.core.recall import Fleet, Vote, fills, recall
 
-BY_PRECEDENT, BY_SOLVER, SHOWN = 5, 5, 5
+BY_PRECEDENT, BY_SOLVER, SHOWN = 5, 3, 5
 LEAST_VOTE = 0.01
 """A configuration less likely than this to be installed is not worth fitting for its precedents."""
 ORDER = {"fits": 0, "tight": 1, "undecided": 2, "does_not_fit": 3}

@@ -28,7 +28,7 @@ DRAWS = 1000
 HUNG, MATERIAL = "main_rudder.hung", "boat.hull_material"
 FIRST, WELL_AWAY = 200, 0.5
 """Draws on which the loads are tried first, and the scaled margin that is far enough from a limit."""
-SAMPLE = 100
+SAMPLE = 40
 """Draws on which the whole variance of the smallest margin is taken, beside what each factor brings alone."""
 
 
