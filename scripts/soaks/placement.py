@@ -141,9 +141,14 @@ def report(pairs: Sequence[Pair]) -> bool:
     print(f"ours less theirs, quantiles: {quantiles}")
     sign = [p for p in pairs if (p.ours >= 0) != (p.theirs >= 0)]
     print(f"one passes and the other does not: {len(sign)} (ours passes in {sum(p.ours >= 0 for p in sign)})")
-    ratio = float(np.median([p.their_time / p.our_time for p in pairs]))
-    ours = float(np.median([p.our_time for p in pairs]))
-    print(f"median: ours {1000 * ours:.1f} ms of processor, {ratio:.0f} times faster (aim {FASTER:g})")
+    for name, some in (("pass", [p for p in pairs if p.ours >= 0]), ("miss", [p for p in pairs if p.ours < 0])):
+        if some:
+            ratio, ours = (
+                float(np.median(v)) for v in zip(*((p.their_time / p.our_time, p.our_time) for p in some), strict=True)
+            )
+            print(
+                f"those that {name}, median: {1000 * ours:.1f} ms of processor, {ratio:.0f} times faster (aim {FASTER:g})"
+            )
     for p, bad in zip(pairs, worse, strict=True):
         if bad:
             print(f"  worse: boat {p.seed}, {p.what}: {p.ours:.3f} where {p.theirs:.3f} can be had")

@@ -151,7 +151,8 @@ def _engine_gaps(case: Case, out: Array, seats: tuple[Seated, Seated]) -> dict[s
     for place_ in range(case.site.box_info.shape[0]):
         for part, name in enumerate(PARTS):
             gap = float(part_gap(case.site, 0, place_, case.kit, 0, x, y, bottom, (lower, upper), *seats, part))
-            key = f"obstacle[{place_}] {name.split(' strut ')[0]}{' struts' if ' strut ' in name else ''}"
+            whole = "blade" if name.startswith("blade") else name.split(" strut ")[0]
+            key = f"obstacle[{place_}] {whole}{' struts' if ' strut ' in name else ''}"
             said[key] = min(gap, said.get(key, np.inf))
     return said
 

@@ -10,11 +10,11 @@ from typing import Any, Literal
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.boat import BoatForm, Box, Obstacle, ProfilePoint, Section
+from service.core.boat import BoatForm, Box, Obstacle
 from service.core.catalogue import Catalogue
-from service.core.fit import pchip
+from service.core.fit import pchip, wall
 from service.core.fit.factors import HEIGHTS, WATERLINE, Factor, normal, standard_uncertainty
-from service.core.fit.site import NO_CURVE, PROFILE, SECTIONS, S, Site
+from service.core.fit.site import RAKED, SECTIONS, S, Site
 
 Array = NDArray[np.float64]
 MOVING = ("folds", "swings", "slides")
@@ -116,52 +116,33 @@ def assemble(
         S.DISPLACEMENT: of("boat.displacement_kg"),
     }
     info = [(place[index], o.swept_to is not None, o.moves in MOVING) for index, o, _ in boxes]
-    curve = _curve(form, curve_noise)
-    kind = SECTIONS if form.transom.sections else PROFILE if form.transom.profile else NO_CURVE
+    kind = SECTIONS if form.transom.sections else RAKED
     return Site(
         values=np.stack([columns[column] for column in S], axis=1),
         boxes=_boxes(form, catalogue, values, top, water),
         box_info=np.array(info, dtype=np.intp).reshape(len(info), 3),
         binds=np.array([not (o.removable and not o.keep) for _, o in slots], dtype=np.intp),
         flags=np.array([stern == "scoop", stern == "double_ended" and not form.transom.sections, kind], dtype=np.intp),
-        **curve,
+        wall=wall.of(form, columns, curve_noise, stepped=stern == "scoop"),
+        **_cuts(form),
     )
 
 
-def _curve(form: BoatForm, noise: Array | None) -> dict[str, Any]:
-    """Return the measured profile or sections below the top edge; the top edge itself is x = 0 by the frame."""
-    rows: tuple[ProfilePoint, ...] | tuple[Section, ...] | None = form.transom.sections or form.transom.profile
-    if not rows:
-        none, nothing = np.zeros(1), np.zeros((1, 1))
-        return {"below": none, "half": none, "aft": nothing[None], "slope_down": nothing, "slope_across": nothing[None],
-                "ends": none, **_no_dense()}  # fmt: skip
-    tops = [r.height_mm for r in rows if r.height_mm is not None]
-    top = form.transom.top_height_mm if form.transom.top_height_mm is not None else max(tops, default=0.0)
-    below = np.array([r.below_top_mm if r.below_top_mm is not None else top - (r.height_mm or 0.0) for r in rows])
-    order = np.argsort(below)
-    if form.transom.sections:
-        return _cuts([form.transom.sections[i] for i in order], below[order])
-    return _centreline(np.array([p.aft_mm for p in form.transom.profile or ()]), below, order, noise)
-
-
-def _centreline(aft: Array, below: Array, order: NDArray[np.intp], noise: Array | None) -> dict[str, Any]:
-    rows = np.atleast_2d(aft if noise is None else aft + noise)[:, order]
-    below = below[order]
-    if below[0] > 1.0:
-        below, rows = np.concatenate([[0.0], below]), np.concatenate([np.zeros((rows.shape[0], 1)), rows], axis=1)
-    slope = np.stack([pchip.slopes_of(below, row) for row in rows])
-    return {
-        "below": below, "half": np.zeros(1), "aft": np.ascontiguousarray(rows[:, :, None]),
-        "slope_down": slope, "slope_across": np.zeros((1, 1, 1)), "ends": np.zeros(1), **_no_dense(),
-    }  # fmt: skip
-
-
-def _cuts(sections: list[Section], below: Array) -> dict[str, Any]:
+def _cuts(form: BoatForm) -> dict[str, Any]:
     """Return level cuts at common half-breadths: each keeps the curve that runs between its own points.
 
     A piece of a cubic is given by values and slopes at any two of its points. Beyond a cut's own last point its x is
     held, so a place just outside each last point is taken too, where the slope is nought.
     """
+    if not form.transom.sections:
+        one, none, nothing = np.zeros(1), np.zeros(1, dtype=np.intp), np.zeros((1, 1, 1))
+        return {
+            "below": one, "half": one, "aft": nothing, "slope_across": nothing, "ends": one, "dense": nothing[0],
+            "dense_below": one, "dense_half": one, "dense_aft": one, "dense_cut": none,
+        }  # fmt: skip
+    below = wall.below_top(form, form.transom.sections)
+    order = np.argsort(below)
+    sections, below = [form.transom.sections[i] for i in order], below[order]
     ends = np.array([s.points[-1].half_breadth_mm for s in sections])
     half = np.unique(np.concatenate([[p.half_breadth_mm for s in sections for p in s.points], ends + HELD]))
     curves = []
@@ -178,16 +159,10 @@ def _cuts(sections: list[Section], below: Array) -> dict[str, Any]:
         for column, slopes in ((rows[:, n], pchip.slopes_of(below, rows[:, n])) for n in range(dense_half.size))
     ]).T  # fmt: skip
     return {
-        "below": below, "half": half, "aft": aft[None], "slope_down": np.zeros((1, below.size)),
-        "slope_across": across[None], "ends": ends, "dense": np.ascontiguousarray(dense),
+        "below": below, "half": half, "aft": aft[None], "slope_across": across[None], "ends": ends, "dense": np.ascontiguousarray(dense),
         "dense_below": dense_below, "dense_half": dense_half, "dense_aft": dense.max(axis=1),
         "dense_cut": np.isin(dense_below, below).astype(np.intp),
     }  # fmt: skip
-
-
-def _no_dense() -> dict[str, Any]:
-    one, none = np.zeros(1), np.zeros(1, dtype=np.intp)
-    return {"dense": np.zeros((1, 1)), "dense_below": one, "dense_half": one, "dense_aft": one, "dense_cut": none}
 
 
 def _dense(knots: Array, step: float) -> Array:

@@ -93,12 +93,16 @@ def _hull(
 ) -> None:
     g, gap = kit.gear[k], t[T.FIXED_GAP]
     top, root = bottom + g[G.LENGTH], bottom - g[G.ROOT_GAP]
-    _least(out, HULL_BLADE, hull(site, i, x, y, g[G.BALANCE], root - g[G.SPAN], root, near), gap)
-    _least(out, HULL_SHAFT, hull(site, i, x, y, g[G.TUBE], bottom, top, near), gap)
-    _least(out, HULL_HEAD, hull(site, i, x, y, g[G.HEAD_RADIUS], top, top + g[G.HEAD_HEIGHT], near), gap)
-    _least(out, HULL_TILLER, hull(site, i, x, y, g[G.TILLER_RADIUS], top - g[G.TILLER_HEIGHT], top, near), gap)
-    vane = hull(site, i, x, y, g[G.VANE_RADIUS], top + g[G.VANE_BOTTOM], top + g[G.VANE_TOP], near)
-    _least(out, HULL_VANE, vane, gap)
+    parts = (
+        (g[G.BALANCE], root - g[G.SPAN], root),
+        (g[G.TUBE], bottom, top),
+        (g[G.HEAD_RADIUS], top, top + g[G.HEAD_HEIGHT]),
+        (g[G.TILLER_RADIUS], top - g[G.TILLER_HEIGHT], top),
+        (g[G.VANE_RADIUS], top + g[G.VANE_BOTTOM], top + g[G.VANE_TOP]),
+    )
+    hull(site, i, x, y, parts, near, out, HULL_BLADE)
+    for place in range(HULL_BLADE, HULL_BLADE + len(parts)):
+        out[place, LIMIT], out[place, MARGIN] = gap, out[place, VALUE] - gap
 
 
 @compiled

@@ -91,7 +91,9 @@ def _metal_sector(
         m = kit.upper if upper else kit.lower
         collar = collars[1] if upper else collars[0]
         w, h = m[k, M.WIDTH] / 2.0, m[k, M.COLLAR] / 2.0
-        plan = sector_rectangle(stock, at, radius, cos, sin, facing, min(x - seated.reach, x), x, y - w, y + w)
+        plan = sector_rectangle(
+            stock, at, radius, cos, sin, facing, min(x - seated.reach, x), max(x - seated.reach, x), y - w, y + w
+        )
         if plan <= 0.0:
             plan = -max(min(radius, x - stock), 1.0)
         best = min(best, apart(plan, interval_gap(collar - h, collar + h, r0, r1)))

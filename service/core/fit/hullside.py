@@ -9,85 +9,109 @@ broad at every height as at its broadest, which never makes it narrower than it 
 from __future__ import annotations
 
 import math
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
 
+from service.core.fit import pchip
 from service.core.fit.bits import INF, interval_gap
 from service.core.fit.compiled import compiled
-from service.core.fit.site import SECTIONS, Flag, S, Site, skin
+from service.core.fit.site import SECTIONS, Flag, S, Site, W
 from service.core.fit.solids import apart, point_segment
 
 Array = NDArray[np.float64]
-BELOW_STEP = 1e-6
-"""The skin under a scoop's step ends this far below it (mm)."""
+Parts = tuple[tuple[float, float, float], ...]
 TURNS = 12
 
 
-@compiled
-def hull(site: Site, i: int, x: float, y: float, radius: float, low: float, high: float, near: float) -> float:  # noqa: C901 - one walk up the skin
-    """Return the distance (mm) of an upright cylinder (or what a blade sweeps) about (x, y) from the hull.
+class Piece(NamedTuple):
+    """One piece of the centreline as plain numbers: where it starts, how high it is, x and dX/dz at both ends."""
 
-    Negative where it would have to go aft by so much. Beyond `near` a lower bound serves.
+    low: float
+    width: float
+    x_low: float
+    x_high: float
+    slope_low: float
+    slope_high: float
+
+
+@compiled
+def hull(site: Site, i: int, x: float, y: float, parts: Parts, near: float, out: Array, first: int) -> None:
+    """Write the distances (mm) of upright cylinders about (x, y) from the hull into the values of `out` from row `first`.
+
+    A part is its radius (or how far a blade sweeps), lower and upper end. Negative where it would have to go aft by so
+    much. Beyond `near` a lower bound serves.
     """
-    top, bottom = site.values[i, S.TOP], site.values[i, S.BOTTOM]
-    if low - top > near:
-        return low - top
     if site.flags[Flag.CURVE] == SECTIONS:
-        return _from_table(site, i, x, y, radius, low, high, near)
-    stepped = site.flags[Flag.STEPPED] != 0
-    knots = site.below.size
-    aftmost = -INF
-    for n in range(knots + 2):
-        aftmost = max(aftmost, skin(site, i, 0.0, _level(site, i, n, knots, stepped))[0])
-    if stepped:
-        aftmost = max(aftmost, skin(site, i, 0.0, site.values[i, S.STEP_HEIGHT] - BELOW_STEP)[0])
-    bend = 4.0 * site.values[i, S.CAMBER] / (2.0 * site.values[i, S.HALF_TOP]) ** 2
-    broad = max(site.values[i, S.HALF_TOP], site.values[i, S.HALF_WATER])
-    if x - radius - aftmost - max(-bend, 0.0) * broad * broad > near:
-        return x - radius - aftmost - max(-bend, 0.0) * broad * broad
-    across = abs(y)
-    a = bottom
-    plan_a, _ = _plan(site, i, x, across, a, bend, broad)
-    best = apart(plan_a - radius, low - a) if low > a else plan_a - radius
-    for n in range(1, knots + 2):
-        b = _level(site, i, n, knots, stepped)
+        for n in range(len(parts)):
+            radius, low, high = parts[n]
+            out[first + n, 0] = _from_table(site, i, x, y, radius, low, high, near)
+        return
+    _from_wall(site.values, site.wall, i, x, abs(y), parts, near, out, first)
+
+
+@compiled
+def _from_wall(
+    values: Array, wall: Array, i: int, x: float, across: float, parts: Parts, near: float, out: Array, first: int
+) -> None:
+    """Write the same where the skin is a centreline with a camber: one walk up its pieces for all parts."""
+    top, bottom, half = values[i, S.TOP], values[i, S.BOTTOM], values[i, S.HALF_TOP]
+    bend, broad = values[i, S.CAMBER] / (half * half), max(half, values[i, S.HALF_WATER])
+    ahead = INF
+    for n in range(wall.shape[1]):
+        ahead = min(ahead, x - max(wall[i, n, W.X_LOW], wall[i, n, W.X_HIGH]))
+    ahead -= max(-bend, 0.0) * broad * broad
+    under = INF
+    for n in range(wall.shape[1]):
+        a, b = max(wall[i, n, W.LOW], bottom), min(wall[i, n, W.HIGH], top)
         if b <= a:
             continue
-        under = stepped and n == 1
-        end = b - BELOW_STEP if under else b
-        plan_b, _ = _plan(site, i, x, across, end, bend, broad)
-        if max(a, low) <= min(end, high):
-            best = min(best, _plan(site, i, x, across, max(a, low), bend, broad)[0] - radius)
-            best = min(best, _plan(site, i, x, across, min(end, high), bend, broad)[0] - radius)
-        least = min(plan_a, plan_b) - radius
-        if end > high and apart(least, max(a - high, 0.0)) < best:
-            best = min(best, _nearest(site, i, x, across, radius, high, max(a, high), end, bend, broad))
-        if a < low and apart(least, max(low - end, 0.0)) < best:
-            best = min(best, _nearest(site, i, x, across, radius, low, a, min(end, low), bend, broad))
-        a, plan_a = b, plan_b
-        if under:
-            plan_a, _ = _plan(site, i, x, across, a, bend, broad)
+        piece = Piece(
+            wall[i, n, W.LOW], wall[i, n, W.HIGH] - wall[i, n, W.LOW], wall[i, n, W.X_LOW], wall[i, n, W.X_HIGH],
+            wall[i, n, W.SLOPE_LOW], wall[i, n, W.SLOPE_HIGH],
+        )  # fmt: skip
+        at_a, at_b = _plan(piece, x, across, a, bend, broad)[0], _plan(piece, x, across, b, bend, broad)[0]
+        if under == INF:  # under the bottom edge the hull reaches as far aft as there
+            under = at_a
+            for m in range(len(parts)):
+                radius, low, _ = parts[m]
+                out[first + m, 0] = apart(at_a - radius, low - a) if low > a else at_a - radius
+        for m in range(len(parts)):
+            radius, low, high = parts[m]
+            if low - top > near:
+                out[first + m, 0] = low - top
+            elif ahead - radius > near:
+                out[first + m, 0] = ahead - radius
+            else:
+                least = _piece_gap(piece, x, across, a, b, at_a, at_b, radius, low, high, bend, broad, out[first + m, 0])
+                out[first + m, 0] = min(out[first + m, 0], least)
+
+
+@compiled
+def _piece_gap(
+    piece: Piece, x: float, across: float, a: float, b: float, at_a: float, at_b: float,
+    radius: float, low: float, high: float, bend: float, broad: float, best: float,
+) -> float:  # fmt: skip
+    """Return the distance of a cylinder from the skin between two heights of one piece, `best` where that is less."""
+    first, last = max(a, low), min(b, high)
+    if first <= last:
+        best = min(best, (at_a if first == a else _plan(piece, x, across, first, bend, broad)[0]) - radius)
+        best = min(best, (at_b if last == b else _plan(piece, x, across, last, bend, broad)[0]) - radius)
+    least = min(at_a, at_b) - radius
+    if b > high and apart(least, max(a - high, 0.0)) < best:
+        best = min(best, _nearest(piece, x, across, radius, high, max(a, high), b, bend, broad))
+    if a < low and apart(least, max(low - b, 0.0)) < best:
+        best = min(best, _nearest(piece, x, across, radius, low, a, min(b, low), bend, broad))
     return best
 
 
 @compiled
-def _level(site: Site, i: int, n: int, knots: int, stepped: bool) -> float:  # noqa: FBT001 - compiled code takes no keywords
-    """Return the n-th height at which the skin may turn, from bottom to top."""
-    top, bottom = site.values[i, S.TOP], site.values[i, S.BOTTOM]
-    if n == 0:
-        return bottom
-    if n == knots + 1:
-        return top
-    if stepped:
-        return min(max(site.values[i, S.STEP_HEIGHT], bottom), top)
-    return min(max(top - site.below[knots - n], bottom), top)
-
-
-@compiled
-def _plan(site: Site, i: int, x: float, across: float, z: float, bend: float, broad: float) -> tuple[float, float]:
+def _plan(piece: Piece, x: float, across: float, z: float, bend: float, broad: float) -> tuple[float, float]:
     """Return the plan distance of the axis from the level cut at z, and how it changes with z."""
-    crown, rake, _ = skin(site, i, 0.0, z)
+    crown, rake = pchip.piece(
+        piece.x_low, piece.x_high, piece.slope_low, piece.slope_high, piece.width, (z - piece.low) / piece.width
+    )
     distance, aft = to_arch(x - crown, across, bend, broad)
     return distance, -aft * rake
 
@@ -122,7 +146,7 @@ def to_arch(u: float, v: float, bend: float, broad: float) -> tuple[float, float
 
 @compiled
 def _nearest(
-    site: Site, i: int, x: float, across: float, radius: float, level: float, first: float, last: float,
+    piece: Piece, x: float, across: float, radius: float, level: float, first: float, last: float,
     bend: float, broad: float,
 ) -> float:  # fmt: skip
     """Return the distance of the rim at height `level` from the skin between two heights.
@@ -131,7 +155,7 @@ def _nearest(
     """
     best, z = INF, last if abs(last - level) < abs(first - level) else first
     for _ in range(TURNS):
-        distance, slope = _plan(site, i, x, across, z, bend, broad)
+        distance, slope = _plan(piece, x, across, z, bend, broad)
         gap = distance - radius
         best = min(best, apart(gap, abs(z - level)))
         if gap <= 0.0:

@@ -127,9 +127,15 @@ def _room(site: Site, i: int, m: Array, k: int, y: float, flange: float, t: Term
 @compiled
 def _on_step(site: Site, i: int, m: Array, k: int, y: float, x: float, collar: float, t: Terms) -> Seated:
     """Seat a base that stands flat on the step, its centre `reach` forward of the shaft."""
-    riser, _, _ = skin(site, i, y, site.values[i, S.STEP_HEIGHT])
+    step, w = site.values[i, S.STEP_HEIGHT], m[k, M.WIDTH] / 2.0
+    # a cambered riser stands further aft at one side of the base than at the other
+    riser, _, _ = skin(site, i, min(max(0.0, y - w), y + w), step)
+    foremost = riser
+    for side in (y - w, y + w):
+        x_side, _, _ = skin(site, i, side, step)
+        riser, foremost = max(riser, x_side), min(foremost, x_side)
     first = riser + t[T.EDGE] + m[k, M.HEIGHT] / 2.0
-    last = riser + site.values[i, S.STEP_DEPTH] - t[T.EDGE] - m[k, M.HEIGHT] / 2.0
+    last = foremost + site.values[i, S.STEP_DEPTH] - t[T.EDGE] - m[k, M.HEIGHT] / 2.0
     low, high = max(m[k, M.REACH_LOW], x - last), min(m[k, M.REACH_HIGH], x - first)
     reach = (low + high) / 2.0
     margin = min(reach - m[k, M.REACH_LOW], m[k, M.REACH_HIGH] - reach)

@@ -13,7 +13,8 @@ from service.core.fit.compiled import compiled
 
 Array = NDArray[np.float64]
 Index = NDArray[np.intp]
-NO_CURVE, PROFILE, SECTIONS = 0, 1, 2
+RAKED, SECTIONS = 0, 1
+"""How the skin is known: by a centreline (one rake, a step, a profile) and a camber, or by level cuts."""
 ASIDE = 1e-3
 """Step in half-breadth by which a plan angle is taken (mm)."""
 
@@ -45,6 +46,17 @@ class S(IntEnum):
     DISPLACEMENT = 20
 
 
+class W(IntEnum):
+    """Columns of one piece of the centreline: heights of its ends, x there, and dX/dz there."""
+
+    LOW = 0
+    HIGH = 1
+    X_LOW = 2
+    X_HIGH = 3
+    SLOPE_LOW = 4
+    SLOPE_HIGH = 5
+
+
 class Flag(IntEnum):
     """Places in a site's flags."""
 
@@ -59,14 +71,16 @@ class Site(NamedTuple):
 
     `values` (N, columns of S). `boxes` (N, M, 12): x, y, z of each obstacle box, low end before high, where it stands and
     then where a moving one ends; `box_info` (M, 3): obstacle it belongs to, whether it moves, 1 for moving_gap;
-    `binds` (obstacles): 0 for what may be taken off, a trade and never a refusal. A measured profile or level cuts:
-    `below` (K,) distance below the top edge, `half` (H,) half-breadths, `aft` (1 or N, K, H) and their slopes; `ends`
-    (K,) how far out each level cut was measured. `dense` (L, D) is the same skin at many distances below the top edge
+    `binds` (obstacles): 0 for what may be taken off, a trade and never a refusal. Level cuts: `below` (K,) distance
+    below the top edge, `half` (H,) half-breadths, `aft` (1, K, H) and their slopes; `ends` (K,) how far out each was
+    measured. `dense` (L, D) is the same skin at many distances below the top edge
     `dense_below` and half-breadths `dense_half`, close enough for straight stretches between; `dense_aft` (L,) is the
-    aftmost x of each, `dense_cut` (L,) 1 where one was measured.
+    aftmost x of each, `dense_cut` (L,) 1 where one was measured. Without level cuts `wall` (N, P, columns of W) is the
+    centreline in pieces from low to high, each a cubic between its ends; the whole skin is in it, and the camber.
     """
 
     values: Array
+    wall: Array
     boxes: Array
     box_info: Index
     binds: Index
@@ -74,7 +88,6 @@ class Site(NamedTuple):
     below: Array
     half: Array
     aft: Array
-    slope_down: Array
     slope_across: Array
     ends: Array
     dense: Array
@@ -91,35 +104,40 @@ def skin(site: Site, i: int, y: float, z: float) -> tuple[float, float, float]:
     From sections where there are any, else a profile, else one rake: X = Xc(z) - c (2y/W)², Xc = (z - top) tan r
     (FIT, exact meanings). z is held between bottom and top edge: below the bottom the hull reaches as far aft.
     """
-    top = site.values[i, S.TOP]
-    z = min(max(z, min(site.values[i, S.BOTTOM], top)), top)
     if site.flags[Flag.CURVE] == SECTIONS:
-        return _from_sections(site, i, y, top - z)
-    if site.flags[Flag.CURVE] == PROFILE:
-        centre, down = pchip.value(site.below, site.aft[min(i, site.aft.shape[0] - 1), :, 0],
-                                   site.slope_down[min(i, site.aft.shape[0] - 1)], top - z)  # fmt: skip
-        rake = -down
-    else:
-        rake = site.values[i, S.RAKE]
-        centre = (z - top) * rake
-        if site.flags[Flag.STEPPED] and z < site.values[i, S.STEP_HEIGHT]:
-            edge = (site.values[i, S.STEP_HEIGHT] - top) * rake + site.values[i, S.STEP_DEPTH]
-            rake = site.values[i, S.LOWER_RAKE]
-            centre = edge + (z - site.values[i, S.STEP_HEIGHT]) * rake
-    width = 2.0 * site.values[i, S.HALF_TOP]
-    return (
-        centre - site.values[i, S.CAMBER] * (2.0 * y / width) ** 2,
-        rake,
-        -8.0 * site.values[i, S.CAMBER] * y / width**2,
-    )
+        top = site.values[i, S.TOP]
+        return _from_sections(site, y, top - min(max(z, min(site.values[i, S.BOTTOM], top)), top))
+    return from_wall(site.values, site.wall, i, y, z)
 
 
 @compiled
-def _from_sections(site: Site, i: int, y: float, down: float) -> tuple[float, float, float]:
+def from_wall(values: Array, wall: Array, i: int, y: float, z: float) -> tuple[float, float, float]:
+    """Return the same where the skin is a centreline with a camber; few arguments, for it is asked most of all."""
+    top = values[i, S.TOP]
+    z = min(max(z, min(values[i, S.BOTTOM], top)), top)
+    n = wall.shape[1] - 1
+    while n > 0 and z < wall[i, n, W.LOW]:
+        n -= 1
+    centre, rake = on_piece(wall, i, n, z)
+    width = 2.0 * values[i, S.HALF_TOP]
+    return centre - values[i, S.CAMBER] * (2.0 * y / width) ** 2, rake, -8.0 * values[i, S.CAMBER] * y / width**2
+
+
+@compiled
+def on_piece(wall: Array, i: int, n: int, z: float) -> tuple[float, float]:
+    """Return x of the centreline at height z, which lies on its n-th piece, and dX/dz."""
+    low, high = wall[i, n, W.LOW], wall[i, n, W.HIGH]
+    return pchip.piece(
+        wall[i, n, W.X_LOW], wall[i, n, W.X_HIGH], wall[i, n, W.SLOPE_LOW], wall[i, n, W.SLOPE_HIGH], high - low,
+        (z - low) / (high - low),
+    )  # fmt: skip
+
+
+@compiled
+def _from_sections(site: Site, y: float, down: float) -> tuple[float, float, float]:
     """Interpolate along each level cut in half-breadth, then between the cuts in height; the plan angle by a small step."""
-    row = min(i, site.aft.shape[0] - 1)
-    x, fall = _between_cuts(site, row, abs(y), down)
-    beside, _ = _between_cuts(site, row, abs(y) + ASIDE, down)
+    x, fall = _between_cuts(site, 0, abs(y), down)
+    beside, _ = _between_cuts(site, 0, abs(y) + ASIDE, down)
     plan = (beside - x) / ASIDE
     return x, -fall, plan if y >= 0.0 else -plan
 

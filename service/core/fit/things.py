@@ -21,11 +21,11 @@ from service.core.fit.solids import apart, point_rectangle, sector_rectangle
 
 Array = NDArray[np.float64]
 PARTS = (
-    "shaft", "head", "tiller", "vane", "blade", "lower arm", "upper arm", "lower strut to port",
+    "shaft", "head", "tiller", "vane", "blade aft", "blade forward", "lower arm", "upper arm", "lower strut to port",
     "lower strut to starboard", "upper strut to port", "upper strut to starboard",
 )  # fmt: skip
-BLADE, ARM, STRUT = 4, 5, 7
-"""Places in PARTS: the blade, the first arm, the first strut."""
+BLADE, ARM, STRUT = 4, 6, 8
+"""Places in PARTS: the blade aft of the axis (then forward of it: each is convex), the first arm, the first strut."""
 
 
 @compiled
@@ -109,7 +109,8 @@ def _bounds(
         collar = collars[1] if upper else collars[0]
         if part < STRUT:
             w, h = m[k, M.WIDTH] / 2.0, m[k, M.COLLAR] / 2.0
-            return min(x - seated.reach, x), x, y - w, y + w, collar - h, collar + h
+            fore, aft = min(x - seated.reach, x), max(x - seated.reach, x)
+            return fore, aft, y - w, y + w, collar - h, collar + h
         if seated.strut_length <= 0.0:
             return INF, INF, INF, INF, INF, INF
         r = m[k, M.STRUT_RADIUS]
@@ -130,9 +131,10 @@ def _upright(kit: Kit, k: int, bottom: float, part: int) -> tuple[float, float, 
         return kit.gear[k, G.HEAD_RADIUS], top, top + kit.gear[k, G.HEAD_HEIGHT]
     if part == 2:  # noqa: PLR2004 - a place in PARTS
         return kit.gear[k, G.TILLER_RADIUS], top - kit.gear[k, G.TILLER_HEIGHT], top
-    if part == BLADE:
+    if part in (BLADE, BLADE + 1):
         high = bottom - kit.gear[k, G.ROOT_GAP]
-        return max(kit.gear[k, G.TAIL], kit.gear[k, G.BALANCE]), high - kit.gear[k, G.SPAN], high
+        radius = kit.gear[k, G.TAIL] if part == BLADE else kit.gear[k, G.BALANCE]
+        return radius, high - kit.gear[k, G.SPAN], high
     return kit.gear[k, G.VANE_RADIUS], top + kit.gear[k, G.VANE_BOTTOM], top + kit.gear[k, G.VANE_TOP]
 
 
@@ -189,12 +191,9 @@ def _gap(
         return _metal_gap(kit, k, x, y, collars, low, up, part, box)
     radius, z0, z1 = _upright(kit, k, bottom, part)
     height = interval_gap(z0, z1, box[4], box[5])
-    if part == BLADE:
-        cos, sin = kit.gear[k, G.BLADE_COS], kit.gear[k, G.BLADE_SIN]
-        plan = min(
-            sector_rectangle(x, y, kit.gear[k, G.BALANCE], cos, sin, -1.0, box[0], box[1], box[2], box[3]),
-            sector_rectangle(x, y, kit.gear[k, G.TAIL], cos, sin, 1.0, box[0], box[1], box[2], box[3]),
-        )
+    if part in (BLADE, BLADE + 1):
+        cos, sin, facing = kit.gear[k, G.BLADE_COS], kit.gear[k, G.BLADE_SIN], 1.0 if part == BLADE else -1.0
+        plan = sector_rectangle(x, y, radius, cos, sin, facing, box[0], box[1], box[2], box[3])
         return apart(plan, height)
     return apart(point_rectangle(x, y, box[0], box[1], box[2], box[3]) - radius, height)
 
