@@ -10,7 +10,7 @@ from service.core.answer.compose import ready
 from service.core.answer.recheck import recheck
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
-from service.core.fit import Boats, assured, prepare, set_many
+from service.core.fit import Boats, assured, assured_many, prepare, set_many
 from service.core.fit.survey import promising
 from service.flow.known import gather
 from service.flow.recheck import recheck_fleet
@@ -44,7 +44,7 @@ def fit_lines(store: Store, form: BoatForm, median: Timed, *, quick: bool) -> li
         (
             "how sure",
             f"5 fits, {DRAWS} draws",
-            median(lambda: [assured(many, s) for s in set_five], 5),
+            median(lambda: assured_many(many, set_five), 5),
             "target",
             FIVE_S,
         ),

@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, replace
 
 from service.core.answer import cautions, contrast, questions
 from service.core.answer.shapes import Answer, Provenance, Suggestion
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
-from service.core.fit import Boats, Fit, Fitted, Set, assured, cures, prepare, set_many
-from service.core.fit.engine import DRAWS, allowed_lies
+from service.core.fit import Boats, Fit, Fitted, Set, assured_many, cures, prepare, set_many
+from service.core.fit.boats import DRAWS, allowed_lies
 from service.core.fit.survey import promising, simplicity
 from service.core.hulls import HullDecision
 from service.core.recall import Fleet, Vote, fills, recall
@@ -105,8 +104,7 @@ def _best(
 
     able = [c for c in candidates if c.fit.verdict != "does_not_fit"]
     first = sorted(able or candidates, key=lambda c: key(c.fit))[:SHOWN]
-    with ThreadPoolExecutor() as threads:
-        best = sorted(threads.map(lambda one: assured(boats, one), first), key=lambda f: key(f.fit))
+    best = sorted(assured_many(boats, first), key=lambda f: key(f.fit))
     if not able and best:
         best[0] = replace(best[0], fit=best[0].fit.model_copy(update={"cures": cures(boats, best[0].fit)}))
     return best

@@ -15,7 +15,7 @@ from service.core.answer.shapes import Contrast, Suggestion
 from service.core.boat import get, title
 from service.core.catalogue import Configuration
 from service.core.fit import Boats
-from service.core.fit.engine import allowed_lies, variant
+from service.core.fit.boats import allowed_lies, variant
 from service.core.fit.kit import build
 from service.core.fit.place import place
 from service.core.form import FormError, with_values

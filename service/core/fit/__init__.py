@@ -1,17 +1,19 @@
 """The fit: is this configuration right for this boat, where does it sit, and how sure is that.
 
-`site` the boat as arrays and its skin · `kit` the metal as arrays · `solids` distances · `checks` every check of a
-placement (`mounts`, `rudder`, `obstacles`) · `place` the best placement · `survey` what of a catalogue is worth
-placing · `factors` and `assemble` what is not known exactly · `settle` probability · `engine` one fit, from form to
-verdict · `describe`, `wording`, `fasteners` the fit as published. Lengths in mm, angles in degrees.
+`boats` one boat made ready, from `factors` (what is not known exactly) and `assemble` · `site` the boat as arrays and its
+skin (`wall`) · `kit` the metal as arrays · `solids` distances · `checks` every check of a placement (`mounts`, `hullside`,
+`clear` the main rudder, `things` obstacles) · `place` the best placement (`starts`, `search`, `pieces`, `simplex`) ·
+`survey` what of a catalogue is worth placing (`screen`) · `settle` probability · `strength` loads · `engine` one fit, from
+placement to verdict · `cures` · `describe`, `wording`, `fasteners` the fit as published. Lengths in mm, angles in degrees.
 """
 
+from service.core.fit.boats import Boats, prepare
 from service.core.fit.cures import cures
 from service.core.fit.describe import obstacle_names
-from service.core.fit.engine import Boats, Fitted, Set, assured, fit_configuration, prepare, set_many
+from service.core.fit.engine import Fitted, Set, assured, assured_many, fit_configuration, set_many
 from service.core.fit.shapes import Check, Fit, Placement
 
 __all__ = [
-    "Boats", "Check", "Fit", "Fitted", "Placement", "Set", "assured", "cures", "fit_configuration",
+    "Boats", "Check", "Fit", "Fitted", "Placement", "Set", "assured", "assured_many", "cures", "fit_configuration",
     "obstacle_names", "prepare", "set_many",
 ]  # fmt: skip

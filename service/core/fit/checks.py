@@ -48,7 +48,7 @@ from service.core.fit.terms import (
     T,
     Terms,
 )  # fmt: skip
-from service.core.fit.things import obstacle
+from service.core.fit.things import obstacle, surroundings
 
 Array = NDArray[np.float64]
 VALUE, LIMIT, MARGIN = 0, 1, 2
@@ -178,8 +178,11 @@ def _obstacles(
 ) -> None:  # fmt: skip
     for slot in range(site.binds.size):
         out[FIXED + slot] = INF
+    if site.box_info.shape[0] == 0:
+        return
+    around, scratch = surroundings(kit, k, x, y, bottom, collars, low, up), np.empty((5, 12))
     for place in range(site.box_info.shape[0]):
-        least = obstacle(site, i, place, kit, k, x, y, bottom, collars, low, up, near)
+        least = obstacle(site.boxes[i, place], kit, k, x, y, bottom, collars, low, up, near, around, scratch)
         limit = t[T.MOVING_GAP] if site.box_info[place, 2] else t[T.FIXED_GAP]
         if least - limit < out[FIXED + site.box_info[place, 0], MARGIN]:
             _least(out, FIXED + site.box_info[place, 0], least, limit)

@@ -17,3 +17,8 @@ F = TypeVar("F", bound=Callable[..., object])
 def compiled(function: F) -> F:
     """Return the function as machine code. Division by zero gives inf or nan, as in numpy; other threads go on."""
     return cast("F", numba.njit(cache=True, error_model="numpy", nogil=True)(function))
+
+
+def inlined(function: F) -> F:
+    """Return the function as machine code that is written out where it is called, so that a whole site is not handed on."""
+    return cast("F", numba.njit(cache=True, error_model="numpy", nogil=True, inline="always")(function))

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from service.core.catalogue import Configuration
+from service.core.fit.boats import Boats, variant, without_obstacle
 from service.core.fit.describe import obstacle_names
-from service.core.fit.engine import Boats, set_many, variant, without_obstacle
+from service.core.fit.engine import set_many
 from service.core.fit.shapes import Fit
 
 

@@ -1,164 +1,29 @@
-"""One boat made ready, then one or many configurations fitted to it: placement, checks, probability, verdict."""
+"""One or many configurations fitted to one boat: placement, checks, probability, verdict."""
 
 from __future__ import annotations
 
-import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Literal
 
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.boat import BoatForm
-from service.core.catalogue import Catalogue, Configuration
-from service.core.fit import assemble, factors, settle
+from service.core.catalogue import Configuration
+from service.core.fit import settle
+from service.core.fit.boats import Boats, allowed_lies
 from service.core.fit.describe import Placed, check_ids, describe, with_loads
 from service.core.fit.kit import Kit, build
-from service.core.fit.place import LIES, Best, Lie, place, polished
-from service.core.fit.shapes import Filled, Fit
-from service.core.fit.site import Site
-from service.core.fit.strength import Skin, skin_of, strength
-from service.core.loads.shapes import Result
-from service.core.recall import Fill
+from service.core.fit.place import Best, place, polished
+from service.core.fit.shapes import Fit
+from service.core.fit.side_by_side import side_by_side
+from service.core.fit.strength import load_document, strength
+from service.core.loads.shapes import Assessment, Result
 
 Array = NDArray[np.float64]
-Hung = Literal["inboard", "transom"]
-DRAWS = 1000
-HUNG, MATERIAL = "main_rudder.hung", "boat.hull_material"
 FIRST, WELL_AWAY = 200, 0.5
 """Draws on which the loads are tried first, and the scaled margin that is far enough from a limit."""
 SAMPLE = 40
 """Draws on which the whole variance of the smallest margin is taken, beside what each factor brings alone."""
-
-
-@dataclass(frozen=True)
-class Boats:
-    """One boat as nominal, as star points one standard deviation off in each factor, and as draws of all of them."""
-
-    form: BoatForm
-    catalogue: Catalogue
-    factors: tuple[factors.Factor, ...]
-    unknown: tuple[str, ...]
-    filled: tuple[Filled, ...]
-    nominal: Site
-    star: Site
-    draws: Site
-    drawn: Mapping[str, Array]
-    skins: tuple[Skin, Skin]
-    """What the loads need besides: nominal, and draws."""
-    given: Mapping[str, Fill]
-    loa_mm: float | None
-    seed: int
-
-
-def prepare(
-    form: BoatForm,
-    catalogue: Catalogue,
-    given: Mapping[str, Fill] | None = None,
-    *,
-    loa_mm: float | None = None,
-    seed: int = 1,
-    draws: int = DRAWS,
-) -> Boats:
-    """Return the boat ready for fitting. `given`: values of sister ships or neighbours for fields nobody stated.
-
-    What has neither a value nor a prior is named in `unknown`; checks that need it come out as unknown.
-    """
-    given = dict(given or {})
-    stern, stern_filled = _category(form.boat.stern, given.get("boat.stern"), "boat.stern")
-    hung, hung_filled = _category(form.main_rudder.hung, given.get(HUNG), HUNG)
-    own: Hung | None = "transom" if hung == "transom" else "inboard" if hung == "inboard" else None
-    material, hull_filled = _category(form.boat.hull_material, given.get(MATERIAL), MATERIAL)
-    loa = form.boat.loa_mm or loa_mm
-    found, unknown = factors.build(form, catalogue, given, stern=stern, hung=own, loa_mm=loa)
-    shifts, placeless = assemble.obstacle_factors(form, catalogue)
-    every = [*found, *shifts]
-    rng = np.random.default_rng(seed)
-    nominal = {f.field: np.array([f.nominal]) for f in every}
-    drawn = {f.field: f.draw(rng, draws) for f in every}
-    star = _star(every)
-    if own is not None and form.main_rudder.hung is None:
-        other: Hung = "inboard" if own == "transom" else "transom"
-        turned, _ = factors.build(form, catalogue, given, stern=stern, hung=other, loa_mm=loa)
-        doubtful = hung_filled[0].spread or 0.0
-        every.append(_hang(own, doubtful, every, turned, (nominal, drawn, star), rng))
-    points = len(form.transom.profile or ())
-    noise = None
-    if points:
-        sd = factors.standard_uncertainty(form, "transom.profile", catalogue)
-        noise = rng.normal(0.0, sd, (draws, points))
-
-    def site(values: Mapping[str, Array], curve_noise: Array | None = None) -> Site:
-        return assemble.assemble(form, catalogue, values, stern=stern, hung=own, curve_noise=curve_noise)
-
-    missing = [*unknown, *placeless, *([HUNG] if own is None else [])]
-    return Boats(
-        form, catalogue, tuple(every), tuple(missing), (*stern_filled, *hung_filled, *hull_filled, *_filled(every)),
-        site(nominal), site(star), site(drawn, noise), drawn,
-        (skin_of(form, nominal, material), skin_of(form, drawn, material)), given, loa_mm, seed,
-    )  # fmt: skip
-
-
-def _hang(
-    own: Hung,
-    doubtful: float,
-    every: Sequence[factors.Factor],
-    turned: Sequence[factors.Factor],
-    values: tuple[dict[str, Array], dict[str, Array], dict[str, Array]],
-    rng: np.random.Generator,
-) -> factors.Factor:
-    """Let the main rudder hang the other way in as many draws as sister ships or neighbours have it so.
-
-    Where it does, what was taken from priors for it is taken from those of the other way. Returns the factor, whose
-    star points are as it hangs and the other way, weighed by how likely that is.
-    """
-    nominal, drawn, star = values
-    here = 1.0 if own == "transom" else 0.0
-    other = rng.random(next(iter(drawn.values())).size) < doubtful
-    for field in (nominal, star):
-        for path, column in field.items():
-            field[path] = np.append(column, [nominal[path][0]] * 2) if field is star else column
-    for factor in turned:
-        if factor.source == "prior" and factor.field.startswith("main_rudder."):
-            drawn[factor.field] = np.where(other, factor.draw(rng, other.size), drawn[factor.field])
-            star[factor.field][-1] = factor.nominal
-    nominal[HUNG], drawn[HUNG] = np.array([here]), np.where(other, 1.0 - here, here)
-    star[HUNG] = np.full(2 * len(every) + 2, here)
-    star[HUNG][-1] = 1.0 - here
-    weight = math.sqrt(doubtful * (1.0 - doubtful))
-    return factors.Factor(HUNG, "sister_ships", here, here, 1.0 - here, lambda _rng, _n: drawn[HUNG], 2.0 * weight)
-
-
-def _category(stated: str | None, given: Fill | None, field: str) -> tuple[str | None, list[Filled]]:
-    if stated is not None or given is None:
-        return stated, []
-    weight: dict[str, float] = {}
-    for value, w in zip(given.values, given.weights, strict=True):
-        weight[str(value)] = weight.get(str(value), 0.0) + w
-    best = max(sorted(weight), key=lambda v: weight[v])
-    share = weight[best] / sum(weight.values())
-    return best, [Filled(field=field, from_=given.source, value=best, spread=round(1 - share, 3))]
-
-
-def _star(every: Sequence[factors.Factor]) -> dict[str, Array]:
-    """Return two rows a factor: everything nominal but that one, at its low and its high point."""
-    values = {f.field: np.full(2 * len(every), f.nominal) for f in every}
-    for i, f in enumerate(every):
-        values[f.field][2 * i : 2 * i + 2] = f.low, f.high
-    return values
-
-
-def _filled(every: Sequence[factors.Factor]) -> list[Filled]:
-    return [
-        Filled(field=f.field, from_=f.source, value=round(f.nominal, 1), spread=round(f.spread, 1))
-        for f in every
-        if f.source != "measured" and f.field != HUNG and not f.field.startswith("obstacles[")
-    ] + [
-        Filled(field=f.field, from_="prior", value="usual place", spread=round(f.spread, 1))
-        for f in every
-        if f.source == "prior" and f.field.startswith("obstacles[")
-    ]
 
 
 @dataclass(frozen=True)
@@ -167,17 +32,6 @@ class Fitted:
 
     fit: Fit
     passes: NDArray[np.bool_]
-
-
-def allowed_lies(form: BoatForm) -> tuple[Lie, ...]:
-    """Return the lies the owner allows: what must be avoided is left out, a mere wish is not."""
-    wishes = form.preferences
-    if wishes.strength == "wish":
-        return LIES
-    kept = tuple(lie for lie in LIES if lie not in (wishes.avoid or ()))
-    if wishes.side in LIES and wishes.strength == "must":
-        kept = tuple(lie for lie in LIES if lie == wishes.side)
-    return kept or LIES
 
 
 @dataclass(frozen=True)
@@ -206,17 +60,24 @@ def set_many(boats: Boats, configurations: Sequence[Configuration]) -> list[Set]
 def _placed(boats: Boats, configurations: Sequence[Configuration], *, dry: bool) -> list[tuple[Array, float]]:
     if not configurations:
         return []
-    kit, rules = build(boats.catalogue, configurations), boats.catalogue.rules
-    best = place(boats.nominal, kit, rules, lies=allowed_lies(boats.form), dry=dry)
-    return [_choose(boats, kit, best, n) for n in range(len(configurations))]
+    rules, lies = boats.catalogue.rules, allowed_lies(boats.form)
+
+    def one(configuration: Configuration) -> tuple[Array, float]:
+        kit = build(boats.catalogue, [configuration])
+        return _choose(boats, kit, place(boats.nominal, kit, rules, lies=lies, dry=dry), 0)
+
+    return side_by_side(one, configurations)
 
 
 def _set(boats: Boats, configuration: Configuration, spot: Array) -> Set:
     kit = build(boats.catalogue, [configuration])
     fit = describe(boats.form, boats.catalogue, configuration, boats.unknown, Placed(boats.nominal, kit, spot))
-    loaded = strength(boats.catalogue, configuration, boats.nominal, kit, spot[None], boats.skins[0], plates=True)
-    fit = with_loads(fit, loaded)
+    fit = with_loads(fit, _strength(boats, configuration, kit, spot, plates=False))
     return Set(fit.model_copy(update={"verdict": _verdict(fit, 1.0, 0.0), "filled": boats.filled}), kit, spot)
+
+
+def _strength(boats: Boats, configuration: Configuration, kit: Kit, spot: Array, *, plates: bool) -> Assessment | None:
+    return strength(boats.catalogue, configuration, boats.nominal, kit, spot[None], boats.skins[0], plates=plates)
 
 
 def _choose(boats: Boats, kit: Kit, best: Best, index: int) -> tuple[Array, float]:
@@ -237,8 +98,12 @@ def fit_configuration(boats: Boats, configuration: Configuration) -> Fit:
 
 
 def assured(boats: Boats, one: Set) -> Fitted:
-    """Work out how sure a fit is: probabilities by draws, first-order beside them, and what the doubt rests on."""
+    """Work out how sure a fit is: probabilities by draws, first-order beside them, and what the doubt rests on.
+
+    What it takes to back the skin is worked out here too: it costs as much as all load checks, and few fits are shown.
+    """
     rules, fit = boats.catalogue.rules, one.fit
+    plates = _strength(boats, fit.configuration, one.kit, one.spot, plates=True)
     margins, _, spots = settle.settle(boats.nominal, boats.draws, one.kit, one.spot, rules)
     held = {id_: column >= 0 for id_, column in zip(check_ids(boats.form), margins.T, strict=True)}
     held |= _loads_hold(boats, one, spots)
@@ -249,6 +114,7 @@ def assured(boats: Boats, one: Set) -> Fitted:
     probability = float(passes.mean())
     fit = fit.model_copy(
         update={
+            "loads": fit.loads if plates is None else load_document(plates),
             "verdict": _verdict(fit, probability, rules["probability_threshold"]),
             "probability": round(probability, 3),
             "first_order": round(first.probability, 3),
@@ -267,6 +133,11 @@ def assured(boats: Boats, one: Set) -> Fitted:
         }
     )
     return Fitted(fit, passes)
+
+
+def assured_many(boats: Boats, sets: Sequence[Set]) -> list[Fitted]:
+    """Work out how sure each fit is, several at a time."""
+    return side_by_side(lambda one: assured(boats, one), sets)
 
 
 def _loads_hold(boats: Boats, one: Set, spots: Array) -> dict[str, NDArray[np.bool_]]:
@@ -298,14 +169,3 @@ def _verdict(fit: Fit, probability: float, threshold: float) -> str:
     if any(c.status == "unknown" for c in binding):
         return "undecided"
     return "fits" if probability >= threshold else "tight"
-
-
-def variant(boats: Boats, form: BoatForm) -> Boats:
-    """Return a changed form of the same boat at nominal, the same gaps filled the same way."""
-    return prepare(form, boats.catalogue, boats.given, loa_mm=boats.loa_mm, seed=boats.seed, draws=1)
-
-
-def without_obstacle(form: BoatForm, index: int) -> BoatForm:
-    """Return the form with one obstacle taken away."""
-    kept = tuple(one for i, one in enumerate(form.obstacles) if i != index)
-    return form.model_copy(update={"obstacles": kept})

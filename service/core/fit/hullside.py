@@ -84,7 +84,9 @@ def _from_wall(
             elif ahead - radius > near:
                 out[first + m, 0] = ahead - radius
             else:
-                least = _piece_gap(piece, x, across, a, b, at_a, at_b, radius, low, high, bend, broad, out[first + m, 0])
+                least = _piece_gap(
+                    piece, x, across, a, b, at_a, at_b, radius, low, high, bend, broad, out[first + m, 0]
+                )
                 out[first + m, 0] = min(out[first + m, 0], least)
 
 

@@ -21,30 +21,30 @@ def best_step(margin: Array, slope: Array, hard: Array, low: Array, high: Array,
     cycling; n is at most a handful and R a few dozen.
     """
     n = low.size
-    rows = count + n
+    kept, number = _that_can_bind(margin, slope, hard, low, high, count)
+    rows = number + n
     # columns: d_0 .. d_{n-1} (shifted to start at 0), t (shifted to start feasible), constant
     table = np.zeros((rows + 1, n + 2))
     start = np.inf
-    for r in range(count):
-        at_low = margin[r]
+    for r in range(number):
+        at_low = margin[kept[r]]
         for j in range(n):
-            at_low += slope[r, j] * low[j]
+            at_low += slope[kept[r], j] * low[j]
+            table[r, j] = slope[kept[r], j]
         table[r, n + 1] = at_low
-        if hard[r] == 0.0:
+        if hard[kept[r]] == 0.0:
             start = min(start, at_low)
     if not np.isfinite(start):
         start = 0.0
-    for r in range(count):
-        for j in range(n):
-            table[r, j] = slope[r, j]
-        if hard[r] == 0.0:
+    for r in range(number):
+        if hard[kept[r]] == 0.0:
             table[r, n] = -1.0
             table[r, n + 1] -= start
         else:
             table[r, n + 1] = max(table[r, n + 1], 0.0)
     for j in range(n):
-        table[count + j, j] = -1.0
-        table[count + j, n + 1] = high[j] - low[j]
+        table[number + j, j] = -1.0
+        table[number + j, n + 1] = high[j] - low[j]
     table[rows, n] = 1.0
     outside = np.arange(n + 1)
     basic = np.arange(n + 1, n + 1 + rows)
@@ -60,7 +60,30 @@ def best_step(margin: Array, slope: Array, hard: Array, low: Array, high: Array,
 
 
 @compiled
-def _pivot(table: Array, outside: NDArray[np.intp], basic: NDArray[np.intp], rows: int, columns: int) -> None:  # noqa: C901, PLR0912 - a pivot is one thought
+def _that_can_bind(
+    margin: Array, slope: Array, hard: Array, low: Array, high: Array, count: int
+) -> tuple[NDArray[np.intp], int]:
+    """Return the rows that can bind somewhere in low..high, and how many: the rest keeps above what the least can reach."""
+    kept, worst, most = np.empty(count, np.intp), np.empty(count), np.inf
+    for r in range(count):
+        least, best = margin[r], margin[r]
+        for j in range(low.size):
+            one, other = slope[r, j] * low[j], slope[r, j] * high[j]
+            least += min(one, other)
+            best += max(one, other)
+        worst[r] = least
+        if hard[r] == 0.0:
+            most = min(most, best)
+    number = 0
+    for r in range(count):
+        if worst[r] < (most if hard[r] == 0.0 else 0.0) or (hard[r] == 0.0 and worst[r] == most):
+            kept[number] = r
+            number += 1
+    return kept, number
+
+
+@compiled
+def _pivot(table: Array, outside: NDArray[np.intp], basic: NDArray[np.intp], rows: int, columns: int) -> None:  # noqa: C901 - a pivot is one thought
     """Raise the last row's objective until no column outside the basis can; each row reads basic = row · outside + constant."""
     for turn in range(PIVOTS):
         enter = -1
@@ -86,8 +109,7 @@ def _pivot(table: Array, outside: NDArray[np.intp], basic: NDArray[np.intp], row
         for r in range(rows + 1):
             factor = table[r, enter]
             if r != leave and factor != 0.0:
+                table[r, enter] = 0.0
                 for j in range(columns + 1):
-                    if j != enter:
-                        table[r, j] += factor * table[leave, j]
-                table[r, enter] = factor * table[leave, enter]
+                    table[r, j] += factor * table[leave, j]
         outside[enter], basic[leave] = basic[leave], outside[enter]

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.fit import pchip
-from service.core.fit.compiled import compiled
+from service.core.fit.compiled import compiled, inlined
 
 Array = NDArray[np.float64]
 Index = NDArray[np.intp]
@@ -97,7 +97,7 @@ class Site(NamedTuple):
     dense_cut: Index
 
 
-@compiled
+@inlined
 def skin(site: Site, i: int, y: float, z: float) -> tuple[float, float, float]:
     """Return x of the skin at (y, z) and the tangents of local rake dX/dz and plan angle dX/dy.
 
@@ -177,30 +177,34 @@ def _cut(site: Site, row: int, k: int, across: float) -> float:
     return x
 
 
-@compiled
+@inlined
 def half_breadth(site: Site, i: int, z: float) -> float:
     """Return the skin's half-breadth at height z: linear from the waterline's to the top's, never negative.
 
     Where level cuts were taken, no further than they were: between them straight.
     """
+    half = _straight_half(site.values, i, z)
     if site.flags[Flag.POST_ONLY]:
-        return site.values[i, S.POST] / 2.0
-    half = site.values[i, S.HALF_WATER] + (site.values[i, S.HALF_TOP] - site.values[i, S.HALF_WATER]) * z / max(
-        site.values[i, S.TOP], 1.0
-    )
-    if site.flags[Flag.CURVE] == SECTIONS:
-        half = min(half, _measured_out_to(site, site.values[i, S.TOP] - z))
+        half = site.values[i, S.POST] / 2.0
+    elif site.flags[Flag.CURVE] == SECTIONS:
+        half = min(half, _measured_out_to(site.below, site.ends, site.values[i, S.TOP] - z))
     return max(half, 0.0)
 
 
 @compiled
-def _measured_out_to(site: Site, down: float) -> float:
+def _straight_half(values: Array, i: int, z: float) -> float:
+    rise = values[i, S.HALF_TOP] - values[i, S.HALF_WATER]
+    return values[i, S.HALF_WATER] + rise * z / max(values[i, S.TOP], 1.0)
+
+
+@compiled
+def _measured_out_to(below: Array, ends: Array, down: float) -> float:
     """Return how far out the level cuts were measured at a distance below the top edge."""
-    last = site.below.size - 1
-    if down <= site.below[0]:
-        return site.ends[0]
+    last = below.size - 1
+    if down <= below[0]:
+        return ends[0]
     for k in range(last):
-        if down <= site.below[k + 1]:
-            share = (down - site.below[k]) / (site.below[k + 1] - site.below[k])
-            return site.ends[k] + share * (site.ends[k + 1] - site.ends[k])
-    return site.ends[last]
+        if down <= below[k + 1]:
+            share = (down - below[k]) / (below[k + 1] - below[k])
+            return ends[k] + share * (ends[k + 1] - ends[k])
+    return ends[last]

@@ -19,7 +19,8 @@ def apart(plan: float, height: float) -> float:
     """Join plan distance and height gap; where both overlap, the smaller way out, negative."""
     if plan < 0.0 and height < 0.0:
         return max(plan, height)
-    return math.hypot(max(plan, 0.0), max(height, 0.0))
+    plan, height = max(plan, 0.0), max(height, 0.0)
+    return math.sqrt(plan * plan + height * height)
 
 
 @compiled

@@ -29,31 +29,43 @@ BLADE, ARM, STRUT = 4, 6, 8
 
 
 @compiled
-def obstacle(
-    site: Site, i: int, place: int, kit: Kit, k: int, x: float, y: float, bottom: float, collars: tuple[float, float],
-    low: Seated, up: Seated, near: float,
-) -> float:  # fmt: skip
-    """Return the least gap (mm) of any part from one obstacle's box, in all its positions. Beyond `near` a lower bound."""
-    start, end, around, scratch = np.empty(6), np.empty(6), np.empty(6), np.empty(6)
-    travel = _ends(site, i, place, start, end, around)
-    fars = np.empty(len(PARTS))
+def surroundings(
+    kit: Kit, k: int, x: float, y: float, bottom: float, collars: tuple[float, float], low: Seated, up: Seated
+) -> Array:
+    """Return a box about each of PARTS (12, 6); its first end is inf where the configuration has no such part."""
+    around = np.empty((len(PARTS), 6))
     for part in range(len(PARTS)):
-        bounds = _bounds(kit, k, x, y, bottom, collars, low, up, part)
+        around[part] = _bounds(kit, k, x, y, bottom, collars, low, up, part)
+    return around
+
+
+@compiled
+def obstacle(
+    boxes: Array, kit: Kit, k: int, x: float, y: float, bottom: float, collars: tuple[float, float],
+    low: Seated, up: Seated, near: float, around: Array, scratch: Array,
+) -> float:  # fmt: skip
+    """Return the least gap (mm) of any part from one obstacle's box, in all its positions. Beyond `near` a lower bound.
+
+    `boxes` (12,): where it stands and where it ends; `around` from `surroundings`; `scratch` (5, 12) is written over.
+    """
+    start, end, about, box, fars = scratch[0, :6], scratch[1, :6], scratch[2, :6], scratch[3, :6], scratch[4]
+    travel = _ends(boxes, start, end, about)
+    for part in range(len(PARTS)):
         fars[part] = INF
-        if bounds[0] != INF:
-            across = apart(
-                interval_gap(bounds[0], bounds[1], around[0], around[1]),
-                interval_gap(bounds[2], bounds[3], around[2], around[3]),
-            )
-            fars[part] = apart(across, interval_gap(bounds[4], bounds[5], around[4], around[5]))
+        if around[part, 0] != INF:
+            squared = 0.0
+            for e in (0, 2, 4):
+                gap = max(interval_gap(around[part, e], around[part, e + 1], about[e], about[e + 1]), 0.0)
+                squared += gap * gap
+            fars[part] = math.sqrt(squared)
     best = INF
     for _ in range(len(PARTS)):
         part = int(np.argmin(fars))
-        if fars[part] >= best:
+        if fars[part] > 0.0 and fars[part] >= best:
             break
         if fars[part] > near:
             return fars[part]
-        best = min(best, _least(kit, k, x, y, bottom, collars, low, up, part, start, end, travel, scratch))
+        best = min(best, _least(kit, k, x, y, bottom, collars, low, up, part, start, end, travel, box))
         fars[part] = INF
     return best
 
@@ -65,21 +77,21 @@ def part_gap(
 ) -> float:  # fmt: skip
     """Return the gap (mm) of one of PARTS from one obstacle's box, in all its positions; inf where it has no such part."""
     start, end, around = np.empty(6), np.empty(6), np.empty(6)
-    travel = _ends(site, i, place, start, end, around)
+    travel = _ends(site.boxes[i, place], start, end, around)
     if _bounds(kit, k, x, y, bottom, collars, low, up, part)[0] == INF:
         return INF
     return _least(kit, k, x, y, bottom, collars, low, up, part, start, end, travel, around)
 
 
 @compiled
-def _ends(site: Site, i: int, place: int, start: Array, end: Array, around: Array) -> float:
+def _ends(boxes: Array, start: Array, end: Array, around: Array) -> float:
     """Write both ends of a box's way and the box about both; return how far the way is (mm).
 
     Where one end of the way is unbounded, all of the way is: so is the hull of both.
     """
     travel = 0.0
     for e in range(6):
-        one, two = site.boxes[i, place, e], site.boxes[i, place, 6 + e]
+        one, two = boxes[e], boxes[6 + e]
         if not (math.isfinite(one) and math.isfinite(two)):
             one = one if not math.isfinite(one) else two
             two = one

@@ -30,7 +30,9 @@ def of(form: BoatForm, columns: Mapping[S, Array], noise: Array | None, *, stepp
     step = columns[S.STEP_HEIGHT]
     edge = (step - top) * rake + columns[S.STEP_DEPTH]
     under = np.minimum(low, step - 1.0)
-    return _pieces([_straight(under, step, edge, columns[S.LOWER_RAKE]), _straight(step, top, np.zeros_like(top), rake)])
+    return _pieces(
+        [_straight(under, step, edge, columns[S.LOWER_RAKE]), _straight(step, top, np.zeros_like(top), rake)]
+    )
 
 
 def below_top(form: BoatForm, rows: Sequence[ProfilePoint] | Sequence[Section]) -> Array:
