@@ -2,6 +2,7 @@
 
 import hashlib
 import os
+import sys
 import tempfile
 from pathlib import Path
 
@@ -14,14 +15,18 @@ def _keep_compiled_code() -> None:
         return
     digest = hashlib.sha256()
     for source in sorted((Path(__file__).parent / "core" / "fit").glob("*.py")):
-        digest.update(source.read_bytes())
+        text = source.read_bytes()
+        if b"core.fit.compiled" in text or b"IntEnum" in text:  # compiled code, and the columns that it reads
+            digest.update(text)
     root = Path(os.environ.get("XDG_CACHE_HOME") or Path.home() / ".cache")
     folder = root / "transom-ledger" / f"compiled-{digest.hexdigest()[:16]}"
     try:
         folder.mkdir(parents=True, exist_ok=True)
-    except OSError:
-        folder = Path(tempfile.gettempdir()) / f"transom-ledger-compiled-{digest.hexdigest()[:16]}"
+    except OSError:  # nowhere to keep it: a folder of this run's own, for what lies in a shared one may be anybody's
+        folder = Path(tempfile.mkdtemp(prefix="transom-ledger-compiled-"))
     os.environ["NUMBA_CACHE_DIR"] = str(folder)
+    if "numba" in sys.modules:  # it reads the environment when it is imported, which somebody else has done already
+        sys.modules["numba"].config.CACHE_DIR = str(folder)
 
 
 _keep_compiled_code()

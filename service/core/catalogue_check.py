@@ -9,7 +9,11 @@ from typing import Any
 from service.core.boat import METHODS, OBSTACLE_KINDS, STERNS, is_path
 from service.core.catalogue import SCALES, SIMPLE_RULES, Catalogue, Coded, Prior, Rules
 from service.core.form import Defect, FormError, parse_shape
+from service.core.loads.standard import STANDARD
 from service.core.words import nearest
+
+OPTIONAL_RULES = {name: rule.unit for name, rule in STANDARD.items()} | {"stern_wave": "mm"}
+"""Rules a catalogue may state, with the unit each is in: what is usual holds where it does not."""
 
 
 def parse_catalogue(document: dict[str, Any]) -> Catalogue:
@@ -121,9 +125,7 @@ def _check_rules(rules: Rules) -> Iterable[Defect]:
             yield Defect(f"rules.{name}", "", "the rule is missing")
         elif rules.rule[name].unit not in (unit, {"1": "share"}.get(unit, unit)):
             yield Defect(f"rules.{name}.unit", repr(rules.rule[name].unit), f"must be {unit!r}")
-    for name, rule in rules.rule.items():
-        if not rule.source.strip():
-            yield Defect(f"rules.{name}.source", "", "every rule names its source; 'common practice, no source' is one")
+    yield from _check_names(rules)
     for name in SCALES:
         if name not in rules.scale:
             yield Defect(f"rules.scale.{name}", "", "the scale is missing")
@@ -132,6 +134,19 @@ def _check_rules(rules: Rules) -> Iterable[Defect]:
             yield Defect(
                 f"rules.obstacle.{kind}", "", f"is no kind of obstacle; did you mean {nearest(kind, OBSTACLE_KINDS)!r}?"
             )
+
+
+def _check_names(rules: Rules) -> Iterable[Defect]:
+    """Find slips of the pen, which would leave what is usual in force; a rule of the maker's own is kept as it is."""
+    known = (*SIMPLE_RULES, *OPTIONAL_RULES)
+    for name, rule in rules.rule.items():
+        near = None if name in known else nearest(name, known)
+        if near:
+            yield Defect(f"rules.{name}", "", f"is no rule this program goes by; did you mean {near!r}?")
+        elif name in OPTIONAL_RULES and rule.unit != OPTIONAL_RULES[name]:
+            yield Defect(f"rules.{name}.unit", repr(rule.unit), f"must be {OPTIONAL_RULES[name]!r}")
+        if not rule.source.strip():
+            yield Defect(f"rules.{name}.source", "", "every rule names its source; 'common practice, no source' is one")
 
 
 def _check_priors(table: str, priors: dict[str, dict[str, Prior]]) -> Iterable[Defect]:

@@ -107,6 +107,16 @@ def test_rules_must_be_there_with_unit_and_source() -> None:
     assert "names its source" in found["rules.overhang_max.source"]
 
 
+def test_a_misspelt_rule_is_refused_and_a_rule_of_ones_own_kept() -> None:
+    data = document()
+    rule = {"value": 9.0, "unit": "m/s", "source": "common practice, no source"}
+    data["rules"] |= {"load_surf_sped": rule, "colour_of_the_flag": {**rule, "unit": "1"}}
+    assert faults(data)["rules.load_surf_sped"].endswith("did you mean 'load_surf_speed'?")
+    assert "rules.colour_of_the_flag" not in faults(data)
+    data["rules"]["load_surf_speed"] = {**rule, "unit": "kn"}
+    assert faults(data)["rules.load_surf_speed.unit"] == "must be 'm/s'"
+
+
 def test_priors_and_methods_must_name_what_is() -> None:
     data = document()
     data["rules"]["prior"] = {"transom.rake": {"any": {"mean": 0, "spread": 1}},

@@ -88,6 +88,7 @@ def parts(
     }
     for role, one in (("lower", spot.low), ("upper", spot.up)):
         found[f"{role} arm"] = [_arm(skin, spot, one)]
+        found[f"{role} flange"] = [_flange(skin, spot, one)]
         if one.bracket.struts is not None:
             found[f"{role} struts"] = _struts(skin, spot, one, fine, round_ends=round_ends)
     return found
@@ -99,6 +100,24 @@ def _arm(skin: Skin, spot: Spot, one: Mounted) -> Solid:
     fore, aft = min(spot.x - reach, spot.x), max(spot.x - reach, spot.x)
     aft = max(aft, fore + 1e-3)
     return Solid(box([(fore, aft), (spot.y - wide, spot.y + wide), (one.collar - high, one.collar + high)]))
+
+
+def _flange(skin: Skin, spot: Spot, one: Mounted) -> Solid:
+    """Return the box about flange and pad along the skin, or about base and column on a step."""
+    wide, half = one.bracket.flange.width_mm / 2.0, one.bracket.flange.height_mm / 2.0
+    across = (spot.y - wide, spot.y + wide)
+    if one.bracket.kind == "step":
+        base = spot.x - one.base
+        floor = need(skin.form.transom.step_height_mm)
+        return Solid(
+            box([(base - half, base + half), across, (floor, one.collar + one.bracket.collar.height_mm / 2.0)])
+        )
+    z = flange_height(one)
+    rake, plan = skin.slopes(spot.y, z)
+    lean = half * abs(rake) + wide * abs(plan)
+    seat = skin.at(spot.y, z)
+    aft = seat + max(one.pad, 0.0) + one.bracket.flange.thickness_mm + lean
+    return Solid(box([(seat - lean, aft), across, (z - half, z + half)]))
 
 
 def _struts(skin: Skin, spot: Spot, one: Mounted, fine: Fineness, *, round_ends: bool) -> list[Solid]:

@@ -64,9 +64,8 @@ def assemble(
     *,
     stern: str | None,
     hung: Literal["inboard", "transom"] | None,
-    curve_noise: Array | None = None,
 ) -> Site:
-    """Return the site of the given factor values, each (N,). `curve_noise` (N, K) shifts the measured profile."""
+    """Return the site of the given factor values, each (N,)."""
     n = max(v.size for v in values.values())
     water = values[WATERLINE]
     zero = np.zeros(n)
@@ -123,12 +122,12 @@ def assemble(
         box_info=np.array(info, dtype=np.intp).reshape(len(info), 3),
         binds=np.array([not (o.removable and not o.keep) for _, o in slots], dtype=np.intp),
         flags=np.array([stern == "scoop", stern == "double_ended" and not form.transom.sections, kind], dtype=np.intp),
-        wall=wall.of(form, columns, curve_noise, stepped=stern == "scoop"),
-        **_cuts(form),
+        wall=wall.of(form, columns, values, stepped=stern == "scoop"),
+        **_cuts(form, values, n),
     )
 
 
-def _cuts(form: BoatForm) -> dict[str, Any]:
+def _cuts(form: BoatForm, values: Mapping[str, Array], n: int) -> dict[str, Any]:
     """Return level cuts at common half-breadths: each keeps the curve that runs between its own points.
 
     A piece of a cubic is given by values and slopes at any two of its points. Beyond a cut's own last point its x is
@@ -138,7 +137,8 @@ def _cuts(form: BoatForm) -> dict[str, Any]:
         one, none, nothing = np.zeros(1), np.zeros(1, dtype=np.intp), np.zeros((1, 1, 1))
         return {
             "below": one, "half": one, "aft": nothing, "slope_across": nothing, "ends": one, "dense": nothing[0],
-            "dense_below": one, "dense_half": one, "dense_aft": one, "dense_cut": none,
+            "dense_below": one, "dense_half": one, "dense_aft": one, "dense_cut": none, "shift": nothing[0],
+            "dense_shift": nothing[0],
         }  # fmt: skip
     below = wall.below_top(form, form.transom.sections)
     order = np.argsort(below)
@@ -158,7 +158,10 @@ def _cuts(form: BoatForm) -> dict[str, Any]:
         [pchip.value(below, column, slopes, down)[0] for down in dense_below]
         for column, slopes in ((rows[:, n], pchip.slopes_of(below, rows[:, n])) for n in range(dense_half.size))
     ]).T  # fmt: skip
+    moved = [np.broadcast_to(values.get(f"transom.sections[{k}].points", np.zeros(1)), (n,)) for k in order]
+    shift = np.ascontiguousarray(np.stack(moved, axis=1))
     return {
+        "shift": shift, "dense_shift": np.stack([np.interp(dense_below, below, row) for row in shift]),
         "below": below, "half": half, "aft": aft[None], "slope_across": across[None], "ends": ends, "dense": np.ascontiguousarray(dense),
         "dense_below": dense_below, "dense_half": dense_half, "dense_aft": dense.max(axis=1),
         "dense_cut": np.isin(dense_below, below).astype(np.intp),

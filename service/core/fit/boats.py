@@ -66,7 +66,7 @@ def prepare(
     loa = form.boat.loa_mm or loa_mm
     found, unknown = factors.build(form, catalogue, given, stern=stern, hung=own, loa_mm=loa)
     shifts, placeless = assemble.obstacle_factors(form, catalogue)
-    every = [*found, *shifts]
+    every = [*found, *factors.curve_factors(form, catalogue), *shifts]
     rng = np.random.default_rng(seed)
     nominal = {f.field: np.array([f.nominal]) for f in every}
     drawn = {f.field: f.draw(rng, draws) for f in every}
@@ -76,19 +76,14 @@ def prepare(
         turned, _ = factors.build(form, catalogue, given, stern=stern, hung=other, loa_mm=loa)
         doubtful = hung_filled[0].spread or 0.0
         every.append(_hang(own, doubtful, every, turned, (nominal, drawn, star), rng))
-    points = len(form.transom.profile or ())
-    noise = None
-    if points:
-        sd = factors.standard_uncertainty(form, "transom.profile", catalogue)
-        noise = rng.normal(0.0, sd, (draws, points))
 
-    def site(values: Mapping[str, Array], curve_noise: Array | None = None) -> Site:
-        return assemble.assemble(form, catalogue, values, stern=stern, hung=own, curve_noise=curve_noise)
+    def site(values: Mapping[str, Array]) -> Site:
+        return assemble.assemble(form, catalogue, values, stern=stern, hung=own)
 
     missing = [*unknown, *placeless, *([HUNG] if own is None else [])]
     return Boats(
         form, catalogue, tuple(every), tuple(missing), (*stern_filled, *hung_filled, *hull_filled, *_filled(every)),
-        site(nominal), site(star), site(drawn, noise), drawn,
+        site(nominal), site(star), site(drawn), drawn,
         (skin_of(form, nominal, material), skin_of(form, drawn, material)), given, loa_mm, seed,
     )  # fmt: skip
 

@@ -48,7 +48,7 @@ from service.core.fit.terms import (
     T,
     Terms,
 )  # fmt: skip
-from service.core.fit.things import obstacle, surroundings
+from service.core.fit.things import PARTS, obstacle, surroundings
 
 Array = NDArray[np.float64]
 VALUE, LIMIT, MARGIN = 0, 1, 2
@@ -180,7 +180,7 @@ def _obstacles(
         out[FIXED + slot] = INF
     if site.box_info.shape[0] == 0:
         return
-    around, scratch = surroundings(kit, k, x, y, bottom, collars, low, up), np.empty((5, 12))
+    around, scratch = surroundings(kit, k, x, y, bottom, collars, low, up), np.empty((5, len(PARTS)))
     for place in range(site.box_info.shape[0]):
         least = obstacle(site.boxes[i, place], kit, k, x, y, bottom, collars, low, up, near, around, scratch)
         limit = t[T.MOVING_GAP] if site.box_info[place, 2] else t[T.FIXED_GAP]

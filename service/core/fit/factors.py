@@ -86,18 +86,72 @@ def empirical(field: str, given: Fill, jitter: float) -> Factor:
     return Factor(field, given.source, middle, middle - half, middle + half, draw)
 
 
+def rectangular(
+    field: str, source: Source, mean: float, half: float, least: float = -math.inf, most: float = math.inf
+) -> Factor:
+    """Return a factor that lies anywhere within a stated half-range, cut to least..most (JCGM 100, 4.3.7)."""
+
+    def draw(rng: np.random.Generator, n: int) -> Array:
+        return np.clip(rng.uniform(mean - half, mean + half, n), least, most)
+
+    sd, cut = half / math.sqrt(3), float(np.clip(mean, least, most))
+    return Factor(field, source, cut, max(mean - sd, least), min(mean + sd, most), draw)
+
+
+def measured(form: BoatForm, catalogue: Catalogue, path: str, value: float, *cut: float) -> Factor:
+    """Return the factor of a measured field: as far off as was said, else as its method usually is."""
+    half = half_range(form, path)
+    if half is not None:
+        return rectangular(path, "measured", value, half, *cut)
+    return normal(path, "measured", value, standard_uncertainty(form, path, catalogue), *cut)
+
+
+def half_range(form: BoatForm, path: str) -> float | None:
+    """Return the half-range that was said of a field, or of the profile, section or obstacle it belongs to."""
+    return next((form.uncertainties[name] for name in _whole_of(path) if name in form.uncertainties), None)
+
+
 def standard_uncertainty(form: BoatForm, path: str, catalogue: Catalogue) -> float:
     """Return one standard deviation of a measured field, in its own unit.
 
-    A half-range that was said is rectangular: a / sqrt(3) (JCGM 100, 4.3.7). Else the method's, else `unsaid`. What is
-    said of an obstacle as a whole holds for each of its axes that nothing is said of.
+    A half-range that was said is rectangular: a / sqrt(3) (JCGM 100, 4.3.7). Else the method's of the field, of what it
+    belongs to, or of all; else `unsaid`. What is said of an obstacle as a whole holds for each of its axes.
     """
-    named = (path, f"{path.partition(']')[0]}]") if path.startswith("obstacles[") else (path,)
-    half = next((form.uncertainties[name] for name in named if name in form.uncertainties), None)
+    half = half_range(form, path)
     if half is not None:
         return half / math.sqrt(3)
-    method = catalogue.method(next((form.methods[name] for name in (*named, "*") if name in form.methods), None))
+    named = (*_whole_of(path), path.partition(".")[0], "*")
+    method = catalogue.method(next((form.methods[name] for name in named if name in form.methods), None))
     return method.kg if path.endswith("_kg") else method.deg if path.endswith("_deg") else method.mm
+
+
+def _whole_of(path: str) -> tuple[str, ...]:
+    """Return a field and what it is part of, as far as that has one unit.
+
+    >>> _whole_of("transom.profile[2].aft_mm")
+    ('transom.profile[2].aft_mm', 'transom.profile[2]', 'transom.profile')
+    """
+    if "]" not in path:
+        return (path,)
+    point, one = path, path[: path.index("]") + 1]
+    whole = one[: one.index("[")]
+    return tuple(dict.fromkeys((point, one, *([whole] if "." in whole else []))))
+
+
+def curve_factors(form: BoatForm, catalogue: Catalogue) -> list[Factor]:
+    """Return how far each point of a measured profile, or each level cut, may stand further aft (mm).
+
+    The top edge is exact: it is where everything else is measured from.
+    """
+    if form.transom.sections:
+        paths = [f"transom.sections[{k}].points" for k in range(len(form.transom.sections))]
+        return [measured(form, catalogue, path, 0.0) for path in paths]
+    points = form.transom.profile or ()
+    return [
+        measured(form, catalogue, f"transom.profile[{k}].aft_mm", 0.0)
+        for k, point in enumerate(points)
+        if point.aft_mm != 0.0 or point.below_top_mm != 0.0
+    ]
 
 
 def build(
@@ -137,7 +191,7 @@ def _factor(
     if value is None:
         value = _from_profile(form, path)
     if value is not None:
-        return normal(path, "measured", float(value), standard_uncertainty(form, path, catalogue), *_bounds(path))
+        return measured(form, catalogue, path, float(value), *_bounds(path))
     stern, hung, loa = known
     prior = catalogue.rules.prior_of(path, stern, hung)
     if path in given:

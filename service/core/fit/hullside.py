@@ -176,7 +176,8 @@ def _nearest(
 def _from_table(site: Site, i: int, x: float, y: float, radius: float, low: float, high: float, near: float) -> float:
     """Return the same from the table of dense level cuts: straight stretches in half-breadth and in height."""
     top, bottom = site.values[i, S.TOP], site.values[i, S.BOTTOM]
-    aftmost = site.dense_aft.max()
+    shift = site.dense_shift[i]
+    aftmost = (site.dense_aft + shift).max()
     if x - radius - aftmost > near:
         return x - radius - aftmost
     across, last = abs(y), site.dense_below.size - 1
@@ -184,10 +185,10 @@ def _from_table(site: Site, i: int, x: float, y: float, radius: float, low: floa
     while n > 0 and top - site.dense_below[n - 1] <= bottom:
         n -= 1
     under_z = max(top - site.dense_below[n], bottom)
-    under = _to_cut(site, n, x, across) - radius
+    under = _to_cut(site, n, x - shift[n], across) - radius
     if n > 0 and top - site.dense_below[n] < bottom:  # the bottom edge lies between two cuts
         share = (bottom - top + site.dense_below[n]) / (site.dense_below[n] - site.dense_below[n - 1])
-        under += share * (_to_cut(site, n - 1, x, across) - radius - under)
+        under += share * (_to_cut(site, n - 1, x - shift[n - 1], across) - radius - under)
     # under the bottom edge the hull reaches as far aft as there, and so it does under the lowest cut
     best = apart(under, low - under_z) if low > under_z else under
     m = n
@@ -198,15 +199,15 @@ def _from_table(site: Site, i: int, x: float, y: float, radius: float, low: floa
         ):
             above -= 1
         z = top - site.dense_below[above]
-        ahead = x - radius - max(site.dense_aft[above], site.dense_aft[m])
+        ahead = x - radius - max(site.dense_aft[above] + shift[above], site.dense_aft[m] + shift[m])
         if apart(ahead, interval_gap(under_z, z, low, high)) < best:
             if m != n:
-                under = _to_cut(site, m, x, across) - radius
-            plan = _to_cut(site, above, x, across) - radius
+                under = _to_cut(site, m, x - shift[m], across) - radius
+            plan = _to_cut(site, above, x - shift[above], across) - radius
             best = min(best, _stretch(under, under_z, plan, z, low, high))
         m, under_z = above, z
-    if under_z < top and apart(x - radius - site.dense_aft[0], interval_gap(under_z, top, low, high)) < best:
-        under = _to_cut(site, 0, x, across) - radius
+    if under_z < top and apart(x - radius - site.dense_aft[0] - shift[0], interval_gap(under_z, top, low, high)) < best:
+        under = _to_cut(site, 0, x - shift[0], across) - radius
         best = min(best, _stretch(under, under_z, under, top, low, high))
     return best
 

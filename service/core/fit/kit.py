@@ -44,6 +44,7 @@ class M(IntEnum):
     STANDS_HIGH = 20
     LOWEST_HOLE = 21
     """Lowest bolt hole, above the flange's centre."""
+    THICKNESS = 22
 
 
 class G(IntEnum):
@@ -111,4 +112,5 @@ def _mount_row(b: Bracket) -> tuple[float, ...]:
     return (
         KINDS[b.kind], *b.reach_mm, *tilt, *swing, b.flange.width_mm, b.flange.height_mm, b.collar.height_mm,
         b.collar.rise_mm, *struts, *gap, *stands, min(z for _, z in b.bolts.pattern_mm),
+        b.flange.thickness_mm,
     )  # fmt: skip

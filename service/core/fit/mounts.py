@@ -32,9 +32,12 @@ class Seated(NamedTuple):
     """Fore and aft from the skin to the shaft axis: pad and reach together."""
     bevel: float
     """Half of what the pad must taper, corner to centre: the least a pad can be at its centre."""
+    rake: float
+    plan: float
+    """Slopes of the skin there."""
     tilt: float
     turn: float
-    """Slopes that the pad takes, up and down, and across."""
+    """What of them the pad takes, up and down, and across."""
     pad: float
     reach: float
     reach_margin: float
@@ -103,7 +106,7 @@ def seat(site: Site, i: int, m: Array, k: int, y: float, x: float, collar: float
     if kind == STRUTTED:
         margin, length, spread, foot_z, port, starboard = _struts(site, i, m, k, y, x, collar, flange, t)
     return Seated(
-        flange, seat_x, gap, bevel, tilt, turn, pad, reach, min(reach - m[k, M.REACH_LOW], m[k, M.REACH_HIGH] - reach),
+        flange, seat_x, gap, bevel, rake, plan, tilt, turn, pad, reach, min(reach - m[k, M.REACH_LOW], m[k, M.REACH_HIGH] - reach),
         pad_margin, up, down, across, min(up, down, across), margin, length, spread, foot_z, port, starboard, post, INF,
     )  # fmt: skip
 
@@ -146,7 +149,7 @@ def _on_step(site: Site, i: int, m: Array, k: int, y: float, x: float, collar: f
     if not site.flags[Flag.STEPPED]:
         room = NOTHING_TO_STAND_ON
     return Seated(
-        site.values[i, S.STEP_HEIGHT], x - reach, reach, 0.0, 0.0, 0.0, 0.0, reach, margin, t[T.PAD_MAX], fore, aft, across, room,
+        site.values[i, S.STEP_HEIGHT], x - reach, reach, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, reach, margin, t[T.PAD_MAX], fore, aft, across, room,
         INF, 0.0, 0.0, 0.0, 0.0, 0.0, INF, min(stands - m[k, M.STANDS_LOW], m[k, M.STANDS_HIGH] - stands),
     )  # fmt: skip
 

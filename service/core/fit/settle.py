@@ -83,7 +83,7 @@ class FirstOrder:
     whole: float
 
     def shares(self, fields: list[str]) -> tuple[Doubt, ...]:
-        """Return each factor's share of the variance, largest first, the three axes of an obstacle together.
+        """Return each factor's share of the variance, largest first; axes of an obstacle, points of a profile together.
 
         What the factors do not bring one by one is `interactions`, so that all add to one; where sampling makes the
         whole come out smaller than its parts, the parts are scaled to it.
@@ -93,7 +93,7 @@ class FirstOrder:
             return ()
         by_field: dict[str, float] = {}
         for field, part in zip(fields, self.variances, strict=True):
-            name = field.rsplit(".", 1)[0] if field.startswith("obstacles[") else field
+            name = field.rsplit(".", 1)[0] if field.startswith("obstacles[") else field.partition("[")[0]
             by_field[name] = by_field.get(name, 0.0) + float(part) / total
         by_field["interactions"] = max(0.0, 1.0 - sum(by_field.values()))
         ranked = sorted(by_field.items(), key=lambda item: -item[1])

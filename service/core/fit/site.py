@@ -73,10 +73,11 @@ class Site(NamedTuple):
     then where a moving one ends; `box_info` (M, 3): obstacle it belongs to, whether it moves, 1 for moving_gap;
     `binds` (obstacles): 0 for what may be taken off, a trade and never a refusal. Level cuts: `below` (K,) distance
     below the top edge, `half` (H,) half-breadths, `aft` (1, K, H) and their slopes; `ends` (K,) how far out each was
-    measured. `dense` (L, D) is the same skin at many distances below the top edge
-    `dense_below` and half-breadths `dense_half`, close enough for straight stretches between; `dense_aft` (L,) is the
-    aftmost x of each, `dense_cut` (L,) 1 where one was measured. Without level cuts `wall` (N, P, columns of W) is the
-    centreline in pieces from low to high, each a cubic between its ends; the whole skin is in it, and the camber.
+    measured; `shift` (N, K) how much further aft each stands in a row. `dense` (L, D) is the same skin at many
+    distances below the top edge `dense_below` and half-breadths `dense_half`, close enough for straight stretches
+    between; `dense_aft` (L,) is the aftmost x of each, `dense_cut` (L,) 1 where one was measured, `dense_shift` (N, L)
+    its shift. Without level cuts `wall` (N, P, columns of W) is the centreline in pieces from low to high, each a cubic
+    between its ends; the whole skin is in it, and the camber.
     """
 
     values: Array
@@ -95,6 +96,8 @@ class Site(NamedTuple):
     dense_half: Array
     dense_aft: Array
     dense_cut: Index
+    shift: Array
+    dense_shift: Array
 
 
 @inlined
@@ -106,7 +109,7 @@ def skin(site: Site, i: int, y: float, z: float) -> tuple[float, float, float]:
     """
     if site.flags[Flag.CURVE] == SECTIONS:
         top = site.values[i, S.TOP]
-        return _from_sections(site, y, top - min(max(z, min(site.values[i, S.BOTTOM], top)), top))
+        return _from_sections(site, i, y, top - min(max(z, min(site.values[i, S.BOTTOM], top)), top))
     return from_wall(site.values, site.wall, i, y, z)
 
 
@@ -134,12 +137,26 @@ def on_piece(wall: Array, i: int, n: int, z: float) -> tuple[float, float]:
 
 
 @compiled
-def _from_sections(site: Site, y: float, down: float) -> tuple[float, float, float]:
+def _from_sections(site: Site, i: int, y: float, down: float) -> tuple[float, float, float]:
     """Interpolate along each level cut in half-breadth, then between the cuts in height; the plan angle by a small step."""
     x, fall = _between_cuts(site, 0, abs(y), down)
     beside, _ = _between_cuts(site, 0, abs(y) + ASIDE, down)
     plan = (beside - x) / ASIDE
-    return x, -fall, plan if y >= 0.0 else -plan
+    further, more = _straight(site.below, site.shift[i], down)
+    return x + further, -(fall + more), plan if y >= 0.0 else -plan
+
+
+@compiled
+def _straight(at: Array, value: Array, query: float) -> tuple[float, float]:
+    """Return value and derivative of straight stretches between knots, held beyond them."""
+    last = at.size - 1
+    if last == 0 or query <= at[0]:
+        return value[0], 0.0
+    for k in range(last):
+        if query <= at[k + 1]:
+            slope = (value[k + 1] - value[k]) / (at[k + 1] - at[k])
+            return value[k] + slope * (query - at[k]), slope
+    return value[last], 0.0
 
 
 @compiled
@@ -200,11 +217,4 @@ def _straight_half(values: Array, i: int, z: float) -> float:
 @compiled
 def _measured_out_to(below: Array, ends: Array, down: float) -> float:
     """Return how far out the level cuts were measured at a distance below the top edge."""
-    last = below.size - 1
-    if down <= below[0]:
-        return ends[0]
-    for k in range(last):
-        if down <= below[k + 1]:
-            share = (down - below[k]) / (below[k + 1] - below[k])
-            return ends[k] + share * (ends[k + 1] - ends[k])
-    return ends[last]
+    return _straight(below, ends, down)[0]

@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 
 from service.core.fit.bits import GOLDEN, INF, interval_gap, rod_box, rounds
 from service.core.fit.compiled import compiled
-from service.core.fit.kit import G, Kit, M
+from service.core.fit.kit import STEP, G, Kit, M
 from service.core.fit.mounts import Seated
 from service.core.fit.site import Site
 from service.core.fit.solids import apart, point_rectangle, sector_rectangle
@@ -22,17 +22,17 @@ from service.core.fit.solids import apart, point_rectangle, sector_rectangle
 Array = NDArray[np.float64]
 PARTS = (
     "shaft", "head", "tiller", "vane", "blade aft", "blade forward", "lower arm", "upper arm", "lower strut to port",
-    "lower strut to starboard", "upper strut to port", "upper strut to starboard",
+    "lower strut to starboard", "upper strut to port", "upper strut to starboard", "lower flange", "upper flange",
 )  # fmt: skip
-BLADE, ARM, STRUT = 4, 6, 8
-"""Places in PARTS: the blade aft of the axis (then forward of it: each is convex), the first arm, the first strut."""
+BLADE, ARM, STRUT, FLANGE = 4, 6, 8, 12
+"""Places in PARTS: the blade aft of the axis (then forward of it: each is convex), the first arm, strut and flange."""
 
 
 @compiled
 def surroundings(
     kit: Kit, k: int, x: float, y: float, bottom: float, collars: tuple[float, float], low: Seated, up: Seated
 ) -> Array:
-    """Return a box about each of PARTS (12, 6); its first end is inf where the configuration has no such part."""
+    """Return a box about each of PARTS (14, 6); its first end is inf where the configuration has no such part."""
     around = np.empty((len(PARTS), 6))
     for part in range(len(PARTS)):
         around[part] = _bounds(kit, k, x, y, bottom, collars, low, up, part)
@@ -46,7 +46,7 @@ def obstacle(
 ) -> float:  # fmt: skip
     """Return the least gap (mm) of any part from one obstacle's box, in all its positions. Beyond `near` a lower bound.
 
-    `boxes` (12,): where it stands and where it ends; `around` from `surroundings`; `scratch` (5, 12) is written over.
+    `boxes` (12,): where it stands and where it ends; `around` from `surroundings`; `scratch` (5, 14) is written over.
     """
     start, end, about, box, fars = scratch[0, :6], scratch[1, :6], scratch[2, :6], scratch[3, :6], scratch[4]
     travel = _ends(boxes, start, end, about)
@@ -115,6 +115,10 @@ def _bounds(
     part: int,
 ) -> tuple[float, float, float, float, float, float]:
     """Return a box about a part; its first end is inf where the configuration has no such part."""
+    if part >= FLANGE:
+        if part > FLANGE:
+            return _flange(kit.upper, k, up, y, collars[1])
+        return _flange(kit.lower, k, low, y, collars[0])
     if part >= ARM:
         upper = (part - ARM) % 2 == 1 if part < STRUT else part - STRUT >= 2  # noqa: PLR2004 - two struts each
         seated, m = (up, kit.upper) if upper else (low, kit.lower)
@@ -131,6 +135,19 @@ def _bounds(
         return min(fx, x) - r, max(fx, x) + r, min(fy, y) - r, max(fy, y) + r, min(z, collar) - r, max(z, collar) + r
     r, z0, z1 = _upright(kit, k, bottom, part)
     return x - r, x + r, y - r, y + r, z0, z1
+
+
+@compiled
+def _flange(
+    m: Array, k: int, seated: Seated, y: float, collar: float
+) -> tuple[float, float, float, float, float, float]:
+    """Return a box about a flange and its pad, which lie along the skin; about base and column of one that stands on a step."""
+    w, h = m[k, M.WIDTH] / 2.0, m[k, M.HEIGHT] / 2.0
+    if m[k, M.KIND] == STEP:
+        return seated.x - h, seated.x + h, y - w, y + w, seated.flange, collar + m[k, M.COLLAR] / 2.0
+    lean = h * abs(seated.rake) + w * abs(seated.plan)
+    aft = seated.x + max(seated.pad, 0.0) + m[k, M.THICKNESS] + lean
+    return seated.x - lean, aft, y - w, y + w, seated.flange - h, seated.flange + h
 
 
 @compiled
@@ -214,8 +231,8 @@ def _gap(
 def _metal_gap(
     kit: Kit, k: int, x: float, y: float, collars: tuple[float, float], low: Seated, up: Seated, part: int, box: Array
 ) -> float:
-    """Return the gap of an arm, a box from flange to collar, or of a strut: all within its radius of its axis."""
-    if part < STRUT:
+    """Return the gap of an arm, a box from flange to collar, of a flange, or of a strut: all within its radius of its axis."""
+    if part < STRUT or part >= FLANGE:
         around = _bounds(kit, k, x, y, 0.0, collars, low, up, part)
         along = interval_gap(around[0], around[1], box[0], box[1])
         across = interval_gap(around[2], around[3], box[2], box[3])

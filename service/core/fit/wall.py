@@ -16,13 +16,13 @@ UNDER = 1e5
 """How far the lowest measured x is held downwards (mm): further than any transom reaches."""
 
 
-def of(form: BoatForm, columns: Mapping[S, Array], noise: Array | None, *, stepped: bool) -> Array:
-    """Return the pieces (N, P, columns of W) of every row. `noise` (N, K) shifts the measured profile."""
+def of(form: BoatForm, columns: Mapping[S, Array], values: Mapping[str, Array], *, stepped: bool) -> Array:
+    """Return the pieces (N, P, columns of W) of every row. `values`: how far each point of a profile is shifted, (N,)."""
     top, bottom = columns[S.TOP], columns[S.BOTTOM]
     if form.transom.sections:
         return np.zeros((top.size, 1, 6))
     if form.transom.profile:
-        return _profile(form, form.transom.profile, noise, top)
+        return _profile(form, form.transom.profile, values, top)
     rake = columns[S.RAKE]
     low = np.minimum(bottom, top)
     if not stepped:
@@ -51,11 +51,12 @@ def _pieces(rows: Sequence[tuple[Array, ...]]) -> Array:
     return np.ascontiguousarray(np.stack([np.stack(row, axis=1) for row in rows], axis=1))
 
 
-def _profile(form: BoatForm, points: Sequence[ProfilePoint], noise: Array | None, top: Array) -> Array:
+def _profile(form: BoatForm, points: Sequence[ProfilePoint], values: Mapping[str, Array], top: Array) -> Array:
     """Return a measured profile, shape-preserving between its points and held beyond; the top edge is x = 0 by the frame."""
-    below, aft = below_top(form, points), np.array([p.aft_mm for p in points])
+    moved = [p.aft_mm + values.get(f"transom.profile[{k}].aft_mm", np.zeros(1)) for k, p in enumerate(points)]
+    below, rows = below_top(form, points), np.stack(np.broadcast_arrays(*moved), axis=1)
     order = np.argsort(below)
-    below, rows = below[order], np.atleast_2d(aft if noise is None else aft + noise)[:, order]
+    below, rows = below[order], rows[:, order]
     if below[0] > 1.0:
         below, rows = np.concatenate([[0.0], below]), np.concatenate([np.zeros((rows.shape[0], 1)), rows], axis=1)
     slopes = -np.stack([pchip.slopes_of(below, row) for row in rows])

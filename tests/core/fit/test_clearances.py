@@ -148,9 +148,9 @@ def gap(*things: dict[str, Any], index: int = 0) -> float:
 def test_the_nearest_part_counts() -> None:
     # arms are 160 wide and 80 high at 300 and 800: 300 - 80 to the side of a box that stands so high
     assert gap(box(aft=[0, 100], starboard=[300, 500], height=[0, 600])) == pytest.approx(220)
-    # between the arms, 60 from the lower one: the shaft 275 away at its side, the arm nearer
+    # between the arms, 60 from the lower one and 40 from its flange, 120 high: the shaft 275 away at its side
     assert gap(box(aft=[0, 100], starboard=[300, 500], height=[400, 700])) == pytest.approx(
-        math.hypot(220, 60), abs=1e-3
+        math.hypot(220, 40), abs=1e-3
     )
     # as high as the vane (1600 to 2400), axis at 150: 50 aft of the box, 300 beside it, radius 250
     assert gap(box(aft=[0, 100], starboard=[300, 500], height=[1700, 1800])) == pytest.approx(
@@ -161,6 +161,14 @@ def test_the_nearest_part_counts() -> None:
     assert gap(box(aft=[0, 300], starboard=[150, 200], height=[1420, 1430])) == pytest.approx(70)
     # the blade (-20 to -820) turned 30°: its tail's corner at (150 + 150 cos 30°, 75)
     assert gap(box(aft=[200, 400], starboard=[150, 200], height=[-500, -400])) == pytest.approx(75)
+
+
+def test_no_flange_is_bolted_over_an_outlet() -> None:
+    """An arm passes 10 over what its flange, higher than the collar, would cover."""
+    pipe = {"kind": "exhaust", "aft_mm": [-50, 30], "starboard_mm": [-30, 30]}
+    assert gap({**pipe, "height_mm": [350, 355]}) < 0
+    assert gap({**pipe, "height_mm": [390, 400]}) == pytest.approx(30)  # the flange ends at 360
+    assert gap({**pipe, "height_mm": [390, 400], "aft_mm": [-200, -100]}) == pytest.approx(math.hypot(100, 30), abs=1e-3)
 
 
 def test_struts_are_cleared_along_their_length() -> None:
