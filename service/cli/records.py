@@ -9,39 +9,20 @@ from typing import Annotated, get_args
 
 import typer
 
-from service.cli import faults, given, out
-from service.cli.options import Db, Json, Preview, Source, group, opened, reading
+from service.cli import faults, given, importing, out
+from service.cli.options import Db, Json, group, reading
 from service.cli.outbox import write_bytes
-from service.cli.pages import imports
-from service.cli.progress import bar, rows_of
-from service.cli.sheet import Sheet
+from service.cli.progress import bar
 from service.files.write.tables import Format, Unwritable
-from service.flow.decide_hulls import decider
 from service.flow.export_records import export_records
-from service.flow.import_records import import_records
 
 commands = group("The fleet's records: one installation each.")
+commands.command("import")(importing.import_)
 FORMATS = get_args(Format)
 Target = Annotated[str, typer.Argument(metavar="FILE", help="Where to; its ending says the format. - is stdout.")]
 As = Annotated[
     str | None, typer.Option("--format", metavar="|".join(FORMATS), help="JSON lines alone keep history. Else csv.")
 ]
-
-
-@commands.command("import")
-def import_(file: Source, preview: Preview = False, json: Json = False, db: Db = None) -> None:
-    """Take over records from CSV, XLSX or JSON lines. Exit status 1 where rows were not taken."""
-    data, name = given.read(file)
-    with opened(db) as store, bar("records", rows_of(data)) as advance:
-        decide = decider(store.reading())
-        report = import_records(store.writing(), data, name, decide=decide, preview=preview, progress=advance)
-    if json:
-        out.document(imports.document(report))
-    else:
-        with out.page() as console:
-            imports.show(Sheet(console), report, name, "records")
-    if not report.whole:
-        raise typer.Exit(faults.NO)
 
 
 @commands.command()
