@@ -17,7 +17,7 @@ from pydantic import BaseModel
 
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
-from service.core.record import Outcome, Record, RecordedPlacement
+from service.core.record import Outcome, Proposed, Record, RecordedPlacement
 
 Kind = Literal["text", "number", "whole", "flag", "date", "time", "list", "map"]
 Cell = str | float | bool | None
@@ -56,6 +56,8 @@ def columns() -> tuple[Column, ...]:
         *_walk(RecordedPlacement, "placement.", ("placement",)),
         *_walk(Outcome, "outcome.", ("outcome",)),
         Column("record.catalogue", ("catalogue",), "text"),
+        *_walk(Proposed, "proposed.", ("proposed",)),
+        Column("record.answer", ("answer",), "text"),
     )
 
 
