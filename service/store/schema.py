@@ -6,9 +6,9 @@ import sqlalchemy as sa
 
 from service.store.dialect import UtcTime
 
-HEAD = "0001"
+HEAD = "0002"
 """The newest revision in `migrations`."""
-KNOWN = (HEAD,)
+KNOWN = ("0001", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
@@ -108,6 +108,7 @@ records = sa.Table(
     sa.Column("shaft", sa.String, nullable=False),
     sa.Column("offset_mm", sa.Float),
     sa.Column("created", UtcTime, nullable=False),
+    sa.Column("answer", sa.String, index=True),
     sa.CheckConstraint("status IN ('proposed', 'shipped', 'installed', 'withdrawn')", name="status"),
     sa.CheckConstraint("head >= 1", name="head"),
 )
@@ -125,6 +126,41 @@ record_revisions = sa.Table(
     sa.Column("document", sa.Text, nullable=False),
 )
 """Every state a record was in. Rows are added, never changed."""
+
+record_merges = sa.Table(
+    "record_merges",
+    metadata,
+    sa.Column("record_id", sa.String, sa.ForeignKey("records.id"), primary_key=True),
+    sa.Column("into_id", sa.String, sa.ForeignKey("records.id"), nullable=False, index=True),
+    sa.Column("number", sa.Integer, nullable=False),
+)
+"""Records that turned out to be another one written down twice; `number` is the other's revision that took them in."""
+
+record_series = sa.Table(
+    "record_series",
+    metadata,
+    sa.Column("series", sa.String, primary_key=True),
+    sa.Column("last", sa.Integer, nullable=False),
+)
+"""The last number given out in each series of references: none is given twice, whatever became of its record."""
+
+measurements = sa.Table(
+    "measurements",
+    metadata,
+    sa.Column("record_id", sa.String, sa.ForeignKey("records.id"), primary_key=True),
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("field", sa.String, nullable=False),
+    sa.Column("text", sa.String, nullable=False),
+    sa.Column("unit", sa.String, nullable=False),
+    sa.Column("value", sa.Float, nullable=False),
+    sa.Column("method", sa.String),
+    sa.Column("uncertainty", sa.Float),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("at", UtcTime, nullable=False),
+    sa.Column("taken", sa.Date),
+    sa.Column("source", sa.String),
+)
+"""What was measured, as written and in the field's unit. Rows are added, never changed; two may disagree."""
 
 catalogues = sa.Table(
     "catalogues",
