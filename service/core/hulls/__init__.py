@@ -4,5 +4,9 @@ from service.core.hulls.decide import resolve
 from service.core.hulls.index import HullIndex
 from service.core.hulls.parse import ParsedName, fold, parse_name
 from service.core.hulls.shapes import Evidence, HullCandidate, HullDecision
+from service.core.hulls.surface import Candidates, Surface, surfaces_of
 
-__all__ = ["Evidence", "HullCandidate", "HullDecision", "HullIndex", "ParsedName", "fold", "parse_name", "resolve"]
+__all__ = [
+    "Candidates", "Evidence", "HullCandidate", "HullDecision", "HullIndex", "ParsedName", "Surface", "fold",
+    "parse_name", "resolve", "surfaces_of",
+]  # fmt: skip

@@ -7,13 +7,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from service.core.hulls import weigh
-from service.core.hulls.index import Surface
 from service.core.hulls.parse import ParsedName
 from service.core.hulls.shapes import About, Evidence
+from service.core.hulls.surface import Surface
 from service.core.hulls.vocabulary import YARD
 from service.core.hulls.weigh import on
 from service.core.hulls.words import Words, compare_words
-from service.core.record import HullModel
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,13 +39,13 @@ class Sign:
         return Evidence(about=self.about, score=round(self.score, 3), why=self.why)
 
 
-def weigh_up(asked: Asked, surface: Surface, model: HullModel) -> tuple[Sign, ...]:
-    """Return all that is seen of `model` when it is written as `surface`."""
+def weigh_up(asked: Asked, surface: Surface) -> tuple[Sign, ...]:
+    """Return all that is seen of a model written as `surface`."""
     if surface.alias is not None and surface.alias in asked.folded:
         named: Iterator[Sign] = iter((Sign("alias", weigh.ALIAS, f"{surface.alias!r} is a known way to write it"),))
     else:
         named = _named(asked, surface)
-    return (*named, *_measured(asked, model))
+    return (*named, *_measured(asked, surface))
 
 
 def _named(asked: Asked, surface: Surface) -> Iterator[Sign]:
@@ -129,7 +128,7 @@ def _builder(asked: Asked, compared: Words, surface: Surface) -> Iterator[Sign]:
         yield Sign("builder", weigh.BUILDER_DIFFERS, f"the builder is {theirs}, not {said}")
 
 
-def _measured(asked: Asked, model: HullModel) -> Iterator[Sign]:
+def _measured(asked: Asked, model: Surface) -> Iterator[Sign]:
     if asked.loa_mm and model.loa_mm:
         yield _size("length", "length", weigh.LENGTH, asked.loa_mm, model.loa_mm)
     if asked.beam_mm and model.beam_mm:
@@ -145,14 +144,19 @@ def _size(about: About, what: str, curve: weigh.Curve, ours: float, theirs: floa
     return Sign(about, score, f"{said} {'agrees with' if score > 0 else 'is not'} {theirs / 1000:.2f} m")
 
 
-def _year(year: int, model: HullModel) -> Iterator[Sign]:
+def _year(year: int, model: Surface) -> Iterator[Sign]:
     first, last = model.first_year, model.last_year
     if first is None and last is None:
         return
-    built = f"{first or '…'}-{last or '…'}"
+    built = years(first, last)
     if first is not None and year < first:
         yield Sign("year", on(weigh.YEAR_BEFORE, first - year), f"{year} is before it was built ({built})")
     elif last is not None and year > last:
         yield Sign("year", on(weigh.YEAR_AFTER, year - last), f"{year} is after it was built ({built})")
     else:
         yield Sign("year", weigh.YEAR_INSIDE, f"{year} lies in the years it was built ({built})")
+
+
+def years(first: float | None, last: float | None) -> str:
+    """Return the years of building as people write them."""
+    return "-".join("…" if year is None else f"{year:.0f}" for year in (first, last))

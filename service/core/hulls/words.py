@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from rapidfuzz import fuzz
 from rapidfuzz.distance import OSA
 
-from service.core.hulls.index import Surface
 from service.core.hulls.parse import ParsedName
+from service.core.hulls.surface import Surface
 from service.core.hulls.vocabulary import RIGS, YARD
 from service.core.hulls.weigh import (
     ABBREVIATION,
