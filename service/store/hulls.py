@@ -100,6 +100,6 @@ def _row(hull: HullModel) -> dict[str, Any]:
 
 
 _SELECT = sa.select(hull_models.c.id, *(hull_models.c[name] for name in _FIELDS)).order_by(
-    hull_models.c.builder, hull_models.c.model, hull_models.c.id
+    hull_models.c.builder.is_not(None), hull_models.c.builder, hull_models.c.model, hull_models.c.id
 )
 _ALIASES = sa.select(hull_aliases.c.hull_id, hull_aliases.c.alias).order_by(hull_aliases.c.at, hull_aliases.c.alias)

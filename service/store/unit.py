@@ -52,12 +52,7 @@ class UnitOfWork:
 
     def _begin(self) -> None:
         with dialect.told(self._engine.url):
-            connection = self._engine.connect().execution_options(writes=self.writes)
-            try:
-                connection.begin()
-            except DBAPIError:
-                connection.close()
-                raise
+            connection = dialect.begun(self._engine, writes=self.writes)
         self._connection = connection
         desk = Desk(connection, self._now, self._new_id)
         self.hulls, self.records, self.catalogues = Hulls(desk), Records(desk), Catalogues(desk)

@@ -208,7 +208,7 @@ def test_a_boat_that_turned_out_to_be_another_is_dropped(store: Store) -> None:
 
 def test_a_hull_that_is_not_there_is_refused(store: Store) -> None:
     with (
-        pytest.raises(Conflict, match=r"FOREIGN KEY"),
+        pytest.raises(Conflict, match=r"(?i)foreign key"),
         store.writing() as uow,
     ):
         uow.records.add(record("R-1", hull="nowhere"), who="test", why="first")
