@@ -76,6 +76,13 @@ class Records:
         """Return the records that an answer was made into."""
         return _records(self._desk.all(_CURRENT.where(_OWN, records.c.answer == answer)))
 
+    def of_same_boat(self, reference: str) -> tuple[str, ...]:
+        """Return the references of all records of a record's boat, its own among them."""
+        c = records.c
+        boat = sa.select(c.boat_id).where(c.reference == reference).scalar_subquery()
+        rows = self._desk.all(sa.select(c.reference).where(_OWN, c.boat_id == boat).order_by(c.reference))
+        return tuple(row.reference for row in rows)
+
     def head(self, reference: str, *, lock: bool = False) -> int | None:
         """Return the number of the current revision, None where there is no such reference.
 
