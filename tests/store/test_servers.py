@@ -61,6 +61,18 @@ def test_readers_see_one_moment_and_writers_take_the_lock(store: Store) -> None:
     assert found == [("repeatable read", "on"), ("read committed", "off")]
 
 
+def test_every_column_of_text_sorts_by_code_points(store: Store) -> None:
+    asked = sa.text(
+        "SELECT table_name, column_name, collation_name FROM information_schema.columns "
+        "WHERE table_schema = 'public' AND data_type IN ('text', 'character varying')"
+    )
+    with store.reading() as uow:
+        assert uow._connection is not None
+        found = uow._connection.execute(asked).all()
+    assert len(found) > 40
+    assert [row for row in found if row.collation_name != "C"] == []
+
+
 def test_a_reader_waits_for_no_writer(store: Store, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(dialect, "BUSY_MS", 50)
     with store.writing() as writer:

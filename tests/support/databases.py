@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 import shutil
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
@@ -9,8 +10,9 @@ from pathlib import Path
 from typing import Literal, Protocol
 
 import psycopg
+import sqlalchemy as sa
 
-from service.store import migrate
+from service.store import dialect, migrate, schema
 from tests.support.postgres import Server
 
 Kind = Literal["sqlite", "postgresql"]
@@ -65,6 +67,15 @@ class Files(Databases):
 def file_of(url: str) -> Path:
     """Return the file of an SQLite address."""
     return Path(url.removeprefix("sqlite:///"))
+
+
+def fingerprint(url: str) -> str:
+    """Return a text that changes with every row of a database."""
+    engine = dialect.connect(dialect.address(url))
+    with engine.connect() as connection:
+        tables = [(t.name, sorted(map(repr, connection.execute(sa.select(t))))) for t in schema.metadata.sorted_tables]
+    engine.dispose()
+    return hashlib.sha256(repr(tables).encode()).hexdigest()
 
 
 class Served(Databases):
