@@ -51,15 +51,16 @@ def merge_records(
     return Merged(into.reference, source.reference, number, taken, differs, preview)
 
 
-def unmerge_records(uow: UnitOfWork, other: str, *, who: str, why: str) -> Merged:
-    """Take a merge apart and commit: `other` stands for itself again, as it was.
+def unmerge_records(uow: UnitOfWork, reference: str, other: str, *, who: str, why: str) -> Merged:
+    """Take a merge apart and commit: `other` stands for itself again, as it was before `reference` took it in.
 
     What the merge brought is taken out of the record it went into, except what was changed there since.
     """
     with uow:
         merge = uow.records.merges.of(other)
-        if merge is None:
-            raise Refused(f"record {other} was not merged into another one")
+        if merge is None or merge.into != reference:
+            meant = f"; it was merged into {merge.into}" if merge else ""
+            raise Refused(f"record {other} was not merged into {reference}{meant}")
         uow.records.head(merge.into, lock=True)
         history = uow.records.history(merge.into)
         now = history[-1].record
@@ -104,5 +105,5 @@ def _joined(into: Record, source: Record) -> Record:
 
 
 def _differs(joined: Record, source: Record) -> tuple[Change, ...]:
-    own = {"record.reference", "record.answer"}
+    own = {"record.reference", "record.answer", "methods[*]", "uncertainties[*]"}
     return tuple(c for c in changes(joined, source) if c.after is not None and c.field not in own)
