@@ -1,6 +1,5 @@
 from __future__ import annotations
 
-import hashlib
 import json
 import time
 from pathlib import Path
@@ -20,6 +19,7 @@ from service.store import migrate
 from service.store.errors import Conflict
 from service.store.ids import random_id
 from service.store.unit import Store
+from tests.support.databases import fingerprint
 
 SEED = Path(__file__).parents[2] / "seed_fixtures"
 HEAD = (
@@ -135,12 +135,12 @@ def test_a_known_reference_is_revised_and_named_with_its_changes(store: Store) -
     ]
 
 
-def test_a_preview_says_the_same_and_writes_nothing(store: Store, tmp_path: Path) -> None:
+def test_a_preview_says_the_same_and_writes_nothing(store: Store, url: str) -> None:
     taken(store, HEAD + row("R-1", rake="10"))
-    before = hashlib.sha256((tmp_path / "ledger.db").read_bytes()).hexdigest()
+    before = fingerprint(url)
     text = HEAD + row("R-1", rake="12") + row("R-3") + row("R-4", rake="95")
     preview = import_records(store.reading(), text.encode(), "fleet.csv", preview=True)
-    assert hashlib.sha256((tmp_path / "ledger.db").read_bytes()).hexdigest() == before
+    assert fingerprint(url) == before
     assert set(fleet(store)) == {"R-1"}
     done = taken(store, text)
     assert (preview.created, preview.updated, preview.rejected) == (done.created, done.updated, done.rejected)
