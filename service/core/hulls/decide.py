@@ -6,8 +6,10 @@ import math
 from dataclasses import dataclass
 
 from service.core.hulls import weigh
+from service.core.hulls.beside import apart
 from service.core.hulls.evidence import Asked, Sign, weigh_up, years
-from service.core.hulls.parse import LONGEST_NAME, fold, parse_name
+from service.core.hulls.fold import fold
+from service.core.hulls.parse import LONGEST_NAME, parse_name
 from service.core.hulls.shapes import HullCandidate, HullDecision
 from service.core.hulls.surface import Candidates, Surface
 from service.core.record import HullModel
@@ -47,23 +49,28 @@ def resolve(
     builder = " ".join((builder or "").split())
     if len(name) > LONGEST_NAME or len(builder) > LONGEST_NAME:
         return _nothing(f"a text of {max(len(name), len(builder))} characters is no boat's name")
-    parsed = parse_name(name, ())
-    if not (parsed.words or parsed.suffix or parsed.number):
-        return _nothing("the name has no letters or digits" if name else "no name was given")
     yard = tuple(fold(builder).split())
-    folded = frozenset({parsed.folded, fold(f"{builder} {name}")})
-    asked = Asked(parsed, yard, folded, parsed.year if year is None else year, loa_mm, beam_mm)
-    return _decided(name, _scored(known, asked))
+    readings: list[Asked] = []
+    two = apart(name)
+    for text in (name, *two):
+        parsed = parse_name(text, ())
+        if not (parsed.words or parsed.suffix or parsed.number):
+            return _nothing("the name has no letters or digits" if name else "no name was given")
+        folded = frozenset({fold(text), fold(f"{builder} {text}")})
+        built = parsed.year if year is None else year
+        readings.append(Asked(parsed, yard, folded, built, loa_mm, beam_mm, one_of_two=text is not name))
+    return _decided(name, _scored(known, readings))
 
 
-def _scored(known: Candidates, asked: Asked) -> list[_Scored]:
-    """Return each candidate model once, as it is best written, likeliest first."""
+def _scored(known: Candidates, readings: list[Asked]) -> list[_Scored]:
+    """Return each candidate model once, as it is best written and the name best read, likeliest first."""
     best: dict[str, tuple[float, tuple[Sign, ...], Surface]] = {}
-    for surface in known.candidates(asked.name, asked.builder, asked.folded):
-        signs = weigh_up(asked, surface)
-        score = weigh.START + math.fsum(sign.score for sign in signs)
-        if surface.id not in best or score > best[surface.id][0]:
-            best[surface.id] = (score, signs, surface)
+    for asked in readings:
+        for surface in known.candidates(asked.name, asked.builder, asked.folded):
+            signs = weigh_up(asked, surface)
+            score = weigh.START + math.fsum(sign.score for sign in signs)
+            if surface.id not in best or score > best[surface.id][0]:
+                best[surface.id] = (score, signs, surface)
     odds = {hull_id: math.exp(score) for hull_id, (score, *_) in best.items()}
     total = 1 + math.fsum(odds.values())
     found = [_Scored(surface, score, odds[i] / total, signs) for i, (score, signs, surface) in best.items()]

@@ -51,7 +51,13 @@ class Look:
 
     def surfaces(self) -> Iterator[Surface]:
         """Return every surface worth weighing, once."""
-        pairs = dict.fromkeys([*self._exact(), *(self._same_number() if self._name.number else self._any_number())])
+        pairs = dict.fromkeys(
+            [
+                *self._exact(),
+                *(self._same_number() if self._name.number else ()),
+                *(self._any_number() if self._name.marked or not self._name.number else ()),
+            ]
+        )
         groups: dict[tuple[str, str], list[_Found]] = {}
         for one in pairs:
             groups.setdefault((one.text, one.number), []).append(one)

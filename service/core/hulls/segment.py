@@ -17,8 +17,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.hulls.columns import Columns
+from service.core.hulls.fold import bare_number
 from service.core.hulls.ngrams import Trigrams
-from service.core.hulls.parse import ParsedName, bare_number
+from service.core.hulls.parse import ParsedName
 from service.core.hulls.surface import Surface, forms, own, ways_of
 from service.core.hulls.vocabulary import CODES
 from service.core.record import HullModel
@@ -49,6 +50,7 @@ class Tail(NamedTuple):
     suffix: tuple[str, ...]
     others: tuple[str, ...]
     year: int | None
+    marked: bool
     alias: str | None
 
 
@@ -146,7 +148,16 @@ class Segment:
         model, said = int(self.model[place]), self.models.said
         number = self.number_text[self.number[pair]]
         name = ParsedName(
-            "", family.builder, family.words, number, tail.written, tail.generation, tail.suffix, tail.others, tail.year
+            "",
+            family.builder,
+            family.words,
+            number,
+            tail.written,
+            tail.generation,
+            tail.suffix,
+            tail.others,
+            tail.year,
+            tail.marked,
         )
         return Surface(
             self.models.id(model), name, family.yard, tail.alias, said(model, "loa_mm"), said(model, "beam_mm"),
@@ -202,7 +213,7 @@ class _Reader:
         for name, yard, alias in ways_of(model):
             behind = tuple(w for w in name.suffix if len(w) >= _LONG and w not in CODES)
             family = Family(yard, name.builder, name.words, behind)
-            tail = Tail(name.written, name.generation, name.suffix, name.others, name.year, alias)
+            tail = Tail(name.written, name.generation, name.suffix, name.others, name.year, name.marked, alias)
             self.model.append(place)
             self.family.append(self.families.setdefault(family, len(self.families)))
             self.number.append(self.numbers.setdefault(name.number, len(self.numbers)))

@@ -6,7 +6,8 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Protocol
 
-from service.core.hulls.parse import ParsedName, fold, parse_name
+from service.core.hulls.fold import fold
+from service.core.hulls.parse import ParsedName, parse_name
 from service.core.hulls.vocabulary import YARD
 from service.core.record import HullModel
 

@@ -5,7 +5,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from service.core.hulls import fold, parse_name
-from service.core.hulls.parse import bare_number
+from service.core.hulls.fold import bare_number
 
 
 @pytest.mark.parametrize(
