@@ -15,6 +15,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from urllib.parse import quote
 
+import psycopg
+
 OLDEST = 15
 HERE = Path(__file__).resolve().parent
 DEBIAN = Path("/usr/lib/postgresql")
@@ -104,7 +106,23 @@ def server(folder: Path | None = None) -> Iterator[Server]:
         if "error" in said:
             raise NoServerError(f"{said['error']}\n{HOW}")
         try:
-            yield Server(Path(said["socket"]), said["owner"], said["user"])
+            running = Server(Path(said["socket"]), said["owner"], said["user"])
+            _see_extension(running)
+            yield running
         finally:
             keeper.stdin.close()
             keeper.wait()
+
+
+def _see_extension(running: Server) -> None:
+    with psycopg.connect(running.url("postgres")) as connection:
+        asked = "SELECT name FROM pg_available_extensions WHERE name = 'pg_trgm'"
+        if connection.execute(asked).fetchone() is None:
+            raise NoServerError(f"this PostgreSQL comes without pg_trgm; {HOW}")
+
+
+if __name__ == "__main__":
+    try:
+        sys.stdout.write(f"{programs()}\n")
+    except NoServerError as none:
+        sys.exit(str(none))
