@@ -10,7 +10,8 @@ from service.core.measurement import Measurement
 from service.core.record import Record
 from service.core.revision import Change, Revision, changes, moved, with_fields
 from service.core.words import nearest
-from service.files.columns import BadCell, by_name, read_cell
+from service.files.cells import BadCell, read_cell
+from service.files.columns import by_name
 from service.flow.refusal import Moved, Refused
 from service.store.unit import UnitOfWork
 

@@ -13,7 +13,8 @@ import xlsxwriter
 
 from service.core.record import Record
 from service.core.revision import Revision
-from service.files.columns import REVISIONS, Cell, cells, columns, guard, number_text, values
+from service.files.cells import guard, number_text
+from service.files.columns import REVISIONS, Cell, cells, columns, values
 
 Format = Literal["csv", "xlsx", "jsonl"]
 LONGEST_CELL = 32_767
