@@ -10,17 +10,18 @@ from service.core.hulls.vocabulary import NATIONS
 _CENTURY_TURN = 36
 _TWO_DIGIT_YEAR = re.compile(rf"(?<=[\s(]){TICK}(\d\d)(?!\d)")
 _NATION = "|".join(sorted(NATIONS))
-_NO = r"(?:no|nr|num|number|nummer|n°|nº|№)\.?"
+_COUNT = r"(?:no|nr|num|number|nummer|n°|nº|№)\.?"
+_NO = rf"(?<![^\W\d_]){_COUNT}"
 # Written behind a name that has letters and digits of its own, or set off by a mark that nothing else has.
 _SAIL = re.compile(
-    rf"(?<=\d)(\D*?)(?:(?<=\W)(?:{_NATION})[\s-]{{0,2}}\d{{2,6}}[a-z]?|\bsail[\s-]*{_NO}[\s:]*[a-z]{{0,3}}[\s-]*\d+)(?!\w)",
+    rf"(?<=\d)(\D*?)(?:(?<=\W)(?:{_NATION})[\s-]{{0,2}}\d{{2,6}}[a-z]?|\bsail[\s-]*{_NO}[\s:]*[a-z]{{0,3}}[\s-]*\d+[a-z]?)(?!\w)",
     re.IGNORECASE,
 )
 _HULL = re.compile(
-    rf"(?:\b(?:hull|build|bau|rumpf|skrog|skrov|casco|coque|romp|scafo)[\s-]*(?:{_NO})?|#)[\s:#]*\d+(?!\w)",
+    rf"(?:\b(?:hull|build|bau|rumpf|skrog|skrov|casco|coque|romp|scafo)[\s-]*(?:{_COUNT})?|#)[\s:#]*\d+(?!\w)",
     re.IGNORECASE,
 )
-_COUNTED = re.compile(rf"(?<=\d)(\D*?)\b{_NO}[\s:]*\d+(?!\w)", re.IGNORECASE)
+_COUNTED = re.compile(rf"(?<=\d)(\D*?){_NO}[\s:]*\d+(?!\w)", re.IGNORECASE)
 
 _BETWEEN = re.compile(
     r"\s*(?:[/;+]|,\s|\s(?:or|oder|eller|ou|o|lub|tai|of|vs\.?|and|und|og|och|et|en|&)\s)\s*", re.IGNORECASE

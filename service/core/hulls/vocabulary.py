@@ -26,7 +26,8 @@ YARD = _words("""
     yard yards yachts yacht boat boats boatbuilders boatyard boatworks works marine mouldings sons brothers bros ltd
     inc co company gmbh ag bv ab as sa srl spa oy industries group craft bat baat bater varv verft mek baad bade
     jachtbouw jachten werft bootswerft chantier chantiers naval navals cantiere cantieri astilleros astillero nautica
-    stocznia jachtowa boot boote bot baden baten baad class klasse klasa type typ model modell modele modelo yachting and und et og och en y e de du van
+    stocznia jachtowa boot boote bot baden baten baad class klasse klasa type typ model modell modele
+    modelo yachting and und et og och en y e de du van
 """)
 
 UNITS = _words("ft feet foot fot fots fuss fus pieds pies piedi voet stop")
@@ -49,11 +50,11 @@ _VARIANTS = (
 VARIANTS = tuple((re.compile(pattern), short) for pattern, short in _VARIANTS)
 CODES = frozenset(short for _, short in _VARIANTS)
 
-NUMERALS = {
-    **{str(n): n for n in range(1, 10)},
-    **{roman: n for n, roman in enumerate("i ii iii iv v vi vii viii ix x".split(), 1)},
-    **{word: n for n, word in enumerate("one two three four five".split(), 1)},
-}
+_NUMERALS = (
+    ("1", "i", "one"), ("2", "ii", "two"), ("3", "iii", "three"), ("4", "iv", "four"), ("5", "v", "five"),
+    ("6", "vi"), ("7", "vii"), ("8", "viii"), ("9", "ix"), ("10", "x"),
+)  # fmt: skip
+NUMERALS = {text: value for value, texts in enumerate(_NUMERALS, 1) for text in texts}
 
 # Rule, keel and rig, written behind a name on certificates and in advertisements: the hull is the same one.
 KEPT_HULL = _words("""

@@ -49,7 +49,7 @@ STRAY_WORD = -4.0  # it may name a sister design that is not known here
 STRAY_TRIM = -2.3  # most often the same hull
 STRAY_KEPT = -1.0  # of keel, rig or rule: the models are not told apart by it
 STRAY_MOST = 2
-TWO_NAMES = -4.0  # the text names another model too
+TWO_NAMES = -3.7  # the text names another model too
 
 BUILDER_SAME = 1.5
 BUILDER_DIFFERS = -3.0
