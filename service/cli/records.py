@@ -9,7 +9,7 @@ from typing import Annotated, get_args
 
 import typer
 
-from service.cli import faults, given, importing, out
+from service.cli import faults, given, importing, out, record_life, record_look
 from service.cli.options import Db, Json, group, reading
 from service.cli.outbox import write_bytes
 from service.cli.progress import bar
@@ -18,6 +18,16 @@ from service.flow.export_records import export_records
 
 commands = group("The fleet's records: one installation each.")
 commands.command("import")(importing.import_)
+commands.command("find")(record_look.find)
+commands.command("show")(record_look.show)
+commands.command("history")(record_look.history)
+commands.command("propose")(record_life.propose)
+commands.command("step")(record_life.step)
+commands.command("outcome")(record_life.outcome)
+commands.command("measure")(record_life.measure)
+commands.command("correct")(record_life.correct)
+commands.command("restore")(record_life.restore)
+commands.command("merge")(record_life.merge)
 FORMATS = get_args(Format)
 Target = Annotated[str, typer.Argument(metavar="FILE", help="Where to; its ending says the format. - is stdout.")]
 As = Annotated[

@@ -15,7 +15,9 @@ if TYPE_CHECKING:
 
 # Commands of CONTRACT's "Command line" that this program has so far.
 ASKED = {
-    "read", "resolve", "recall", "fit", "answer", "records import", "records export", "hulls import", "hulls list",
+    "read", "resolve", "recall", "fit", "answer", "records import", "records export",
+    "records find", "records show", "records history", "records propose", "records step", "records outcome",
+    "records measure", "records correct", "records restore", "records merge", "hulls import", "hulls list",
     "catalogue check", "catalogue load", "db upgrade", "db check", "recheck", "schema",
 }  # fmt: skip
 
