@@ -11,11 +11,12 @@ from typing import Any, TypeVar
 
 import sqlalchemy as sa
 
-from service.store.dialect import MOST_BOUND
+from service.store.dialect import MOST_BOUND, insert
 from service.store.ids import IdMaker
 
 T = TypeVar("T")
 Clock = Callable[[], datetime]
+_FEW = 20
 
 
 @dataclass(frozen=True)
@@ -39,7 +40,9 @@ class Desk:
 
     def write(self, statement: sa.Insert | sa.Update, rows: Sequence[dict[str, Any]]) -> None:
         """Run the statement for every row in one go; nothing where there are none."""
-        if rows:
+        if len(rows) > _FEW and isinstance(statement, sa.Insert) and isinstance(statement.table, sa.Table):
+            insert(self.connection, statement.table, rows)
+        elif rows:
             self.connection.execute(statement, rows)
 
 

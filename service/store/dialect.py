@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 from urllib.parse import quote
 
+import psycopg
 import sqlalchemy as sa
 from sqlalchemy import event
 from sqlalchemy.dialects.postgresql.base import PGTypeCompiler
@@ -206,6 +207,28 @@ def _wait_for_turn(connection: sa.Connection) -> None:
         connection.exec_driver_sql(f"SET LOCAL lock_timeout = {BUSY_MS}")
         connection.exec_driver_sql(f"SET LOCAL idle_in_transaction_session_timeout = {IDLE_MS}")
         connection.exec_driver_sql(f"SELECT pg_advisory_xact_lock({TURN})")
+
+
+def insert(connection: sa.Connection, table: sa.Table, rows: Sequence[dict[str, Any]]) -> None:
+    """Add many rows that have the same columns, the way the driver does it fastest: COPY on a server."""
+    columns = [table.c[name] for name in rows[0]]
+    ways = [column.type.dialect_impl(connection.dialect).bind_processor(connection.dialect) for column in columns]
+    names = [column.name for column in columns]
+    values = ([way(row[name]) if way else row[name] for name, way in zip(names, ways, strict=True)] for row in rows)
+    quoted = ", ".join(f'"{name}"' for name in names)
+    if connection.dialect.name == "sqlite":
+        marks = ", ".join("?" * len(names))
+        statement = f'INSERT INTO "{table.name}" ({quoted}) VALUES ({marks})'  # noqa: S608 - names of our own tables
+        connection.exec_driver_sql(statement, [tuple(row) for row in values])
+        return
+    statement = f'COPY "{table.name}" ({quoted}) FROM STDIN'
+    driver = connection.connection.driver_connection
+    try:
+        with driver.cursor() as cursor, cursor.copy(statement) as copy:  # type: ignore[union-attr] # psycopg's own
+            for row in values:
+                copy.write_row(row)
+    except psycopg.Error as error:
+        raise DBAPIError.instance(statement, None, error, psycopg.Error, dialect=connection.dialect) from error
 
 
 def unsuited(connection: sa.Connection) -> tuple[str, str] | None:

@@ -6,9 +6,9 @@ import sqlalchemy as sa
 
 from service.store.dialect import UtcTime
 
-HEAD = "0002"
+HEAD = "0003"
 """The newest revision in `migrations`."""
-KNOWN = ("0001", HEAD)
+KNOWN = ("0001", "0002", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
@@ -198,3 +198,59 @@ answers = sa.Table(
     sa.Column("created", UtcTime, nullable=False),
 )
 """Answers as sent; frozen."""
+
+kept_files = sa.Table(
+    "kept_files",
+    metadata,
+    sa.Column("sha256", sa.String, primary_key=True),
+    sa.Column("bytes", sa.Integer, nullable=False),
+    sa.Column("created", UtcTime, nullable=False),
+)
+"""Files that were imported, each once, named by their content."""
+
+kept_file_parts = sa.Table(
+    "kept_file_parts",
+    metadata,
+    sa.Column("sha256", sa.String, sa.ForeignKey("kept_files.sha256"), primary_key=True),
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("data", sa.LargeBinary, nullable=False),
+)
+"""Their content, packed, in parts of a size that every database takes."""
+
+imports = sa.Table(
+    "imports",
+    metadata,
+    sa.Column("id", sa.String, primary_key=True),
+    sa.Column("name", sa.String, nullable=False),
+    sa.Column("sha256", sa.String, sa.ForeignKey("kept_files.sha256"), nullable=False, index=True),
+    sa.Column("mapping", sa.Text),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("started", UtcTime, nullable=False, index=True),
+    sa.Column("changed", UtcTime, nullable=False),
+    sa.Column("state", sa.String, nullable=False),
+    sa.Column("rows", sa.Integer, nullable=False),
+    sa.Column("done", sa.Integer, nullable=False),
+    sa.Column("created", sa.Integer, nullable=False),
+    sa.Column("updated", sa.Integer, nullable=False),
+    sa.Column("unchanged", sa.Integer, nullable=False),
+    sa.Column("rejected", sa.Integer, nullable=False),
+)
+"""Imports. `done` rows are acknowledged: what became of them stands in the ledger with this number."""
+
+import_rows = sa.Table(
+    "import_rows",
+    metadata,
+    sa.Column("import_id", sa.String, sa.ForeignKey("imports.id"), primary_key=True),
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("sheet", sa.String),
+    sa.Column("row", sa.Integer, nullable=False),
+    sa.Column("outcome", sa.String, nullable=False),
+    sa.Column("reference", sa.String),
+    sa.Column("before", sa.Integer, nullable=False),
+    sa.Column("after", sa.Integer, nullable=False),
+    sa.Column("detail", sa.Text),
+    sa.Column("undo", sa.String),
+    sa.Column("why", sa.String),
+)
+"""What became of each row, with the record's revision before and after it. A reference, no id: undoing may take the
+record away."""

@@ -16,7 +16,9 @@ from service.store.desk import Clock, Desk
 from service.store.enquiries import Answers, Enquiries
 from service.store.hulls import Hulls
 from service.store.ids import IdMaker
+from service.store.imports import Imports
 from service.store.records import Records
+from service.store.removals import Removals
 
 
 class UnitOfWork:
@@ -32,6 +34,8 @@ class UnitOfWork:
     catalogues: Catalogues
     enquiries: Enquiries
     answers: Answers
+    imports: Imports
+    removals: Removals
 
     def __init__(self, engine: sa.Engine, *, now: Clock, new_id: IdMaker, writes: bool = False) -> None:
         """Keep what a transaction needs; none is begun yet."""
@@ -57,6 +61,7 @@ class UnitOfWork:
         desk = Desk(connection, self._now, self._new_id)
         self.hulls, self.records, self.catalogues = Hulls(desk), Records(desk), Catalogues(desk)
         self.enquiries, self.answers = Enquiries(desk), Answers(desk)
+        self.imports, self.removals = Imports(desk), Removals(desk)
 
     def __exit__(
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None

@@ -30,6 +30,7 @@ def value(column: sa.Column[Any]) -> object:
         int: 7,
         float: 0.1,
         bool: True,
+        bytes: b"\0\xff",
         datetime: datetime(2024, 5, 1, tzinfo=UTC),
         date: date(2024, 5, 1),
     }
