@@ -6,9 +6,9 @@ import sqlalchemy as sa
 
 from service.store.dialect import UtcTime
 
-HEAD = "0003"
+HEAD = "0004"
 """The newest revision in `migrations`."""
-KNOWN = ("0001", "0002", HEAD)
+KNOWN = ("0001", "0002", "0003", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
@@ -47,7 +47,12 @@ hull_models = sa.Table(
     sa.Column("displacement_kg", sa.Float),
     sa.Column("stern", sa.String),
     sa.Column("created", UtcTime, nullable=False),
+    sa.Column("merged_into", sa.String, sa.ForeignKey("hull_models.id"), index=True),
+    sa.Column("survivor", sa.String, index=True),
+    sa.Column("retired", sa.Boolean, nullable=False, server_default=sa.false()),
 )
+"""Rows stay for ever, for ids do. `merged_into` is what was decided, `survivor` what stands for it in the end; a retired
+one was added by a change that was taken back."""
 
 hull_aliases = sa.Table(
     "hull_aliases",
@@ -254,3 +259,35 @@ import_rows = sa.Table(
 )
 """What became of each row, with the record's revision before and after it. A reference, no id: undoing may take the
 record away."""
+
+hull_distinct = sa.Table(
+    "hull_distinct",
+    metadata,
+    sa.Column("one", sa.String, sa.ForeignKey("hull_models.id"), primary_key=True),
+    sa.Column("other", sa.String, sa.ForeignKey("hull_models.id"), primary_key=True, index=True),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("at", UtcTime, nullable=False),
+    sa.Column("why", sa.String, nullable=False),
+)
+"""Pairs of hull models that look like one and are two, as somebody said."""
+
+hull_changes = sa.Table(
+    "hull_changes",
+    metadata,
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("at", UtcTime, nullable=False),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("why", sa.String, nullable=False),
+    sa.Column("kind", sa.String, nullable=False),
+    sa.Column("undoes", sa.Integer, sa.ForeignKey("hull_changes.number"), index=True),
+    sa.Column("cells", sa.Text, nullable=False),
+)
+"""What was done to the registry of hull models; `cells` hold what stood before and after. The last number is its version."""
+
+hull_change_models = sa.Table(
+    "hull_change_models",
+    metadata,
+    sa.Column("number", sa.Integer, sa.ForeignKey("hull_changes.number"), primary_key=True, autoincrement=False),
+    sa.Column("hull_id", sa.String, sa.ForeignKey("hull_models.id"), primary_key=True, index=True),
+)
+"""Which hull models a change concerned."""
