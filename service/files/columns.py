@@ -66,6 +66,8 @@ REVISIONS = "record.revisions"
 """In JSON lines only: every state, each with number, who, at, why and row."""
 MEASUREMENTS = "record.measurements"
 """In JSON lines only: all that was measured, value by value."""
+MERGED = "record.merged_into"
+"""In JSON lines only: the record that this one is, written down twice, and the revision of that one that took it in."""
 REQUIRED = (
     "record.reference",
     "record.status",

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from service.core.boat import BoatForm
 from service.core.hulls import HullIndex
-from service.flow.import_records import Decide
 from service.flow.resolve import hull_of
+from service.flow.take_rows import Decide
 from service.store.unit import UnitOfWork
 
 

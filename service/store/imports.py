@@ -32,7 +32,7 @@ class Imports:
             "who": who,
             "started": now,
             "changed": now,
-            "state": "running",
+            "state": "running" if rows else "done",
             "rows": rows,
             "done": 0,
             **dict.fromkeys(OUTCOMES, 0),

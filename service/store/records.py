@@ -91,6 +91,10 @@ class Records:
         rows = list(self._heads([reference], lock=lock))
         return int(rows[0].head) if rows else None
 
+    def heads(self, references: Iterable[str]) -> dict[str, int]:
+        """Return the number of the current revision of those of the references that exist."""
+        return {row.reference: int(row.head) for row in self._heads(sorted(set(references)))}
+
     def history(self, reference: str) -> tuple[Revision, ...]:
         """Return every state of one record, oldest first; empty where there is no such reference."""
         return _revisions(self._desk.all(_EVERY.where(records.c.reference == reference)))

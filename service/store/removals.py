@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import datetime
 
 import sqlalchemy as sa
 
@@ -16,14 +17,14 @@ class Removals:
     def __init__(self, desk: Desk) -> None:
         self._desk = desk
 
-    def spoken_of(self, references: Sequence[str], *, since: Sequence[str] = ()) -> dict[str, str]:
-        """Return which of the references something else speaks of, and what; measurements by `since` sources apart."""
+    def spoken_of(self, references: Sequence[str], *, since: datetime) -> dict[str, str]:
+        """Return which of the references something else speaks of that came later, and what that is."""
         c = records.c
         merged = sa.select(c.reference).join(
             record_merges, sa.or_(record_merges.c.record_id == c.id, record_merges.c.into_id == c.id)
         )
         measured = sa.select(c.reference).join(measurements, measurements.c.record_id == c.id)
-        measured = measured.where(sa.or_(measurements.c.source.is_(None), measurements.c.source.not_in(since or [""])))
+        measured = measured.where(measurements.c.at > since)
         found = {row.reference: "it was measured since" for row in self._desk.among(measured, c.reference, references)}
         found |= {row.reference: "it was merged since" for row in self._desk.among(merged, c.reference, references)}
         return found

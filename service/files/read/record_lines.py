@@ -13,7 +13,7 @@ from service.core.record import Record
 from service.core.revision import Revision
 from service.core.words import nearest
 from service.files.cells import BadCell, parse_json, read_cell
-from service.files.columns import MEASUREMENTS, REVISIONS, by_name
+from service.files.columns import MEASUREMENTS, MERGED, REVISIONS, by_name
 from service.files.read.encoding import encoding_of
 from service.files.read.errors import Unreadable
 from service.files.read.record_rows import Place, RecordRow, WrongRow, shaped
@@ -51,9 +51,22 @@ def record_of(number: int, said: Said) -> RecordRow:
         parts[key] = said.get(key) or ()
         if not isinstance(parts[key], (list, tuple)):
             raise WrongRow([place.error(key, "expected a JSON list")])
-    record = _record(place, {key: value for key, value in said.items() if key not in parts})
+    apart = {*parts, MERGED}
+    record = _record(place, {key: value for key, value in said.items() if key not in apart})
     revisions = tuple(_revisions(place, record.reference, list(parts[REVISIONS])))
-    return RecordRow(None, number, record, revisions, tuple(_measurements(place, list(parts[MEASUREMENTS]))))
+    measurements = tuple(_measurements(place, list(parts[MEASUREMENTS])))
+    return RecordRow(None, number, record, revisions, measurements, _merged(place, record, said.get(MERGED)))
+
+
+def _merged(place: Place, record: Record, said: object) -> tuple[str, int] | None:
+    if said is None:
+        return None
+    into, revision = (said.get("reference"), said.get("revision")) if isinstance(said, dict) else (None, None)
+    if not isinstance(into, str) or type(revision) is not int or into == record.reference:
+        raise WrongRow(
+            [place.error(MERGED, "expected the reference of another record, and its revision that took this in")]
+        )
+    return into, revision
 
 
 def _revisions(place: Place, reference: str, states: list[Any]) -> Iterator[Revision]:

@@ -16,13 +16,17 @@ from service.files.read.tables import MOST_SHOWN, RowError
 
 @dataclass(frozen=True, slots=True)
 class RecordRow:
-    """A record, and where it stood. JSON lines may bring the states it was in and what was measured along."""
+    """A record, and where it stood. JSON lines may bring the states it was in and what was measured along.
+
+    `merged` is the record that it is, written down twice, and the revision of that one that took it in.
+    """
 
     sheet: str | None
     row: int
     record: Record
     revisions: tuple[Revision, ...] = ()
     measurements: tuple[Measurement, ...] = ()
+    merged: tuple[str, int] | None = None
 
 
 @dataclass(frozen=True, slots=True)

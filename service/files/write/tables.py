@@ -5,16 +5,17 @@ from __future__ import annotations
 import csv
 import io
 import json
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import UTC, datetime
 from typing import Any, Literal
 
 import xlsxwriter
 
+from service.core.measurement import Measurement
 from service.core.record import Record
 from service.core.revision import Revision
 from service.files.cells import guard, number_text
-from service.files.columns import REVISIONS, Cell, cells, columns, values
+from service.files.columns import MEASUREMENTS, MERGED, REVISIONS, Cell, cells, columns, values
 
 Format = Literal["csv", "xlsx", "jsonl"]
 LONGEST_CELL = 32_767
@@ -90,16 +91,35 @@ def _write_cell(sheet: Any, row: int, index: int, cell: str | float | bool, reco
         sheet.write_string(row, index, cell)
 
 
-def write_jsonl(histories: Iterable[Sequence[Revision]]) -> bytes:
-    """Return one JSON object a record: its columns as it stands, and every state it was in (`record.revisions`)."""
-    return b"".join(
-        json.dumps(_line(history), ensure_ascii=False, allow_nan=False).encode() + b"\n" for history in histories
-    )
+def write_jsonl(
+    histories: Iterable[Sequence[Revision]],
+    measured: Mapping[str, Sequence[Measurement]] | None = None,
+    merged: Mapping[str, tuple[str, int]] | None = None,
+) -> bytes:
+    """Return one JSON object a record: its columns as it stands, and every state it was in (`record.revisions`).
+
+    `measured` is what was measured under a reference (`record.measurements`), `merged` the record that a reference was
+    merged into and which revision took it in (`record.merged_into`).
+    """
+    lines = (_line(history, measured or {}, merged or {}) for history in histories)
+    return b"".join(json.dumps(line, ensure_ascii=False, allow_nan=False).encode() + b"\n" for line in lines)
 
 
-def _line(history: Sequence[Revision]) -> dict[str, Any]:
+def _line(
+    history: Sequence[Revision],
+    measured: Mapping[str, Sequence[Measurement]],
+    merged: Mapping[str, tuple[str, int]],
+) -> dict[str, Any]:
+    record = history[-1].record
     states = [
         {"number": r.number, "who": r.who, "at": r.at.isoformat(), "why": r.why, "row": values(r.record)}
         for r in history
     ]
-    return {**values(history[-1].record), REVISIONS: states}
+    rows = [row.model_dump(mode="json", exclude_none=True) for row in measured.get(record.reference, ())]
+    into = merged.get(record.reference)
+    return {
+        **values(record),
+        REVISIONS: states,
+        **({MEASUREMENTS: rows} if rows else {}),
+        **({MERGED: {"reference": into[0], "revision": into[1]}} if into else {}),
+    }
