@@ -8,7 +8,7 @@ from service.core.hulls.fold import TICK
 from service.core.hulls.vocabulary import NATIONS
 
 _CENTURY_TURN = 36
-_TWO_DIGIT_YEAR = re.compile(rf"(?<=[\s(]){TICK}(\d\d)(?!\d)")
+_TWO_DIGIT_YEAR = re.compile(rf"(?<=[\s(]){TICK}(\d\d)(?!\d)|(?<=\d)\s+-((?:[5-9]|[0-3])\d)\s*$")
 _NATION = "|".join(sorted(NATIONS))
 _COUNT = r"(?:no|nr|num|number|nummer|n°|nº|№)\.?"
 _NO = rf"(?<![^\W\d_]){_COUNT}"
@@ -27,7 +27,7 @@ _BETWEEN = re.compile(
     r"\s*(?:[/;+]|,\s|\s(?:or|oder|eller|ou|o|lub|tai|of|vs\.?|and|und|og|och|et|en|&)\s)\s*", re.IGNORECASE
 )
 _LARGE_NUMBER = re.compile(
-    r"(?<![\d.,])(?!(?:19|20)\d\d(?!\d))\d{2,4}(?:[.,]\d{1,2})?(?![\d.,]|\s*(?:m|ft|feet|kg|t|hp|hk|ps)\b)"
+    r"(?<![\d.,])(?!(?:19|20)\d\d(?!\d))(?:\d{2,4}(?:[.,]\d{1,2})?|\d[.,]\d{1,2})(?![\d.,]|\s*(?:m|ft|feet|kg|t|hp|hk|ps)\b)"
 )
 _ENDING = re.compile(r"\d.*$", re.DOTALL)
 
@@ -38,12 +38,17 @@ def without_marks(name: str) -> str:
     >>> without_marks("Tern 31 GBR-1234"), without_marks("Tern 31 hull no. 7"), without_marks("Tern 31 '79")
     ('Tern 31 ', 'Tern 31  ', 'Tern 31  1979')
     """
-    name = _TWO_DIGIT_YEAR.sub(lambda m: f" {'20' if int(m[1]) < _CENTURY_TURN else '19'}{m[1]}", name)
+    name = _TWO_DIGIT_YEAR.sub(_four_digits, name)
     if not any(char.isdigit() for char in name):
         return name
     for pattern, kept in ((_HULL, " "), (_COUNTED, r"\1 "), (_SAIL, r"\1")):
         name = pattern.sub(kept, name, count=1)
     return name
+
+
+def _four_digits(found: re.Match[str]) -> str:
+    year = found[1] or found[2]
+    return f" {'20' if int(year) < _CENTURY_TURN else '19'}{year}"
 
 
 def apart(name: str) -> tuple[str, ...]:

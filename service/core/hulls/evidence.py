@@ -14,7 +14,7 @@ from service.core.hulls.vocabulary import KEPT_HULL, NUMERALS, YARD
 from service.core.hulls.weigh import on
 from service.core.hulls.words import Words, compare_words
 
-_FEET_OFF = 0.7
+_FEET_OFF = 1.0
 _METRES_OFF = 0.1
 
 
@@ -159,7 +159,9 @@ def _suffix(compared: Words) -> Iterator[Sign]:
 
 def _builder(asked: Asked, compared: Words, surface: Surface) -> Iterator[Sign]:
     if compared.builder_seen:
-        yield Sign("builder", weigh.BUILDER_SAME, f"the builder agrees ({' '.join(compared.builder_seen)})")
+        doubt = weigh.WORDS[-1][1] - on(weigh.WORDS, compared.likeness)
+        score = min(max(doubt, weigh.BUILDER_LEAST), weigh.BUILDER_SAME)
+        yield Sign("builder", score, f"the builder agrees ({' '.join(compared.builder_seen)})")
     elif not compared.brand_seen and any(word not in YARD for word in asked.builder) and surface.yard:
         said, theirs = " ".join(asked.builder), " ".join(surface.yard)
         yield Sign("builder", weigh.BUILDER_DIFFERS, f"the builder is {theirs}, not {said}")

@@ -23,6 +23,7 @@ _SAME = str.maketrans(
 
 TICK = "['\u2019\u00b4`]"
 _HALF = re.compile(r"(?<=\d) 1/2(?!\d)|(?<=\d) ?½")
+_O_FOR_NOUGHT = re.compile(r"(?<=\d)o(?=\d|o?(?!\w))")
 _THOUSANDS = re.compile(r"(?<!\d)(\d),(\d{3})(?![\d.,])")
 _DECIMAL = re.compile(r"(?<=\d)[.,](?=\d)")
 _POINT = "\u0001"
@@ -46,6 +47,7 @@ def fold(name: str) -> str:
     if not text.isascii():
         text = _plain(text)
     text = _THOUSANDS.sub(r"\1\2", text.casefold())
+    text = _O_FOR_NOUGHT.sub("0", text)
     text = _DECIMAL.sub(_POINT, _APOSTROPHE.sub("", text))
     return " ".join(_OTHER.sub(" ", text).replace(_POINT, ".").split())
 

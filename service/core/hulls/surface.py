@@ -8,11 +8,13 @@ from typing import Protocol
 
 from service.core.hulls.fold import fold
 from service.core.hulls.parse import ParsedName, parse_name
+from service.core.hulls.sound import sound
 from service.core.hulls.vocabulary import YARD
 from service.core.record import HullModel
 
 SHORT = 4
 """A first word of up to so many letters may stand for initials."""
+_SHORT_WORD = 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,12 +74,19 @@ def own(words: Sequence[str]) -> tuple[str, ...]:
 
 
 def forms(yard: Sequence[str], words: Sequence[str]) -> set[str]:
-    """Return the texts under which a yard's model can be met exactly: glued with its yard or not, and initials."""
+    """Return the texts under which a yard's model can be met exactly: glued, by initials, and by its short words."""
     maker, named = own(yard), own(words)
     glued = {"".join(words), "".join(named), "".join((*maker, *named)), "".join((*maker[:1], *named))}
-    if not words:
+    if set(words) <= set(yard) or "".join(words) in initials(yard):
         glued |= {"".join(maker), "".join(yard)}
-    return {form for form in glued if form} | {f"^{form}" for form in (*initials(yard), *initials(words))}
+    short = {f"^{form}" for form in (*initials(yard), *initials(words))}
+    return {form for form in glued if form} | short | shaken(named or maker)
+
+
+def shaken(words: Sequence[str]) -> set[str]:
+    """Return what of short words a slip leaves alone, for they share too few letter groups: sound, and letters sorted."""
+    short = [w for w in words if SHORT <= len(w) <= _SHORT_WORD]
+    return {f"~{''.join(sorted(w))}" for w in short} | {f"%{sound(w)}" for w in short}
 
 
 def initials(words: Sequence[str]) -> set[str]:

@@ -24,7 +24,7 @@ RIGS = _words("sloop cutter kutter ketch ketsch yawl schooner slup bermudan")
 # What a yard calls itself beside its name.
 YARD = _words("""
     yard yards yachts yacht boat boats boatbuilders boatyard boatworks works marine mouldings sons brothers bros ltd
-    inc co company gmbh ag bv ab as sa srl spa oy industries group craft bat baat bater varv verft mek baad bade
+    inc co company gmbh ag bv ab as sa srl spa oy industries group craft bat baat bater varv varvet verft mek baad bade
     jachtbouw jachten werft bootswerft chantier chantiers naval navals cantiere cantieri astilleros astillero nautica
     stocznia jachtowa boot boote bot baden baten baad class klasse klasa type typ model modell modele
     modelo yachting and und et og och en y e de du van
@@ -47,6 +47,7 @@ _VARIANTS = (
     (r"\btall ?(?:rig|mast)\b", "tall"),
     (r"\bone ?design\b", "od"),
 )
+READ_AS = re.compile(r"(?<=\bmk)(?= ?[il]*l) ?[il]{2,3}\b")  # l read for I: "MklI"
 VARIANTS = tuple((re.compile(pattern), short) for pattern, short in _VARIANTS)
 CODES = frozenset(short for _, short in _VARIANTS)
 
@@ -66,7 +67,7 @@ KEPT_HULL = _words("""
 # Names of a trim: most often the same hull, sometimes a design of its own.
 TRIM = _words("""
     sport sports race racer racing regatta regata r performance perf p cruiser cruising cruise classic club comfort
-    competition comp family e plus evolution evo limited le exclusive prestige special sp elegance
+    competition comp family e plus evolution evo limited le exclusive prestige special sp elegance deluxe luxe de
 """)
 
 # Letters before a sail number.

@@ -15,6 +15,7 @@ from service.core.hulls.surface import Surface
 from service.core.hulls.vocabulary import KEPT_HULL, RIGS, TRIM, YARD
 from service.core.hulls.weigh import (
     ABBREVIATION,
+    CUT_SHORT,
     FUZZY_FROM,
     INITIALS,
     LIGHTEST_WORD,
@@ -22,6 +23,7 @@ from service.core.hulls.weigh import (
     SOUNDS_ALIKE,
     WORD_ALIKE,
     WORD_USABLE,
+    YARD_FOR_INITIALS,
 )
 
 _REMEMBERED = 1 << 16
@@ -47,7 +49,7 @@ class Words:
 
 @lru_cache(_REMEMBERED)
 def word_likeness(a: str, b: str) -> float:
-    """Return 0..1: 1 for one word, less for a misspelling or an abbreviation, near 0 for two words.
+    """Return 0..1 for a name's word and a model's: 1 for one word, less misspelt or cut short, near 0 for two words.
 
     >>> word_likeness("pelworth", "pellworth") > 0.9, word_likeness("tern", "kittar") < 0.5
     (True, True)
@@ -56,14 +58,13 @@ def word_likeness(a: str, b: str) -> float:
     """
     if a == b:
         return 1.0
-    short, long = sorted((a, b), key=len)
-    if len(short) < FUZZY_FROM and len(short) < SHORTEST_ABBREVIATION:
-        return 0.0
-    if long.startswith(short) and len(long) - len(short) >= SHORTEST_ABBREVIATION:
+    if b.startswith(a) and len(a) >= SHORTEST_ABBREVIATION:
+        return ABBREVIATION if len(b) - len(a) >= SHORTEST_ABBREVIATION else max(CUT_SHORT, fuzz.ratio(a, b) / 100)
+    if a.startswith(b) and len(b) >= FUZZY_FROM and a[len(b) :] in YARD:
         return ABBREVIATION
-    if len(short) < FUZZY_FROM:
+    if min(len(a), len(b)) < FUZZY_FROM - 1 or max(len(a), len(b)) < FUZZY_FROM:
         return 0.0
-    written = max(fuzz.ratio(a, b) / 100, OSA.normalized_similarity(a, b))
+    written = max(fuzz.ratio(a, b) / 100 if len(a) >= FUZZY_FROM else 0.0, OSA.normalized_similarity(a, b))
     return max(written, SOUNDS_ALIKE) if sound(a) == sound(b) else written
 
 
@@ -80,15 +81,19 @@ def compare_words(name: ParsedName, extra: tuple[str, ...], surface: Surface) ->
     covered, used, inexact, missing = _cover(pool, extra, target, any_will_do=named_by_yard)
     left = [w for i, w in enumerate(pool) if i not in used]
     seen = tuple(w for w in (*left, *extra) if _is_of(w, own_yard))
-    stray = [w for w in left if not (_says_nothing(w, name.suffix) or _is_of(w, yard) or _is_of(w, target))]
-    joined, over = _together([w for w in pool if w not in YARD], own_yard, target), list[str]()
+    stray = [w for w in left if not (_says_nothing(w, name.suffix) or _is_of(w, yard) or _again(w, target))]
+    whole = _yard_for_initials(pool, own_yard, target)
+    if set(target) <= set(surface.yard) and "".join(name.words) == "".join(surface.yard):
+        whole = 1.0
+    joined, over = _together([w for w in pool if w not in YARD], own_yard, target, yard), list[str]()
     if name.suffix and not joined:
-        joined, over = _together(list(name.words), own_yard, target), [w for w in stray if w in name.suffix]
-    if joined > covered:
-        covered, stray, missing = joined, over, False
+        joined, over = _together(list(name.words), own_yard, target, yard), [w for w in stray if w in name.suffix]
+    if max(joined, whole) > covered:
+        covered, stray, missing = max(joined, whole), stray if whole > joined else over, False
         inexact = [(" ".join(name.words), " ".join(target))] if joined < 1 else []
     told = [w for w in stray if w not in KEPT_HULL and w not in RIGS]
-    trim = [w for w in told if w in TRIM and w in name.suffix]
+    behind = name.suffix if name.number is not None else name.words[-1:]
+    trim = [w for w in told if w in TRIM and w in behind]
     return Words(
         likeness=covered,
         unsaid=not named_by_yard and covered == 0,
@@ -110,11 +115,20 @@ def _says_nothing(word: str, suffix: Sequence[str]) -> bool:
     return word in YARD and not (len(word) == 1 and word in suffix)
 
 
-def _together(words: list[str], own_yard: list[str], target: Sequence[str]) -> float:
+def _together(words: list[str], own_yard: list[str], target: Sequence[str], yard: list[str]) -> float:
     """Return the likeness of the words written as one, with the yard's where they are exactly those."""
-    if target and "".join(words) in {"".join((*own_yard, *target)), "".join((*own_yard[:1], *target))}:
+    glued = {"".join((*maker, *target)) for maker in (own_yard, own_yard[:1], yard)}
+    if target and "".join(words) in glued:
         return 1.0
     return _joined([w for w in words if not _is_of(w, own_yard) or _is_of(w, target)], target)
+
+
+def _yard_for_initials(words: Sequence[str], own_yard: list[str], target: Sequence[str]) -> float:
+    """Return how much it tells that a yard is said in full whose initials are all that its model is called by."""
+    if len(own_yard) < 2 or "".join(target) != "".join(w[0] for w in own_yard):  # noqa: PLR2004 - initials are of several
+        return 0.0
+    said = all(any(_is_of(w, [maker]) for w in words) for maker in own_yard) or _is_of("".join(own_yard), words)
+    return YARD_FOR_INITIALS if said else 0.0
 
 
 def _take_suffix(
@@ -182,10 +196,14 @@ def _joined(words: Sequence[str], target: Sequence[str]) -> float:
     return word_likeness(first, second) if min(len(first), len(second)) >= FUZZY_FROM else float(first == second)
 
 
+def _again(word: str, target: Sequence[str]) -> bool:
+    """Say whether a word is one of the model's, said twice."""
+    return word in target or (len(word) >= SHORTEST_ABBREVIATION and _is_of(word, target))
+
+
 def _is_of(word: str, words: Sequence[str]) -> bool:
     """Say whether `word` is one of `words`, misspelt, cut short, or their initials."""
     if len(words) > 1 and len(word) > 1 and word == "".join(w[0] for w in words):
         return True
-    if len(word) < SHORTEST_ABBREVIATION:
-        return any(len(other) >= FUZZY_FROM and other.startswith(word) for other in words) or word in words
-    return any(word_likeness(word, other) >= WORD_ALIKE for other in words)
+    cut = any(len(other) >= FUZZY_FROM and other.startswith(word) for other in words)
+    return cut or any(word_likeness(word, other) >= WORD_ALIKE for other in words)
