@@ -6,10 +6,11 @@ An empty cell is what nobody said; an empty word cannot be told from it in a tab
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import date, datetime
 from functools import cache
+from operator import attrgetter
 from typing import Any, Literal, get_args, get_origin
 
 from pydantic import BaseModel
@@ -117,17 +118,21 @@ def _kind_of(annotation: object) -> Kind:
 
 def values(record: Record) -> dict[str, Any]:
     """Return what the record says, by heading, as JSON values; nothing for what nobody said."""
-    said = {}
-    for column in columns():
-        value: Any = record
-        for part in column.path:
-            value = getattr(value, part)
-        if value is not None and value != column.default:
-            said[column.name] = _plain(value)
-    return said
+    return {
+        column.name: _plain(value)
+        for column, value in zip(columns(), _getter()(record), strict=True)
+        if value is not None and value != column.default
+    }
+
+
+@cache
+def _getter() -> Callable[[Record], tuple[Any, ...]]:
+    return attrgetter(*(".".join(column.path) for column in columns()))
 
 
 def _plain(value: Any) -> Any:  # noqa: ANN401 - a field of any type
+    if isinstance(value, (str, int, float)):
+        return value
     if isinstance(value, BaseModel):
         return value.model_dump(mode="json", by_alias=True, exclude_none=True)
     if isinstance(value, tuple):
@@ -139,8 +144,10 @@ def _plain(value: Any) -> Any:  # noqa: ANN401 - a field of any type
 
 def cells(record: Record) -> list[Cell]:
     """Return one row: a cell a column, JSON text where a column holds a list or a map."""
-    said = values(record)
-    return [_cell(said.get(column.name), column.kind) for column in columns()]
+    return [
+        None if value is None or value == column.default else _cell(_plain(value), column.kind)
+        for column, value in zip(columns(), _getter()(record), strict=True)
+    ]
 
 
 def _cell(value: Any, kind: Kind) -> Cell:  # noqa: ANN401 - JSON is any

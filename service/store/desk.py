@@ -17,6 +17,7 @@ from service.store.ids import IdMaker
 T = TypeVar("T")
 Clock = Callable[[], datetime]
 _FEW = 20
+_AT_ONCE = 1_000
 
 
 @dataclass(frozen=True)
@@ -32,6 +33,10 @@ class Desk:
     def one(self, statement: sa.Select[Any]) -> sa.Row[Any] | None:
         """Return the first row, None where there is none."""
         return self.connection.execute(statement).first()
+
+    def stream(self, statement: sa.Select[Any]) -> Iterator[sa.Row[Any]]:
+        """Yield the rows as they come: nothing holds all of them at once."""
+        yield from self.connection.execute(statement, execution_options={"yield_per": _AT_ONCE})
 
     def among(self, statement: sa.Select[Any], column: sa.Column[str], values: Sequence[str]) -> Iterator[sa.Row[Any]]:
         """Yield the rows in which `column` is one of `values`, however many there are."""

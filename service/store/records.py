@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 from typing import Any
 
@@ -37,6 +37,15 @@ class Records:
         What was merged into another record is left out, here and wherever records are counted or searched for.
         """
         return _records(self._desk.all(_CURRENT.where(_OWN)))
+
+    def each(self) -> Iterator[Record]:
+        """Yield what `all` returns, one after the other: nothing holds all of them at once."""
+        return map(_record, self._desk.stream(_CURRENT.where(_OWN)))
+
+    def each_history(self) -> Iterator[tuple[Revision, ...]]:
+        """Yield what `histories` returns, one after the other: nothing holds all of them at once."""
+        rows = self._desk.stream(_EVERY)
+        return (_revisions(group) for _, group in groupby(rows, lambda row: str(row.reference)))
 
     def count(self) -> int:
         """Return how many records there are."""
