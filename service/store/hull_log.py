@@ -5,13 +5,21 @@ from __future__ import annotations
 import json
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from typing import Any
+from datetime import datetime
+from typing import Any, NamedTuple
 
 import sqlalchemy as sa
 
 from service.core.registry import Cell, HullChange, Kind, in_effect
 from service.store.desk import Desk
 from service.store.schema import hull_change_models, hull_changes, hull_models
+
+
+class Mark(NamedTuple):
+    """Where a history stands."""
+
+    number: int
+    at: datetime
 
 
 class HullLog:
@@ -21,6 +29,16 @@ class HullLog:
     def version(self) -> int:
         """Return a number that grows with every change to hull models or aliases; 0 where there was none."""
         return int(self._desk.connection.execute(sa.select(sa.func.max(hull_changes.c.number))).scalar() or 0)
+
+    def mark(self, number: int | None = None) -> Mark | None:
+        """Return the last change's number and time, or those of a change; None where there is none.
+
+        Two histories that went apart, as after a restore, have different marks under one number.
+        """
+        c = hull_changes.c
+        wanted = sa.select(c.number, c.at).order_by(c.number.desc()).limit(1)
+        row = self._desk.one(wanted if number is None else wanted.where(c.number == number))
+        return None if row is None else Mark(row.number, row.at)
 
     def changed_since(self, version: int) -> frozenset[str]:
         """Return the ids of hull models that are not what they were then: changed, come, gone, or answering to more.
