@@ -12,6 +12,7 @@ from service.core.record import HullModel, Record
 from service.core.words import nearest
 from service.flow.refusal import Refused
 from service.flow.resolve import hull_of
+from service.flow.standing import under_survivors
 from service.store.record_search import Asked, Place
 from service.store.unit import UnitOfWork
 
@@ -109,7 +110,7 @@ def _plain(uow: UnitOfWork, wanted: Wanted, asked: Asked) -> Found:
         after = Place.read(wanted.after) if wanted.after else None
     except ValueError as problem:
         raise Refused(str(problem)) from None
-    records = uow.records.search(asked, after=after, limit=wanted.limit + 1)
+    records = under_survivors(uow, uow.records.search(asked, after=after, limit=wanted.limit + 1))
     page = records[: wanted.limit]
     more = len(records) > wanted.limit
     return Found(page, next=str(Place(page[-1].date, page[-1].reference)) if more else None)
@@ -118,7 +119,7 @@ def _plain(uow: UnitOfWork, wanted: Wanted, asked: Asked) -> Found:
 def _near(uow: UnitOfWork, wanted: Wanted, asked: Asked) -> Found:
     form = wanted.near or BoatForm()
     hulls = uow.hulls.all()
-    every = uow.records.all()
+    every = under_survivors(uow, uow.records.all())
     fleet = Fleet.build(every, {hull.id: hull for hull in hulls})
     decision = hull_of(HullIndex.build(hulls), form)
     own = decision.model.id if decision and decision.model else None

@@ -8,6 +8,7 @@ from service.core.boat import BoatForm
 from service.core.hulls import HullDecision, HullIndex
 from service.core.recall import Fleet, Recall, recall
 from service.flow.resolve import hull_of
+from service.flow.standing import under_survivors
 from service.store.unit import UnitOfWork
 
 
@@ -22,7 +23,7 @@ class Recalled:
 def recall_form(uow: UnitOfWork, form: BoatForm) -> Recalled:
     """Return precedents and votes for a form, unchecked by any fit."""
     hulls = uow.hulls.all()
-    fleet = Fleet.build(uow.records.all(), {hull.id: hull for hull in hulls})
+    fleet = Fleet.build(under_survivors(uow, uow.records.all()), {hull.id: hull for hull in hulls})
     decision = hull_of(HullIndex.build(hulls), form)
     hull_id = decision.model.id if decision and decision.model else None
     return Recalled(decision, recall(fleet, form, hull=hull_id))

@@ -56,6 +56,10 @@ class Hulls:
         """Return every hull model as it was written, merged ones too, each with its own aliases alone."""
         return self._shaped(self._desk.all(_SELECT.where(~hull_models.c.retired)), self._desk.all(_ALIASES))
 
+    def retired(self) -> tuple[HullModel, ...]:
+        """Return the hull models that were added by a change that was taken back, as they were written."""
+        return self._shaped(self._desk.all(_SELECT.where(hull_models.c.retired)), self._desk.all(_ALIASES))
+
     def get(self, hull_id: str) -> HullModel | None:
         """Return what stands for one hull model, None where there is no such id. A merged one leads to another."""
         return self.among([hull_id]).get(hull_id)
@@ -101,9 +105,16 @@ class Hulls:
         return counts
 
     def used(self, hull_ids: Sequence[str]) -> frozenset[str]:
-        """Return those of the ids that a record, a boat, an enquiry or a merge names."""
-        named = [table.c.hull_id for table in (records, boats, enquiries)] + [hull_models.c.merged_into]
+        """Return those of the ids that a record, a boat or an enquiry names."""
+        named = [table.c.hull_id for table in (records, boats, enquiries)]
         return frozenset(row[0] for c in named for row in self._desk.among(sa.select(c).distinct(), c, hull_ids))
+
+    def merged_into(self, hull_ids: Sequence[str]) -> dict[str, str]:
+        """Return the hull models that were merged into one of these, and into which."""
+        c = hull_models.c
+        return {
+            row.id: row.merged_into for row in self._desk.among(sa.select(c.id, c.merged_into), c.merged_into, hull_ids)
+        }
 
     def aliases(self, hull_ids: Sequence[str]) -> tuple[Alias, ...]:
         """Return the aliases of these hull models with who gave them, oldest first."""
@@ -111,9 +122,22 @@ class Hulls:
         rows = self._desk.among(sa.select(hull_aliases).order_by(c.at, c.alias), c.hull_id, hull_ids)
         return tuple(Alias(row.hull_id, row.alias, row.who, row.at, row.why) for row in rows)
 
+    def called(self, alias: str) -> tuple[str, ...]:
+        """Return the ids of the hull models that have this very alias."""
+        c = hull_aliases.c
+        return tuple(row.hull_id for row in self._desk.all(sa.select(c.hull_id).where(c.alias == alias)))
+
     def distinct(self) -> frozenset[tuple[str, str]]:
         """Return the pairs of ids that somebody said are two hull models, each in order."""
         return frozenset((row.one, row.other) for row in self._desk.all(sa.select(hull_distinct)))
+
+    def version(self) -> int:
+        """Return a number that grows with every change to hull models or aliases; 0 where there was none."""
+        return self.log.version()
+
+    def changed_since(self, version: int) -> frozenset[str]:
+        """Return the ids of hull models that are not what they were at that version: see `HullLog.changed_since`."""
+        return self.log.changed_since(version)
 
     def put(self, hulls: Sequence[HullModel], *, who: str, why: str, preview: bool = False) -> Put:
         """Add what is new, change what differs; aliases are only ever added. `preview` says it without doing it.

@@ -9,7 +9,7 @@ from typing import Self
 
 import sqlalchemy as sa
 
-from service.store.schema import records
+from service.store.schema import hull_models, records
 
 _MARK = "~"
 
@@ -56,7 +56,9 @@ class Place:
 def condition(asked: Asked, after: Place | None = None) -> Iterator[sa.ColumnElement[bool]]:
     """Give the conditions, all of which must hold; `after` in the order newest first, undated last."""
     c = records.c
-    for column, value in ((c.hull_id, asked.hull), (c.stern, asked.stern), (c.status, asked.status)):
+    if asked.hull is not None:
+        yield _of_hull(asked.hull)
+    for column, value in ((c.stern, asked.stern), (c.status, asked.status)):
         if value is not None:
             yield column == value
     if asked.dealer is not None:
@@ -73,3 +75,11 @@ def condition(asked: Asked, after: Place | None = None) -> Iterator[sa.ColumnEle
     elif after is not None:
         same_day = sa.and_(c.date == after.date, c.reference < after.reference)
         yield sa.or_(c.date.is_(None), c.date < after.date, same_day)
+
+
+def _of_hull(hull_id: str) -> sa.ColumnElement[bool]:
+    """Say that a record is of a hull model or of one that the same one stands for."""
+    c = hull_models.c
+    head = sa.select(sa.func.coalesce(c.survivor, c.id)).where(c.id == hull_id).scalar_subquery()
+    family = sa.select(c.id).where(sa.or_(c.id == head, c.survivor == head))
+    return records.c.hull_id.in_(family)
