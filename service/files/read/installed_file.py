@@ -39,7 +39,7 @@ def _document(data: bytes, name: str) -> dict[str, Any]:
         raise Unreadable(f"{name}: it is binary; give what was found on site as JSON or TOML")
     text = text_of(data, None)
     try:
-        found = json.loads(text) if text.lstrip().startswith(("{", "[")) else tomllib.loads(text)
+        found = json.loads(text) if text.lstrip().startswith("{") else tomllib.loads(text)
     except json.JSONDecodeError as problem:
         where = f"line {problem.lineno}, column {problem.colno}"
         raise Unreadable(f"{name}: broken JSON at {where}: {problem.msg}; mend it there") from None
