@@ -7,6 +7,7 @@ from collections.abc import Iterator
 import numpy as np
 
 from service.core.record import HullModel
+from tests.published.misspelling import marked, misspelt
 
 _BEGIN = (
     "b", "c", "d", "f", "g", "h", "k", "l", "m", "n", "p", "r", "s", "t", "v", "w",
@@ -58,3 +59,31 @@ def _model(dice: np.random.Generator, place: int, yard: str, line: str) -> HullM
         loa_mm=round(feet * 304.8 * float(dice.uniform(0.97, 1.03))),
         beam_mm=round(feet * 304.8 * 0.33),
     )
+
+
+def dirty_names(size: int, names: int, seed: int = 3) -> list[tuple[str, int | None]]:
+    """Return (name, length in mm or None) of models of `invented_hulls(size)`, one in five of one that is not in it."""
+    dice = np.random.default_rng(seed)
+    wanted = set(dice.integers(0, size, names).tolist())
+    known = [model for place, model in enumerate(invented_hulls(size)) if place in wanted]
+    absent = list(invented_hulls(len(known) // 4 + 1, seed=seed + 96))
+    found = []
+    for _ in range(names):
+        models = known if dice.random() < 0.8 else absent
+        found.append(_written(models[int(dice.integers(len(models)))], dice))
+    return found
+
+
+def _written(model: HullModel, dice: np.random.Generator) -> tuple[str, int | None]:
+    text = model.model if dice.random() < 0.5 else f"{model.builder} {model.model}"
+    words = text.split()
+    way = dice.random()
+    if way < 0.2:
+        words = ["".join(words)]
+    elif way < 0.5:
+        at = int(dice.integers(len(words)))
+        slip = (misspelt, marked)[int(dice.integers(2))]
+        words[at] = slip(words[at], dice) if words[at].isalpha() else words[at]
+    text = " ".join(words)
+    length = round(float(model.loa_mm or 0) * float(dice.normal(1, 0.004))) if dice.random() < 0.3 else None
+    return (text.upper() if dice.random() < 0.4 else text), length

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from service.core.hulls.beside import without_marks
 from service.core.hulls.fold import SET_APART, bare_number, fold
-from service.core.hulls.vocabulary import CODES, METRES, NOISE, NUMERALS, READ_AS, UNITS, VARIANTS, YARD
+from service.core.hulls.vocabulary import CODES, MAY_VARY, METRES, NOISE, NUMERALS, READ_AS, UNITS, VARIANTS, YARD
 
 LONGEST_NAME = 200
 _SMALL_METRES = 25
@@ -105,6 +105,8 @@ def parse_name(name: str, builders: Collection[str] = YARD) -> ParsedName:
 
 
 def _variants(text: str) -> str:
+    if not MAY_VARY.search(text):
+        return text
     for pattern, short in VARIANTS:
         text = pattern.sub(short, text)
     return READ_AS.sub(lambda found: found[0].replace("l", "i"), text)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import Protocol
 
 from service.core.hulls.fold import fold
@@ -54,10 +55,15 @@ def surfaces_of(model: HullModel) -> Iterator[Surface]:
 
 def ways_of(model: HullModel) -> Iterator[tuple[ParsedName, tuple[str, ...], str | None]]:
     """Return (parsed name, the yard's words, folded alias or None) of a model's name and its aliases."""
-    yard = tuple(fold(model.builder or "").split())
+    yard = _yard_words(model.builder or "")
     yield _own_words(model.model, yard), yard, None
     for alias in model.aliases:
         yield _own_words(alias, yard), yard, fold(alias)
+
+
+@lru_cache(4096)
+def _yard_words(builder: str) -> tuple[str, ...]:
+    return tuple(fold(builder).split())
 
 
 def _own_words(text: str, yard: tuple[str, ...]) -> ParsedName:

@@ -47,6 +47,8 @@ _VARIANTS = (
     (r"\btall ?(?:rig|mast)\b", "tall"),
     (r"\bone ?design\b", "od"),
 )
+# Without any of these letters no pattern above or below can be met; one look is cheaper than a dozen.
+MAY_VARY = re.compile(r"cockpit|sal(?:oon|on)|pil|ph|motor|ms|gat|ender|keel|dra|board|tall|design|mk")
 READ_AS = re.compile(r"(?<=\bmk)(?= ?[il]*l) ?[il]{2,3}\b")  # l read for I: "MklI"
 VARIANTS = tuple((re.compile(pattern), short) for pattern, short in _VARIANTS)
 CODES = frozenset(short for _, short in _VARIANTS)
