@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import getpass
-import os
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from datetime import date, datetime
@@ -13,6 +11,7 @@ from typing import Annotated, Any, get_args
 import typer
 
 from service.cli import faults, given, out
+from service.cli.doer import Who, doer
 from service.cli.options import Db, Json, Preview, opened
 from service.cli.pages import records as page
 from service.cli.sheet import Sheet
@@ -28,13 +27,15 @@ from service.flow.restore_revision import restore_revision
 from service.flow.step_record import Season, Told, record_outcome, step_record
 
 Ref = Annotated[str, typer.Argument(metavar="REF", help="The record's reference.")]
-Who = Annotated[str | None, typer.Option("--who", help="Who does it; else TRANSOM_WHO, else who is logged in.")]
 Why = Annotated[str | None, typer.Option("--why", help="The reason, kept in the record's history.")]
 MustWhy = Annotated[str, typer.Option("--why", help="The reason, kept in the record's history.")]
 Note = Annotated[str | None, typer.Option("--note", help="A note, kept with the outcome.")]
-Day = Annotated[datetime | None, typer.Option("--date", formats=["%Y-%m-%d"], help="The day it was; today if not said.")]
+Day = Annotated[
+    datetime | None, typer.Option("--date", formats=["%Y-%m-%d"], help="The day it was; today if not said.")
+]
 Expect = Annotated[
-    int | None, typer.Option("--expect", metavar="REVISION", min=1, help="The revision you worked on; told if it moved.")
+    int | None,
+    typer.Option("--expect", metavar="REVISION", min=1, help="The revision you worked on; told if it moved."),
 ]
 Anyway = Annotated[str | None, typer.Option("--anyway", metavar="WHY", help="Do it all the same, for this reason.")]
 INSTALLED = "as-installed"
@@ -66,7 +67,7 @@ def propose(
                 answers = read_answers(data, name)
         else:
             answers = kept_answer(store.reading(), answer)
-        made = propose_record(store.writing(), answers, chosen, who=_who(who), why=why, anyway=anyway)
+        made = propose_record(store.writing(), answers, chosen, who=doer(who), why=why, anyway=anyway)
     if json:
         document = {"schema": "record-change/1", "reference": made.record.reference, "revision": 1, "rank": made.rank}
         out.document({**document, "notes": list(made.notes), "record": _record(made.record)})
@@ -101,7 +102,7 @@ def step(
     site = _from_site(as_installed) if as_installed else None
     told = Told(_date(day), why, note, site, anyway)
     with opened(db) as store, _told_as_json(json):
-        done = step_record(store.writing(), ref, status, told, who=_who(who), expect=expect)  # type: ignore[arg-type] # one of the list above
+        done = step_record(store.writing(), ref, status, told, who=doer(who), expect=expect)  # type: ignore[arg-type] # one of the list above
     _show(done, status, json)
 
 
@@ -124,7 +125,7 @@ def outcome(
     """
     season = Season(False if changed and fitted is None else fitted, changed, note)
     with opened(db) as store, _told_as_json(json):
-        done = record_outcome(store.writing(), ref, season, who=_who(who), why=why, expect=expect)
+        done = record_outcome(store.writing(), ref, season, who=doer(who), why=why, expect=expect)
     _show(done, "outcome", json)
 
 
@@ -144,14 +145,15 @@ def measure(
     """
     said = _from_site(form)
     with opened(db) as store, _told_as_json(json):
-        done = measure_record(store.writing(), ref, said, who=_who(who), why=why, day=_date(day), expect=expect)
+        done = measure_record(store.writing(), ref, said, who=doer(who), why=why, day=_date(day), expect=expect)
     _show(done, "measured", json)
 
 
 def correct(
     ref: Ref,
     values: Annotated[
-        list[str], typer.Argument(metavar="FIELD=VALUE", help="Fields as an export names them; nothing after = empties.")
+        list[str],
+        typer.Argument(metavar="FIELD=VALUE", help="Fields as an export names them; nothing after = empties."),
     ],
     why: MustWhy,
     expect: Expect = None,
@@ -167,7 +169,7 @@ def correct(
             raise faults.BadInput(f"{one!r} sets nothing; write FIELD=VALUE, such as boat.year=1984")
         wanted[name.strip()] = value
     with opened(db) as store, faults.reading("what is set", "record"), _told_as_json(json):
-        done = correct_record(store.writing(), ref, wanted, who=_who(who), why=why, expect=expect)
+        done = correct_record(store.writing(), ref, wanted, who=doer(who), why=why, expect=expect)
     _show(done, "corrected", json)
 
 
@@ -182,7 +184,7 @@ def restore(
 ) -> None:
     """Make a record again what it was; what it is now stays in its history."""
     with opened(db) as store, _told_as_json(json):
-        done = restore_revision(store.writing(), ref, revision, who=_who(who), why=why, expect=expect)
+        done = restore_revision(store.writing(), ref, revision, who=doer(who), why=why, expect=expect)
     _show(done, f"as at revision {revision}", json)
 
 
@@ -204,10 +206,10 @@ def merge(
         raise faults.BadInput("--undo needs a reason (--why), and has no preview")
     with opened(db) as store:
         if undo:
-            done = unmerge_records(store.writing(), ref, other, who=_who(who), why=str(why))
+            done = unmerge_records(store.writing(), ref, other, who=doer(who), why=str(why))
         else:
             uow = store.reading() if preview else store.writing()
-            done = merge_records(uow, ref, other, who=_who(who), why=why, preview=preview)
+            done = merge_records(uow, ref, other, who=doer(who), why=why, preview=preview)
     if json:
         out.document(_merged(done))
         return
@@ -270,14 +272,3 @@ def _told_as_json(json: bool) -> Iterator[None]:
 
 def _date(day: datetime | None) -> date | None:
     return day.date() if day else None
-
-
-def _who(said: str | None) -> str:
-    """Return who does it: as said, else TRANSOM_WHO, else the name logged in with."""
-    named = said or os.environ.get("TRANSOM_WHO", "").strip()
-    if named:
-        return named
-    try:
-        return getpass.getuser()
-    except (KeyError, OSError):  # a user without a name, as in a container
-        raise faults.BadInput("nobody is logged in; say with --who (or TRANSOM_WHO) who does it") from None

@@ -17,7 +17,8 @@ if TYPE_CHECKING:
 ASKED = {
     "read", "resolve", "recall", "fit", "answer", "records import", "records export",
     "records find", "records show", "records history", "records propose", "records step", "records outcome",
-    "records measure", "records correct", "records restore", "records merge", "hulls import", "hulls list",
+    "records measure", "records correct", "records restore", "records merge",
+    "imports list", "imports show", "imports undo", "imports resume", "hulls import", "hulls list",
     "catalogue check", "catalogue load", "db upgrade", "db check", "recheck", "schema",
 }  # fmt: skip
 

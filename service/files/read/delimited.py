@@ -18,7 +18,7 @@ def delimited(data: bytes, encoding: str, separator: str, name: str) -> Iterator
 
     Unreadable names the row: a quote left open, a cell too long for one.
     """
-    csv.field_size_limit(LARGEST_CELL)  # the module's own limit is too low for long measurements in one cell
+    before = csv.field_size_limit(LARGEST_CELL)  # the module's own is too low for long measurements in one cell
     text = io.TextIOWrapper(io.BytesIO(data), encoding=encoding, newline="")
     number = 0
     rows = csv.reader(text, delimiter=separator, strict=True)
@@ -32,6 +32,8 @@ def delimited(data: bytes, encoding: str, separator: str, name: str) -> Iterator
             what = str(error)
         mend = "see that every quote is closed, and doubled inside text"
         raise Unreadable(f"{name}, row {number + 1}: {what}; {mend}") from None
+    finally:
+        csv.field_size_limit(before)
 
 
 def separator_of(data: bytes, encoding: str, known: Collection[str] = ()) -> str:

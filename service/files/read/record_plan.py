@@ -37,7 +37,8 @@ class Plan:
     """What becomes of the cells of one sheet. `groups` are the parts of the document that values go into.
 
     `number_rows` goes before the row's number to make a reference where no cell gives one; `guarded`: text may have an
-    apostrophe against being taken for a formula.
+    apostrophe against being taken for a formula; `origin` is the column that says where the row of a sheet of faults
+    stood first.
     """
 
     entries: list[Entry] = field(default_factory=list)
@@ -48,6 +49,7 @@ class Plan:
     headings: tuple[str, ...] = ()
     number_rows: str | None = None
     guarded: bool = False
+    origin: int | None = None
 
     @property
     def width(self) -> int:
@@ -73,6 +75,7 @@ def plan_of(headings: Sequence[str], mapping: Mapping | None, decimal: Decimal |
     rules = {rule.heading: rule for rule in mapping.column} if mapping else {}
     for index, heading in enumerate(headings):
         if heading.startswith(FAULTS) or not heading:
+            plan.origin = index if heading == f"{FAULTS}row" else plan.origin
             continue
         rule = rules.get(heading) or ColumnRule(heading=heading, to=heading)
         if rule.to == IGNORE:

@@ -49,7 +49,8 @@ def row_of(sheet: str | None, number: int, cells: Sequence[str], plan: Plan, see
     """Return the record in a row, or an error for each cell that keeps it from being one."""
     document, problems = _document(cells, plan)
     if plan.number_rows is not None and "reference" not in document:
-        document["reference"] = f"{plan.number_rows}{number}"
+        first = cells[plan.origin] if plan.origin is not None and plan.origin < len(cells) else ""
+        document["reference"] = f"{plan.number_rows}{first or number}"
     if not problems and len(cells) <= plan.width and "\0" not in "".join(cells):
         try:
             return seen.first(RecordRow(sheet, number, Record.model_validate(document)))

@@ -34,12 +34,20 @@ class Unwritable(ValueError):  # noqa: N818 - named for what it is
 
 @dataclass(frozen=True)
 class Sheet:
-    """One sheet to be written: its name, its headings, what each column holds, and its rows. The first cell names one."""
+    """One sheet to be written: its name, its headings, what each column holds, and its rows, of which the first cell names one.
+
+    `above` rows are left empty over the headings.
+    """
 
     name: str
     headings: Sequence[str]
     rows: Iterable[Sequence[Cell]]
     kinds: Sequence[Kind] = ()
+    above: int = 0
+
+    def where(self, row: Sequence[Cell], index: int) -> str:
+        """Return how messages speak of a cell."""
+        return f"{row[0]!r}, column {self.headings[index] if index < len(self.headings) else index + 1}"
 
 
 def put_csv(
@@ -56,6 +64,8 @@ def put_csv(
     """
     text = io.TextIOWrapper(stream, encoding="utf-8-sig" if mark else "utf-8", newline="", write_through=True)
     writer = csv.writer(text, delimiter=separator)
+    for _ in range(sheet.above):
+        writer.writerow(())
     writer.writerow(sheet.headings)
     as_text = written or _csv_cell
     writer.writerows([as_text(cell) for cell in row] for row in sheet.rows)
@@ -103,13 +113,13 @@ def put_xlsx(stream: IO[bytes], sheets: Iterable[Sheet]) -> None:
 def _put_page(page: Any, sheet: Sheet) -> None:  # noqa: ANN401 - xlsxwriter has no types
     page.freeze_panes(1, 1)
     for index, heading in enumerate(sheet.headings):
-        page.write_string(0, index, heading)
-    for number, row in enumerate(sheet.rows, start=1):
+        page.write_string(sheet.above, index, heading)
+    for number, row in enumerate(sheet.rows, start=1 + sheet.above):
         if number >= MOST_ROWS:
             raise Unwritable(f"more rows than a worksheet's {MOST_ROWS - 1}; export CSV, Parquet or JSON lines")
         for index, cell in enumerate(row):
             if cell is not None:
-                _put_cell(page, number, index, cell, f"{row[0]!r}, column {sheet.headings[index]}")
+                _put_cell(page, number, index, cell, sheet.where(row, index))
 
 
 def _put_cell(page: Any, row: int, index: int, cell: str | float | bool, where: str) -> None:  # noqa: ANN401, FBT001 - xlsxwriter has no types

@@ -64,12 +64,14 @@ def _content(sheets: Iterable[Sheet]) -> Iterator[str]:
     for sheet in sheets:
         yield f"<table:table table:name={_quoted(sheet.name)}>"
         yield f'<table:table-column table:number-columns-repeated="{len(sheet.headings)}"/>'
+        if sheet.above:
+            yield f'<table:table-row table:number-rows-repeated="{sheet.above}"><table:table-cell/></table:table-row>'
         yield f"<table:table-row>{''.join(_cell(heading, heading) for heading in sheet.headings)}</table:table-row>"
         for number, row in enumerate(sheet.rows, start=1):
             if number >= MOST_ROWS:
                 raise Unwritable(f"more rows than a worksheet's {MOST_ROWS - 1}; export CSV, Parquet or JSON lines")
             cells = (
-                "<table:table-cell/>" if cell is None else _cell(cell, f"{row[0]!r}, column {sheet.headings[index]}")
+                "<table:table-cell/>" if cell is None else _cell(cell, sheet.where(row, index))
                 for index, cell in enumerate(row)
             )
             yield f"<table:table-row>{''.join(cells)}</table:table-row>"
