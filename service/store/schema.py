@@ -6,9 +6,9 @@ import sqlalchemy as sa
 
 from service.store.dialect import UtcTime
 
-HEAD = "0004"
+HEAD = "0005"
 """The newest revision in `migrations`."""
-KNOWN = ("0001", "0002", "0003", HEAD)
+KNOWN = ("0001", "0002", "0003", "0004", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
@@ -291,3 +291,22 @@ hull_change_models = sa.Table(
     sa.Column("hull_id", sa.String, sa.ForeignKey("hull_models.id"), primary_key=True, index=True),
 )
 """Which hull models a change concerned."""
+
+recall_weights = sa.Table(
+    "recall_weights",
+    metadata,
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("at", UtcTime, nullable=False),
+    sa.Column("records", sa.Integer, nullable=False),
+    sa.Column("gains", sa.Text, nullable=False),
+    sa.Column("document", sa.Text, nullable=False),
+)
+"""Weights learned from the fleet; the highest number is in use."""
+
+stamps = sa.Table(
+    "stamps",
+    metadata,
+    sa.Column("name", sa.String, primary_key=True),
+    sa.Column("stamp", sa.String, nullable=False),
+)
+"""Another stamp with every transaction that changes what it stands for."""

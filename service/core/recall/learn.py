@@ -19,6 +19,7 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.optimize import minimize
 
+from service.core.recall.ascent import likelihood
 from service.core.recall.distance import MIX, STERN_PLACE, Floats, Places, deltas
 from service.core.recall.features import FEATURES
 from service.core.recall.fleet import Fleet, by_feature
@@ -33,7 +34,7 @@ _PULL = 0.4
 """How strongly weights are held to the hand-set ones, in boats by squared change of a logarithm."""
 _LOOSE = 0.1
 """Bandwidth, sister's weight and prior are held so much less."""
-_STEPS = 40
+_STEPS = 25
 _NEWCOMER = 0.5
 """Votes spread over all choices, so that one made once only is not impossible when its record is left out."""
 
@@ -44,12 +45,14 @@ class TooFewError(ValueError):
 
 @dataclass(frozen=True, eq=False)
 class Pairs:
-    """Every asked record against every voting one: differences by feature, the weight of the vote, sister ships."""
+    """Every asked record against every voting one: differences by feature, the weight of the vote, sister ships.
+
+    A difference is not a number where either lacks the feature.
+    """
 
     asked: Places
     voting: Places
     apart: NDArray[np.float32]
-    known: NDArray[np.float32]
     votes: Floats
     sister: NDArray[np.bool_]
 
@@ -61,19 +64,15 @@ class Pairs:
             raise TooFewError(f"{int(installed.sum())} records are installed; weights are learned from {ENOUGH} on")
         asked, voting = _spread(np.flatnonzero(installed), MOST_ASKED), _spread(fleet_places(fleet), MOST_VOTING)
         theirs = fleet.rows.some(voting)
-        size = (len(FEATURES), asked.size, voting.size)
-        apart, known = np.empty(size, np.float32), np.empty(size, np.float32)
+        apart = np.empty((asked.size, len(FEATURES), voting.size), np.float32)
         for n, place in enumerate(asked):
             far, both = deltas(theirs, fleet.rows.some(np.array([place])))
-            apart[:, n], known[:, n] = np.where(both, far, 0.0), both
+            apart[n] = np.where(both, far, np.nan)
         votes = np.where(asked[:, None] == voting[None, :], 0.0, fleet.speaks_for[voting][None, :])
         votes *= _can_mix(fleet.rows.values[STERN_PLACE, asked], theirs.values[STERN_PLACE])
         hulls = fleet.hull[asked][:, None]
-        flat = (len(FEATURES), -1)
-        return cls(
-            asked, voting, apart.reshape(flat), known.reshape(flat), votes,
-            (hulls == fleet.hull[voting][None, :]) & (hulls >= 0),
-        )  # fmt: skip
+        sister = (hulls == fleet.hull[voting][None, :]) & (hulls >= 0)
+        return cls(asked, voting, apart, votes, sister)
 
 
 def fleet_places(fleet: Fleet) -> Places:
@@ -113,26 +112,14 @@ class Likelihood:
             _left_out(choices, fleet.speaks_for, pairs.asked),
         )  # fmt: skip
 
-    def __call__(self, point: Floats, *, sisters: bool) -> tuple[float, Floats]:
-        """Return the mean log likelihood and its gradient; without `sisters`, as if every hull model were new."""
-        pairs, grown = self.pairs, np.exp(point)
-        w, (h, s, a) = grown[:-3], grown[-3:]
-        size = pairs.votes.shape
-        whole = (w.astype(np.float32) @ pairs.known).reshape(size) + self.shrink
-        far = ((w.astype(np.float32) @ pairs.apart).reshape(size) + self.shrink * self.middle) / whole
-        cast = np.exp(-((far / h) ** 2)) * pairs.votes
-        cast *= np.where(pairs.sister, s, 1.0) if sisters else ~pairs.sister
-        right, every = (cast * self.same).sum(1) + a * self.frequency, cast.sum(1) + a
-        slope = (self.same / right[:, None] - 1 / every[:, None]) / size[0] * cast
-        by_far = -2 * slope * far / h**2 / whole
-        gradient = np.empty_like(point)
-        gradient[:-3] = pairs.apart @ by_far.ravel().astype(np.float32)
-        gradient[:-3] -= pairs.known @ (by_far * far).ravel().astype(np.float32)
-        gradient[:-3] *= w
-        gradient[-3] = (2 * slope * far**2).sum() / h**2
-        gradient[-2] = slope[pairs.sister].sum() if sisters else 0.0
-        gradient[-1] = a * (self.frequency / right - 1 / every).sum() / size[0]
-        return float(np.log(right / every).mean()), gradient
+    def __call__(self, point: Floats) -> tuple[float, Floats]:
+        """Return the mean log likelihood, half with sister ships and half without, and its gradient."""
+        pairs, grown, slope = self.pairs, np.exp(point), np.empty_like(point)
+        value = likelihood(
+            pairs.apart, pairs.votes, pairs.sister, self.same, self.frequency, grown[:-3], grown[-3:],
+            np.array([self.shrink, self.middle]), slope,
+        )  # fmt: skip
+        return value, slope
 
 
 def _left_out(choices: Choices, speaks_for: Floats, asked: Places) -> Floats:
@@ -150,18 +137,18 @@ def learned_kernels(fleet: Fleet) -> Weights:
     )
 
 
-def _learned(likelihood: Likelihood, start: Kernel) -> Kernel:
+def _learned(chosen: Likelihood, start: Kernel) -> Kernel:
     features = by_feature(start)
     learns = features > 0
     begin = np.log(np.r_[np.where(learns, features, 1e-12), start.bandwidth, start.sister, start.prior])
-    hold = np.r_[learns.astype(np.float64), np.full(3, _LOOSE)] * _PULL / likelihood.pairs.asked.size
+    hold = np.r_[learns.astype(np.float64), np.full(3, _LOOSE)] * _PULL / chosen.pairs.asked.size
 
     def cost(point: Floats) -> tuple[float, Floats]:
-        (near, slope), (far, other) = likelihood(point, sisters=True), likelihood(point, sisters=False)
+        value, slope = chosen(point)
         off = point - begin
-        gradient = -(slope + other) / 2 + 2 * hold * off
+        gradient = 2 * hold * off - slope
         gradient[:-3][~learns] = 0.0
-        return -(near + far) / 2 + float(hold @ off**2), gradient
+        return float(hold @ off**2) - value, gradient
 
     found = np.exp(minimize(cost, begin, jac=True, method="L-BFGS-B", options={"maxiter": _STEPS}).x)
     weights = {f.path: float(w) for f, w, known in zip(FEATURES, found, learns, strict=False) if known}

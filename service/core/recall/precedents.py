@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import numpy as np
 
-from service.core.boat import BoatForm
+from service.core.boat import STERNS, BoatForm
 from service.core.recall.differences import differences
+from service.core.recall.distance import STERN_PLACE
 from service.core.recall.fleet import Fleet
 from service.core.recall.ranking import Ranking, rank
 from service.core.recall.shapes import Precedent, Recall
@@ -26,7 +29,15 @@ def recall(fleet: Fleet, form: BoatForm, *, hull: str | None, limit: int = 8) ->
         precedents=tuple(_precedent(fleet, ranking, int(place)) for place in shown),
         votes=tuple(votes(fleet, ranking)),
         sisters=int(ranking.sister.sum()),
+        **_stern(fleet, ranking),
     )
+
+
+def _stern(fleet: Fleet, ranking: Ranking) -> dict[str, Any]:
+    here = ranking.one.values[STERN_PLACE, 0]
+    if np.isnan(here):
+        return {"stern": None, "same_stern": None}
+    return {"stern": STERNS[int(here)], "same_stern": int((fleet.rows.values[STERN_PLACE] == here).sum())}
 
 
 def _shown(ranking: Ranking, limit: int) -> list[int]:

@@ -101,6 +101,7 @@ class Weights(Shape):
     status: Mapping[Status, AtLeastNothing] = {"installed": 1.0, "shipped": 0.8, "proposed": 0.4, "withdrawn": 0.0}
     withdrawn: AtLeastNothing = 0.3  # speaks against the configuration, in votes
     failed: AtLeastNothing = 0.6
+    refuted: Share = 0.3  # what is left of a chance where the fit refutes it: measurements err, and so does a fit
     doubt: Positive = 1.0  # votes never cast: one failure alone does not rule a configuration out
 
     def part(self, name: Part) -> Kernel:
