@@ -12,7 +12,7 @@ from service.core.hulls.ngrams import Codes, grams
 from service.core.hulls.parse import ParsedName
 from service.core.hulls.part import Part
 from service.core.hulls.segment import Places
-from service.core.hulls.surface import SHORT, Surface, initials, own, shaken
+from service.core.hulls.surface import Surface, asked_forms, compared
 
 _SAME_NUMBER = 20  # families and numbers, where the number is the one asked for
 _ANY_NUMBER = 10  # families, where no number is asked for
@@ -44,7 +44,7 @@ class Look:
         extra: tuple[str, ...],
     ) -> None:
         self._parts, self._name, self._extra = parts, name, extra
-        text = " ".join(own((*name.builder, *name.words, *name.suffix, *extra)))
+        text = compared((*name.builder, *name.words, *name.suffix, *extra))
         wanted = np.unique(grams([text])[1])
         weights = rarity(wanted)
         self._likeness = [part.segment.grams.likeness(wanted, weights) for part in parts]
@@ -78,10 +78,7 @@ class Look:
     def _exact(self) -> list[_Found]:
         """Return the pairs called just so, written in one word or in several, with their yard, or by initials."""
         name = self._name
-        said = {"".join(w) for w in (name.words, own(name.words), (*name.builder, *name.words), own(self._extra))}
-        said |= {"".join((*own(self._extra), *name.words)), "".join((*name.words, *name.suffix))}
-        short = {*initials(name.words), *initials(self._extra), *(s for s in said if len(s) <= SHORT)}
-        wanted = sorted({s for s in said if s} | {f"^{s}" for s in short if s} | shaken((*name.words, *self._extra)))
+        wanted = asked_forms(name, self._extra)
         found: list[_Found] = []
         for i, part in enumerate(self._parts):
             pairs = {int(p) for form in wanted for p in part.segment.keys.get((form, name.number))}

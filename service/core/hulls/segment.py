@@ -20,7 +20,7 @@ from service.core.hulls.columns import Columns
 from service.core.hulls.fold import bare_number
 from service.core.hulls.ngrams import Trigrams
 from service.core.hulls.parse import ParsedName
-from service.core.hulls.surface import Surface, forms, own, ways_of
+from service.core.hulls.surface import Surface, compared, forms, ways_of
 from service.core.hulls.vocabulary import CODES
 from service.core.record import HullModel
 
@@ -39,7 +39,7 @@ class Family(NamedTuple):
     @property
     def text(self) -> str:
         """Return what a name's words are compared with."""
-        return " ".join(own((*self.yard, *self.words, *self.behind)))
+        return compared((*self.yard, *self.words, *self.behind))
 
 
 class Tail(NamedTuple):

@@ -79,6 +79,19 @@ def own(words: Sequence[str]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(w for w in words if w not in YARD)) or tuple(dict.fromkeys(words))
 
 
+def compared(words: Sequence[str]) -> str:
+    """Return words as the text that is compared by its letter groups."""
+    return " ".join(own(words))
+
+
+def asked_forms(name: ParsedName, extra: tuple[str, ...]) -> list[str]:
+    """Return the forms under which what a name means could be met exactly; `extra` is a builder said apart."""
+    said = {"".join(w) for w in (name.words, own(name.words), (*name.builder, *name.words), own(extra))}
+    said |= {"".join((*own(extra), *name.words)), "".join((*name.words, *name.suffix))}
+    short = {*initials(name.words), *initials(extra), *(s for s in said if len(s) <= SHORT)}
+    return sorted({s for s in said if s} | {f"^{s}" for s in short if s} | shaken((*name.words, *extra)))
+
+
 def forms(yard: Sequence[str], words: Sequence[str]) -> set[str]:
     """Return the texts under which a yard's model can be met exactly: glued, by initials, and by its short words."""
     maker, named = own(yard), own(words)
