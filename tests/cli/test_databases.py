@@ -28,6 +28,11 @@ def commands(form: Path, fixtures: Path) -> list[tuple[object, ...]]:
         ("records", "export"),
         ("hulls", "import", fixtures / "hulls.csv"),
         ("hulls", "list"),
+        ("hulls", "show", "tarnholt-36"),
+        ("hulls", "alias", "tarnholt-36", "Grey Lady"),
+        ("hulls", "merge", "tarnholt-36", "tressick-36"),
+        ("hulls", "duplicates"),
+        ("hulls", "undo", "1"),
         ("catalogue", "load", fixtures / "catalogue.toml"),
     ]
 
