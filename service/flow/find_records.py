@@ -5,11 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from service.core.boat import STERNS, BoatForm
-from service.core.hulls import HullDecision, HullIndex, resolve
+from service.core.hulls import HullDecision, resolve
 from service.core.recall import Fleet
 from service.core.recall.nearest import Near, nearest_records
 from service.core.record import HullModel, Record
 from service.core.words import nearest
+from service.flow.hull_index import hull_index
 from service.flow.refusal import Refused
 from service.flow.resolve import hull_of
 from service.flow.standing import under_survivors
@@ -101,7 +102,7 @@ def _hull(uow: UnitOfWork, name: str | None) -> tuple[HullDecision | None, str |
         return None, None
     if uow.hulls.get(name) is not None:
         return None, name
-    decision = resolve(HullIndex.build(uow.hulls.all()), name)
+    decision = resolve(hull_index(uow), name)
     return decision, decision.model.id if decision.model else None
 
 
@@ -121,7 +122,7 @@ def _near(uow: UnitOfWork, wanted: Wanted, asked: Asked) -> Found:
     hulls = uow.hulls.all()
     every = under_survivors(uow, uow.records.all())
     fleet = Fleet.build(every, {hull.id: hull for hull in hulls})
-    decision = hull_of(HullIndex.build(hulls), form)
+    decision = hull_of(hull_index(uow), form)
     own = decision.model.id if decision and decision.model else None
     among = None if asked == Asked() else uow.records.matching(asked)
     near = nearest_records(fleet, form, hull=own, among=among, limit=wanted.limit)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from threading import Lock
 
 from service.core.hulls import HullIndex
+from service.store.desk import uncollected
 from service.store.hull_log import Mark
 from service.store.unit import UnitOfWork
 
@@ -46,4 +47,5 @@ class _Holder:
                 changed = uow.hulls.log.changed_since(earlier.number)
                 fresh = {hull.id: hull for hull in uow.hulls.among(changed).values()}
                 return index.updated(fresh.values(), changed - set(fresh))
-        return HullIndex.build(uow.hulls.all())
+        with uncollected():
+            return HullIndex.build(uow.hulls.all())

@@ -9,6 +9,7 @@ from service.core.answer.compose import Known
 from service.core.catalogue import Catalogue
 from service.core.hulls import HullIndex
 from service.core.recall import WEIGHTS, Fleet
+from service.flow.hull_index import hull_index
 from service.flow.standing import under_survivors
 from service.store.unit import UnitOfWork
 
@@ -62,4 +63,4 @@ def _built(uow: UnitOfWork) -> Memory:
         makes=None if catalogue is None else lambda one: catalogue.misfit(one) is None,
         refused=uow.replaced.all(),
     )
-    return Memory(fleet, HullIndex.build(hulls), catalogue)
+    return Memory(fleet, hull_index(uow), catalogue)
