@@ -37,15 +37,27 @@ PY
 # Debian ships Python without what makes environments: fetch that where it may be done, else say how.
 need_venv_module() { # python
   "$1" -c 'import ensurepip, venv' >/dev/null 2>&1 && return
-  if [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; then
-    local package
-    package=$("$1" -c 'import sys; print("python%d.%d-venv" % sys.version_info[:2])')
-    say "Installing $package, which Debian keeps apart from Python"
-    export DEBIAN_FRONTEND=noninteractive
-    { apt-get install -y -q "$package" || { apt-get update -q && apt-get install -y -q "$package"; }; } >&2 && return
-  fi
+  local package
+  package=$("$1" -c 'import sys; print("python%d.%d-venv" % sys.version_info[:2])')
+  install_package "$package" && return
   say "This Python cannot make environments: its venv module is missing. As root: apt-get install python3-venv"
   return 1
+}
+
+# Installs a package where it may be done: as root, on Debian and its like.
+install_package() { # package
+  { [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; } || return 1
+  say "Installing $1 by apt-get"
+  export DEBIAN_FRONTEND=noninteractive
+  { apt-get install -y -q "$1" || { apt-get update -q && apt-get install -y -q "$1"; }; } >&2
+}
+
+# Tests start a PostgreSQL server of their own: fetch one where that may be done, else say how one gets one.
+need_postgres() {
+  local find=("$venv/bin/python" -m tests.support.postgres)
+  (cd "$top" && "${find[@]}") >/dev/null 2>&1 && return
+  install_package postgresql || true
+  (cd "$top" && "${find[@]}") >/dev/null
 }
 
 make_venv() {

@@ -14,6 +14,7 @@ from service.core.form import FormError
 from service.files.read.errors import Unreadable
 from service.flow.fit import NotInCatalogueError
 from service.flow.known import NoCatalogueError
+from service.flow.refusal import Refused
 from service.store.errors import BadAddress, Conflict, StoreError
 
 DONE, NO, BAD_INPUT, CANNOT_WORK = 0, 1, 2, 3
@@ -52,7 +53,7 @@ def tell(error: Exception) -> int:
 
 def explain(error: Exception) -> tuple[int, str]:
     """Return the exit status and the message for an error."""
-    if isinstance(error, (BadInput, Unreadable, FormError, NotInCatalogueError, BadAddress, Conflict)):
+    if isinstance(error, (BadInput, Refused, Unreadable, FormError, NotInCatalogueError, BadAddress, Conflict)):
         return BAD_INPUT, str(error)
     if isinstance(error, (StoreError, NoCatalogueError)):
         return CANNOT_WORK, str(error)

@@ -5,7 +5,19 @@ from __future__ import annotations
 import sys
 from collections.abc import Sequence
 
-from service.cli import catalogue, database, faults, fitting, hulls, reading, rechecking, records, resolving, schemas
+from service.cli import (
+    catalogue,
+    database,
+    faults,
+    fitting,
+    hulls,
+    importing,
+    reading,
+    rechecking,
+    records,
+    resolving,
+    schemas,
+)
 from service.cli.options import group
 
 PROGRAM = "transom"
@@ -18,6 +30,7 @@ app.command("recall")(fitting.recall)
 app.command("fit")(fitting.fit)
 app.command("answer")(fitting.answer)
 app.add_typer(records.commands, name="records")
+app.add_typer(importing.commands, name="imports")
 app.add_typer(hulls.commands, name="hulls")
 app.add_typer(catalogue.commands, name="catalogue")
 app.add_typer(database.commands, name="db")

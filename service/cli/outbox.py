@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from pathlib import Path
+from typing import IO
 
 from service.cli.faults import BadInput
 from service.core.answer import Answers, reply
@@ -38,9 +40,17 @@ def _write(path: Path, text: str) -> None:
 
 def write_bytes(path: Path, data: bytes) -> None:
     """Write all of it or nothing: a file half written is never found under its name."""
+    with written(path) as stream:
+        stream.write(data)
+
+
+@contextmanager
+def written(path: Path) -> Iterator[IO[bytes]]:
+    """Yield a stream whose content stands under the name once it is whole, and is gone where something goes wrong."""
     half = path.with_name(f".{path.name}.{os.getpid()}")
     try:
-        half.write_bytes(data)
+        with half.open("wb") as stream:
+            yield stream
         half.replace(path)
     finally:
         half.unlink(missing_ok=True)

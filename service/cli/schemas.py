@@ -16,6 +16,8 @@ from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue
 from service.core.fit import Fit
 from service.core.hulls import HullDecision
+from service.core.installed import AsInstalled
+from service.core.measurement import Measurement
 from service.core.reading import Reading
 from service.core.record import HullModel, Record
 from service.core.words import nearest
@@ -28,6 +30,8 @@ SHAPES: dict[str, type[BaseModel]] = {
     "answer": Answer,
     "fit": Fit,
     "record": Record,
+    "as-installed": AsInstalled,
+    "measurement": Measurement,
     "hull": HullModel,
     "hull-decision": HullDecision,
     "catalogue": Catalogue,

@@ -43,7 +43,9 @@ OBSTACLE_KINDS: tuple[str, ...] = get_args(ObstacleKind)
 METHODS: tuple[str, ...] = get_args(Method)
 
 
-def _quantity(dimension: units.Dimension) -> BeforeValidator:
+def _quantity(dimension: units.Dimension, shown: Any) -> BeforeValidator:  # noqa: ANN401 - a type with its bounds
+    """Read text with a unit. It stands behind the bounds of its field, which the validator's own code then checks."""
+
     def read(value: object) -> object:
         if not isinstance(value, str):
             return value
@@ -52,7 +54,7 @@ def _quantity(dimension: units.Dimension) -> BeforeValidator:
             raise ValueError(f"{value!r} is {got.reason}: {got.why}")  # noqa: TRY004 - pydantic wants ValueError
         return got.value
 
-    return BeforeValidator(read, json_schema_input_type=float | str)
+    return BeforeValidator(read, json_schema_input_type=shown)
 
 
 def _span(value: tuple[float | None, float | None] | None) -> tuple[float | None, float | None] | None:
@@ -62,10 +64,14 @@ def _span(value: tuple[float | None, float | None] | None) -> tuple[float | None
 
 
 FAR_MM = 60_000.0
-Length = Annotated[float, _quantity("length"), Field(ge=-FAR_MM, le=FAR_MM, allow_inf_nan=False)]
-Size = Annotated[float, _quantity("length"), Field(ge=0, le=FAR_MM, allow_inf_nan=False)]
-Angle = Annotated[float, _quantity("angle"), Field(ge=-80, le=80, allow_inf_nan=False)]
-Mass = Annotated[float, _quantity("mass"), Field(gt=0, le=500_000, allow_inf_nan=False)]
+_LENGTH = Field(ge=-FAR_MM, le=FAR_MM, allow_inf_nan=False)
+_SIZE = Field(ge=0, le=FAR_MM, allow_inf_nan=False)
+_ANGLE = Field(ge=-80, le=80, allow_inf_nan=False)
+_MASS = Field(gt=0, le=500_000, allow_inf_nan=False)
+Length = Annotated[float, _LENGTH, _quantity("length", Annotated[float | str, _LENGTH])]
+Size = Annotated[float, _SIZE, _quantity("length", Annotated[float | str, _SIZE])]
+Angle = Annotated[float, _ANGLE, _quantity("angle", Annotated[float | str, _ANGLE])]
+Mass = Annotated[float, _MASS, _quantity("mass", Annotated[float | str, _MASS])]
 Span = Annotated[tuple[Length | None, Length | None], AfterValidator(_span)]
 Text = Annotated[str, Field(max_length=2000)]
 

@@ -32,21 +32,21 @@ def merged(newer: BoatForm, older: BoatForm) -> BoatForm:
     Each measurement keeps the method and the uncertainty it was taken with, those said of a whole form included.
     """
     data = _filled(newer.document(), older.document())
-    kept = [path for path in _stated(data) if _said(newer, path)]
-    taken = [path for path in _stated(data) if not _said(newer, path)]
+    kept = [path for path in stated(data) if _said(newer, path)]
+    taken = [path for path in stated(data) if not _said(newer, path)]
     for part in ("methods", "uncertainties"):
         mine, theirs = getattr(newer, part), getattr(older, part)
         data[part] = {**_of(mine, kept, spread=bool(taken)), **_of(theirs, taken, spread=True)}
     return parse_form(data)
 
 
-def _stated(data: Mapping[str, Any], stem: str = "") -> Iterator[str]:
+def stated(data: Mapping[str, Any], stem: str = "") -> Iterator[str]:
     """Give the paths of what a form's document says of the boat, a list as one."""
     parts = ("boat", "transom", "main_rudder", "obstacles")
     for key, value in data.items():
         if stem or key in parts:
             if isinstance(value, dict):
-                yield from _stated(value, f"{key}.")
+                yield from stated(value, f"{key}.")
             else:
                 yield f"{stem}{key}"
 

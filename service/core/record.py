@@ -3,14 +3,21 @@
 from __future__ import annotations
 
 from datetime import date as Date  # noqa: N812 - the field is called date
-from typing import Literal
+from typing import Literal, Self
 
-from pydantic import Field
+from pydantic import Field, model_validator
 
 from service.core.boat import BoatForm, Length, Shape, Size, Text
 from service.core.catalogue import Configuration
 
 Status = Literal["proposed", "shipped", "installed", "withdrawn"]
+NEXT: dict[Status, tuple[Status, ...]] = {
+    "proposed": ("shipped", "withdrawn"),
+    "shipped": ("installed", "withdrawn"),
+    "installed": ("withdrawn",),
+    "withdrawn": (),
+}
+"""Where a record may step by itself; every other step is a correction and needs a reason."""
 
 
 class RecordedPlacement(Shape):
@@ -24,12 +31,36 @@ class RecordedPlacement(Shape):
 
 
 class Outcome(Shape):
+    """How it went. `changed`: what was changed on site, and why; `note`: what was heard afterwards."""
+
     fitted_as_proposed: bool | None = None
     note: Text | None = None
+    changed: Text | None = None
+
+
+class Proposed(Shape):
+    """The configuration that had been proposed, where another one was installed: all four codes, or none."""
+
+    gear: str | None = Field(None, min_length=1, max_length=80)
+    lower: str | None = Field(None, min_length=1, max_length=80)
+    upper: str | None = Field(None, min_length=1, max_length=80)
+    shaft: str | None = Field(None, min_length=1, max_length=80)
+
+    @model_validator(mode="after")
+    def _all_or_none(self) -> Self:
+        said = [code is not None for code in (self.gear, self.lower, self.upper, self.shaft)]
+        if any(said) and not all(said):
+            raise ValueError("give all of gear, lower, upper and shaft, or none of them")
+        return self
 
 
 class Record(Shape):
-    """One installation: proposed, shipped, as installed, or withdrawn. `hull` is the hull model's id once known."""
+    """One installation: proposed, shipped, as installed, or withdrawn. `hull` is the hull model's id once known.
+
+    `configuration` and `placement` are what is on the boat as far as anybody knows: as installed once it is installed,
+    as proposed before. Where the two differ `proposed` keeps what had been proposed, and `replaced` gives it.
+    `answer` is the id of the answer it was proposed by.
+    """
 
     reference: str = Field(min_length=1, max_length=80)
     status: Status
@@ -40,7 +71,15 @@ class Record(Shape):
     configuration: Configuration
     placement: RecordedPlacement = RecordedPlacement()
     outcome: Outcome = Outcome()
+    proposed: Proposed = Proposed()
     catalogue: str | None = None
+    answer: Text | None = None
+
+    @property
+    def replaced(self) -> Configuration | None:
+        """Return what had been proposed where another configuration was installed; None where none was replaced."""
+        said = self.proposed.model_dump(exclude_none=True)
+        return Configuration.model_validate(said) if said else None
 
 
 class HullModel(Shape):

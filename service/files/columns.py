@@ -6,18 +6,18 @@ An empty cell is what nobody said; an empty word cannot be told from it in a tab
 from __future__ import annotations
 
 import json
-import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import date, datetime
 from functools import cache
+from operator import attrgetter
 from typing import Any, Literal, get_args, get_origin
 
 from pydantic import BaseModel
 
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
-from service.core.record import Outcome, Record, RecordedPlacement
+from service.core.record import Outcome, Proposed, Record, RecordedPlacement
 
 Kind = Literal["text", "number", "whole", "flag", "date", "time", "list", "map"]
 Cell = str | float | bool | None
@@ -39,10 +39,6 @@ class Column:
         return ".".join(self.path)
 
 
-class BadCell(ValueError):  # noqa: N818 - named for what it is
-    """A cell that is not what its column holds; the message says what was expected."""
-
-
 @cache
 def columns() -> tuple[Column, ...]:
     """Return every column, in the order in which they are written."""
@@ -56,6 +52,8 @@ def columns() -> tuple[Column, ...]:
         *_walk(RecordedPlacement, "placement.", ("placement",)),
         *_walk(Outcome, "outcome.", ("outcome",)),
         Column("record.catalogue", ("catalogue",), "text"),
+        *_walk(Proposed, "proposed.", ("proposed",)),
+        Column("record.answer", ("answer",), "text"),
     )
 
 
@@ -67,6 +65,10 @@ def by_name() -> dict[str, Column]:
 
 REVISIONS = "record.revisions"
 """In JSON lines only: every state, each with number, who, at, why and row."""
+MEASUREMENTS = "record.measurements"
+"""In JSON lines only: all that was measured, value by value."""
+MERGED = "record.merged_into"
+"""In JSON lines only: the record that this one is, written down twice, and the revision of that one that took it in."""
 REQUIRED = (
     "record.reference",
     "record.status",
@@ -116,17 +118,21 @@ def _kind_of(annotation: object) -> Kind:
 
 def values(record: Record) -> dict[str, Any]:
     """Return what the record says, by heading, as JSON values; nothing for what nobody said."""
-    said = {}
-    for column in columns():
-        value: Any = record
-        for part in column.path:
-            value = getattr(value, part)
-        if value is not None and value != column.default:
-            said[column.name] = _plain(value)
-    return said
+    return {
+        column.name: _plain(value)
+        for column, value in zip(columns(), _getter()(record), strict=True)
+        if value is not None and value != column.default
+    }
+
+
+@cache
+def _getter() -> Callable[[Record], tuple[Any, ...]]:
+    return attrgetter(*(".".join(column.path) for column in columns()))
 
 
 def _plain(value: Any) -> Any:  # noqa: ANN401 - a field of any type
+    if isinstance(value, (str, int, float)):
+        return value
     if isinstance(value, BaseModel):
         return value.model_dump(mode="json", by_alias=True, exclude_none=True)
     if isinstance(value, tuple):
@@ -138,8 +144,10 @@ def _plain(value: Any) -> Any:  # noqa: ANN401 - a field of any type
 
 def cells(record: Record) -> list[Cell]:
     """Return one row: a cell a column, JSON text where a column holds a list or a map."""
-    said = values(record)
-    return [_cell(said.get(column.name), column.kind) for column in columns()]
+    return [
+        None if value is None or value == column.default else _cell(_plain(value), column.kind)
+        for column, value in zip(columns(), _getter()(record), strict=True)
+    ]
 
 
 def _cell(value: Any, kind: Kind) -> Cell:  # noqa: ANN401 - JSON is any
@@ -148,112 +156,3 @@ def _cell(value: Any, kind: Kind) -> Cell:  # noqa: ANN401 - JSON is any
     if kind in ("list", "map"):
         return json.dumps(value, ensure_ascii=False, separators=(",", ":"))
     return value  # type: ignore[no-any-return] # the column's kind says it is one of Cell's
-
-
-# --- cells -> record ------------------------------------------------------------------------------------
-
-_DATE = re.compile(r"\d{4}-\d\d-\d\d(?:[T ]00:00(?::00(?:\.0+)?)?)?")
-_TIME = re.compile(r"\d{4}-\d\d-\d\d[T ]\d\d:\d\d(?::\d\d(?:\.\d+)?)?(?:Z|[+-]\d\d:?\d\d)?")
-_FLAGS = {"true": True, "yes": True, "1": True, "false": False, "no": False, "0": False}
-
-
-def read_cell(column: Column, value: Any) -> Any:  # noqa: ANN401 - JSON is any
-    """Return a cell's text (or a JSON value) as its column's kind. BadCell says what was expected.
-
-    A quantity with a unit stays text here: the record's shape converts it.
-    """
-    if column.kind in ("list", "map"):
-        return _structure(value, list if column.kind == "list" else dict)
-    if isinstance(value, (dict, list)):
-        raise BadCell("expected a single value, not a list or a map")
-    if column.kind == "text":
-        return value if isinstance(value, str) else _word(value)
-    if column.kind in ("date", "time"):
-        pattern, shape = (_DATE, "YYYY-MM-DD") if column.kind == "date" else (_TIME, "YYYY-MM-DDThh:mm:ssZ")
-        if not isinstance(value, str) or not pattern.fullmatch(value.strip()):
-            raise BadCell(f"expected a {column.kind} written {shape}")
-        return value.strip()[:10] if column.kind == "date" else value.strip()
-    if not isinstance(value, str):
-        return value
-    return _reader[column.kind](value.strip())
-
-
-def _word(value: object) -> str:
-    if isinstance(value, bool) or not isinstance(value, (int, float)):
-        raise BadCell("expected text")
-    return number_text(value)
-
-
-def number_text(value: float) -> str:
-    """Return a number as text, whole ones without a point.
-
-    >>> number_text(1985.0), number_text(0.1)
-    ('1985', '0.1')
-    """
-    return str(int(value)) if abs(value) < 1e15 and value == int(value) else repr(value)  # noqa: PLR2004 - exact so far
-
-
-def _number(text: str) -> float | str:
-    # What a program writes is a number as it stands; how a person writes one is for the record's shape to judge.
-    try:
-        value = float(text)
-    except ValueError:
-        return text
-    return value if text in (repr(value), repr(value).removesuffix(".0")) else text
-
-
-def _whole(text: str) -> int | str:
-    return int(text.split(".", maxsplit=1)[0]) if re.fullmatch(r"[+-]?\d{1,15}(\.0*)?", text) else text
-
-
-def _flag(text: str) -> bool:
-    if text.casefold() not in _FLAGS:
-        raise BadCell("expected true or false")
-    return _FLAGS[text.casefold()]
-
-
-_reader = {"number": _number, "whole": _whole, "flag": _flag}
-
-
-def _structure(value: Any, wanted: type) -> Any:  # noqa: ANN401 - JSON is any
-    found = parse_json(value) if isinstance(value, str) else value
-    if not isinstance(found, wanted):
-        raise BadCell(f"expected a JSON {'list, such as [...]' if wanted is list else 'map, such as {...}'}")
-    return found
-
-
-def parse_json(text: str) -> Any:  # noqa: ANN401 - JSON is any
-    """Return the JSON value in `text`; BadCell for what is none, NaN and infinities among it."""
-    try:
-        return json.loads(text, parse_constant=_refuse)
-    except RecursionError:
-        raise BadCell("expected JSON; this is nested too deep") from None
-    except ValueError as error:
-        raise BadCell(f"expected JSON; {error}") from None
-
-
-def _refuse(word: str) -> float:
-    raise ValueError(f"{word} is no number")
-
-
-# --- what a spreadsheet would take for a formula ----------------------------------------------------------
-
-_FORMULA = "=+-@\t\r\n\0＝＋－＠"  # noqa: RUF001 - the full-width forms are meant: some spreadsheets take them too
-
-
-def guard(text: str) -> str:
-    """Return text that no spreadsheet takes for a formula, by one apostrophe where it needs one; `unguard` undoes it.
-
-    >>> guard("=1+1"), guard("'=1+1"), guard("it's"), guard("'t")
-    ("'=1+1", "''=1+1", "it's", "'t")
-    """
-    return f"'{text}" if text.lstrip("'")[:1] in _FORMULA and text.strip("'") else text
-
-
-def unguard(text: str) -> str:
-    """Return text without exactly one guard, if it has one.
-
-    >>> unguard("'=1+1"), unguard("''=1+1"), unguard("'t")
-    ('=1+1', "'=1+1", "'t")
-    """
-    return text[1:] if text[:1] == "'" and guard(text[1:]) == text else text

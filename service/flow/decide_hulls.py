@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 from service.core.boat import BoatForm
-from service.core.hulls import HullIndex
-from service.flow.import_records import Decide
+from service.flow.hull_index import hull_index
 from service.flow.resolve import hull_of
+from service.flow.take_rows import Decide
 from service.store.unit import UnitOfWork
 
 
 def decider(uow: UnitOfWork) -> Decide:
     """Return a function that gives the id of a form's hull model where it is matched, None where it is not."""
-    with uow:
-        index = HullIndex.build(uow.hulls.all())
+    index = hull_index(uow)
 
     def decide(form: BoatForm) -> str | None:
         found = hull_of(index, form)

@@ -25,7 +25,8 @@ def import_hulls(
     """Add and bring up to date the hull models in a CSV file or workbook, and commit.
 
     A row is a known model's by its id, or else by builder and name unless its years are another's. What a row does
-    not say stays as it is, and aliases are only added. `preview` says what would be done and writes nothing.
+    not say stays as it is, and aliases are only added; one that was merged into another stays so. `preview` says
+    what would be done and writes nothing.
     Unreadable where the file is no list of hull models; a bad row is reported and keeps no other one out.
     """
     read = read_hulls(data, name)
@@ -53,7 +54,8 @@ class _Registry:
 
     def __init__(self, uow: UnitOfWork) -> None:
         self._uow = uow
-        self._known = {hull.id: hull for hull in uow.hulls.all()}
+        self._known = {hull.id: hull for hull in uow.hulls.every()}
+        self._gone = {hull.id: hull for hull in uow.hulls.retired()}
         self._named = defaultdict[str, list[HullModel]](list)
         self._row = dict[str, int]()
         self.taken = dict[str, HullModel]()
@@ -85,7 +87,7 @@ class _Registry:
 
     def _same(self, line: HullLine) -> list[HullModel]:
         if line.id is not None:
-            found = self.taken.get(line.id) or self._known.get(line.id)
+            found = self.taken.get(line.id) or self._known.get(line.id) or self._gone.get(line.id)
             return [found] if found else []
         namesakes = [hull for hull in self._named[_key(line)] if not _of_other_years(hull, line)]
         exact = [hull for hull in namesakes if hull.first_year == line.first_year]
@@ -93,7 +95,7 @@ class _Registry:
 
     def changed(self, hull_id: str) -> tuple[str, ...]:
         """Return the columns in which a known model changes."""
-        before: dict[str, Any] = self._known[hull_id].model_dump()
+        before: dict[str, Any] = (self._known.get(hull_id) or self._gone[hull_id]).model_dump()
         after = self.taken[hull_id].model_dump()
         return tuple(key for key, value in after.items() if value != before[key])
 

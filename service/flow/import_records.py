@@ -1,23 +1,34 @@
-"""Take over records of installations."""
+"""Take over records of installations: as a batch, chunk by chunk, each with its progress in one transaction."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import islice
 
-from service.core.boat import BoatForm
-from service.core.record import Record
-from service.core.revision import Revision
-from service.core.words import nearest
-from service.files.columns import values
-from service.files.read.records_file import ReadRecords, RecordRow, read_records
+from service.core.batch import Batch, RowOutcome
+from service.files.columns import MERGED
+from service.files.read.mapping_file import read_mapping
+from service.files.read.record_rows import RecordRow
+from service.files.read.records_file import RecordsFile, open_records
 from service.files.read.tables import RowError
-from service.flow.import_report import Advance, ImportReport, silent
+from service.flow.brought_along import keep_merged
+from service.flow.import_report import Advance, ImportReport, by_outcome, faults_of, silent
+from service.flow.take_rows import Decide, Hulls, Read, take_rows
 from service.store.desk import uncollected
+from service.store.errors import StoreError
 from service.store.unit import UnitOfWork
 
-Decide = Callable[[BoatForm], str | None]
-"""Says which hull model a boat is of, by id; None where it cannot."""
+CHUNK = 1_000
+"""Rows in one transaction: nobody else waits longer than for these."""
+
+
+@dataclass(frozen=True)
+class MappingFile:
+    """A mapping file as it was given."""
+
+    data: bytes
+    name: str
 
 
 def import_records(
@@ -25,106 +36,108 @@ def import_records(
     data: bytes,
     name: str,
     *,
+    mapping: MappingFile | None = None,
     decide: Decide | None = None,
     who: str = "import",
     preview: bool = False,
     progress: Advance = silent,
 ) -> ImportReport:
-    """Add records and revise those whose reference is known, and commit.
+    """Add records and revise those whose reference is known, and commit, `CHUNK` rows at a time.
 
     A row is the whole of a record as it now stands; what a known record was before stays in its history. Where a row
     names no hull model, a known record keeps the one it has, and for others `decide` is asked. JSON lines bring
     their history along. `preview` says what would be done and writes nothing. Unreadable where the file is no table
-    of records; a bad row is reported and keeps no other one out.
+    of records, before anything is written; a bad row is reported and keeps no other one out. Where the database goes
+    away half way, the StoreError says how to go on.
     """
-    with uncollected(), uow:
-        read = read_records(data, name)
-        rows, errors = _with_hulls(uow, read, decide, progress)
-        plan = _plan(uow, rows, who, f"import of {name}")
-        if not preview:
-            uow.records.add_histories(list(plan.fresh.values()))
-            uow.records.extend_histories(list(plan.further.values()))
-            uow.commit()
+    rules = read_mapping(mapping.data, mapping.name) if mapping else None
+    file = open_records(data, name, rules)
+    hulls = Hulls(decide)
+    if preview:
+        with uow:
+            rows = tuple(_previewed(uow, file, hulls, who, progress))
+        return report(file, rows, None, preview=True)
+    with uow:
+        text = mapping.data.decode("utf-8-sig") if mapping else None
+        batch = uow.imports.begin(data, name, mapping=text, who=who, rows=file.count)
+        uow.commit()
+    faults: list[RowError] = []
+    rows = tuple(go_on(uow, batch, file, hulls, progress, faults))
+    with uow:
+        return report(file, rows, uow.imports.get(batch.id), faults)
+
+
+def go_on(
+    uow: UnitOfWork, batch: Batch, file: RecordsFile, hulls: Hulls, progress: Advance, faults: list[RowError],
+    earlier: dict[str, str] | None = None,
+) -> Iterator[RowOutcome]:  # fmt: skip
+    """Take the rows of a batch that are not acknowledged yet; `earlier` says where references before them stood.
+
+    Which records were merged into which is settled with the last rows, when all of them are there; `faults` gets what
+    could not be.
+    """
+    for rows in _chunks(file.rows(skip=batch.done, earlier=earlier)):
+        why = f"import of {batch.name}"
+        try:
+            with uncollected(), uow:
+                outcomes = take_rows(uow, rows, batch.done + 1, hulls, who=batch.who, why=why, preview=False)
+                if batch.done + len(rows) == batch.rows:
+                    faults += keep_merged(uow, _merged(file))
+                after = uow.imports.acknowledge(batch, outcomes)
+                uow.commit()
+        except StoreError as error:
+            far = f"{batch.done} of {batch.rows} rows are in; go on with `transom imports resume {batch.id}`"
+            raise type(error)(error.what, error.where, f"{error.mend}. {far}") from error
+        batch = after
+        progress(len(outcomes))
+        yield from outcomes
+
+
+def _previewed(uow: UnitOfWork, file: RecordsFile, hulls: Hulls, who: str, progress: Advance) -> Iterator[RowOutcome]:
+    done = 0
+    for rows in _chunks(file.rows()):
+        with uncollected():
+            yield from take_rows(uow, rows, done + 1, hulls, who=who, why="preview", preview=True)
+        done += len(rows)
+        progress(len(rows))
+
+
+def _merged(file: RecordsFile) -> list[RecordRow]:
+    """Return the rows that say they were merged into another record: only JSON lines have such."""
+    if file.table is not None or MERGED.encode() not in file.data:
+        return []
+    return [row for row in file.rows() if isinstance(row, RecordRow) and row.merged is not None]
+
+
+def _chunks(rows: Iterator[Read]) -> Iterator[Sequence[Read]]:
+    while True:
+        with uncollected():
+            some = list(islice(rows, CHUNK))
+        if not some:
+            return
+        yield some
+
+
+def report(
+    file: RecordsFile,
+    rows: tuple[RowOutcome, ...],
+    batch: Batch | None,
+    faults: Sequence[RowError] = (),
+    *,
+    preview: bool = False,
+) -> ImportReport:
+    """Return the report of these rows of a file."""
+    updated = [row for row in rows if row.outcome == "updated"]
     return ImportReport(
-        created=tuple(plan.fresh),
-        updated=tuple(plan.further),
-        unchanged=plan.unchanged,
-        rejected=tuple(sorted((*read.rejected, *errors), key=lambda error: (error.sheet or "", error.row))),
-        changes=plan.changes,
+        created=by_outcome(rows, "created"),
+        updated=by_outcome(rows, "updated"),
+        unchanged=by_outcome(rows, "unchanged"),
+        rejected=(*faults_of(rows), *faults),
+        changes={row.reference or "": tuple(row.detail or ()) for row in updated},
         preview=preview,
+        rows=rows,
+        remarks=file.remarks,
+        kept=file.kept,
+        left_out=file.left_out,
+        batch=batch,
     )
-
-
-def _with_hulls(
-    uow: UnitOfWork, read: ReadRecords, decide: Decide | None, progress: Advance
-) -> tuple[list[RecordRow], list[RowError]]:
-    hulls = {hull.id for hull in uow.hulls.all()}
-    known = uow.records.among(row.record.reference for row in read.rows)
-    rows, errors = [], list[RowError]()
-    for row in read.rows:
-        record = row.record
-        hull = record.hull
-        if hull is None:
-            before = known.get(record.reference)
-            hull = (before and before.hull) or (decide(record.form) if decide else None)
-        elif hull not in hulls:
-            near = nearest(hull, hulls)
-            hint = f" (did you mean {near!r}?)" if near else ""
-            problem = (
-                f"there is no hull model with this id{hint}; import the hull models first, or leave the cell empty"
-            )
-            errors.append(RowError(row.sheet, row.row, "record.hull", hull, problem))
-            continue
-        settled = record if hull == record.hull else record.model_copy(update={"hull": hull})
-        rows.append(RecordRow(row.sheet, row.row, settled, row.revisions))
-        progress(1)
-    return rows, errors
-
-
-@dataclass(frozen=True)
-class _Plan:
-    fresh: dict[str, Sequence[Revision]]
-    further: dict[str, Sequence[Revision]]
-    unchanged: tuple[str, ...]
-    changes: dict[str, tuple[str, ...]]
-
-
-def _plan(uow: UnitOfWork, rows: Sequence[RecordRow], who: str, why: str) -> _Plan:
-    stored = uow.records.histories_among(row.record.reference for row in rows)
-    plan = _Plan({}, {}, (), {})
-    unchanged = []
-    for row in rows:
-        reference = row.record.reference
-        before = stored.get(reference, ())
-        steps = list(_news(before, row.revisions))
-        last = (steps or before)[-1].record if steps or before else None
-        if last != row.record and not (before and _behind(before, row)):
-            steps.append(Revision(number=1, who=who, at=uow.now(), why=why, record=row.record))
-        if not before:
-            plan.fresh[reference] = steps
-        elif steps:
-            plan.further[reference] = steps
-            plan.changes[reference] = _differing(before[-1].record, row.record)
-        else:
-            unchanged.append(reference)
-    return _Plan(plan.fresh, plan.further, tuple(unchanged), plan.changes)
-
-
-def _news(before: Sequence[Revision], brought: Sequence[Revision]) -> Sequence[Revision]:
-    """Return the states brought along that follow the known ones; none where the two histories went different ways."""
-    return brought[len(before) :] if tuple(brought[: len(before)]) == tuple(before) else ()
-
-
-def _behind(before: Sequence[Revision], row: RecordRow) -> bool:
-    """Say whether the row is only an earlier state of a record that has moved on since the file was written."""
-    brought = row.revisions
-    return bool(brought) and tuple(before[: len(brought)]) == brought and _same_but_hull(brought[-1].record, row.record)
-
-
-def _same_but_hull(one: Record, other: Record) -> bool:
-    return one.model_copy(update={"hull": None}) == other.model_copy(update={"hull": None})
-
-
-def _differing(before: Record, after: Record) -> tuple[str, ...]:
-    old, new = values(before), values(after)
-    return tuple(name for name in dict.fromkeys((*old, *new)) if old.get(name) != new.get(name))

@@ -1,4 +1,4 @@
-"""What every answer needs of the store: catalogue, hull models, fleet."""
+"""What every answer needs of the store: catalogue, hull models, fleet. Built once, and anew when any of it changes."""
 
 from __future__ import annotations
 
@@ -6,9 +6,14 @@ from dataclasses import dataclass
 
 from service import __version__
 from service.core.answer.compose import Known
+from service.core.catalogue import Catalogue
 from service.core.hulls import HullIndex
-from service.core.recall import Fleet
+from service.core.recall import WEIGHTS, Fleet
+from service.flow.hull_index import hull_index
+from service.flow.standing import under_survivors
 from service.store.unit import UnitOfWork
+
+SOFTWARE = f"transom-ledger {__version__}"
 
 
 class NoCatalogueError(LookupError):
@@ -23,11 +28,39 @@ class Shelf:
     index: HullIndex
 
 
+@dataclass(frozen=True)
+class Memory:
+    """Fleet and index without a catalogue: what can be recalled and recognised. `catalogue` is there where one is."""
+
+    fleet: Fleet
+    index: HullIndex
+    catalogue: Catalogue | None
+
+
+def remembered(uow: UnitOfWork) -> Memory:
+    """Return the fleet, with the weights learned from it where there are any, and the index of hull models.
+
+    Kept between calls, for all threads, as long as nothing that it is made from was changed by anybody.
+    """
+    with uow:
+        return uow.kept.get("memory", uow.stamps.fleet(), lambda: _built(uow))
+
+
 def gather(uow: UnitOfWork) -> Shelf:
     """Return everything an answer is made from. NoCatalogueError where none was loaded."""
-    catalogue = uow.catalogues.latest()
-    if catalogue is None:
+    memory = remembered(uow)
+    if memory.catalogue is None:
         raise NoCatalogueError("no catalogue is loaded; load one with `transom catalogue load FILE`")
-    hulls = uow.hulls.all()
-    fleet = Fleet.build(uow.records.all(), {hull.id: hull for hull in hulls})
-    return Shelf(Known(catalogue, fleet, f"transom-ledger {__version__}"), HullIndex.build(hulls))
+    return Shelf(Known(memory.catalogue, memory.fleet, SOFTWARE), memory.index)
+
+
+def _built(uow: UnitOfWork) -> Memory:
+    catalogue, hulls, learned = uow.catalogues.latest(), uow.hulls.all(), uow.recall_weights.latest()
+    fleet = Fleet.build(
+        under_survivors(uow, uow.records.all()),
+        {hull.id: hull for hull in hulls},
+        learned.weights if learned else WEIGHTS,
+        makes=None if catalogue is None else lambda one: catalogue.misfit(one) is None,
+        refused=uow.replaced.all(),
+    )
+    return Memory(fleet, hull_index(uow), catalogue)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from service.core.boat import BoatForm
-from service.core.hulls import HullDecision, HullIndex
-from service.core.recall import Fleet, Recall, recall
+from service.core.hulls import HullDecision
+from service.core.recall import Recall, recall
+from service.flow.known import remembered
 from service.flow.resolve import hull_of
 from service.store.unit import UnitOfWork
 
@@ -21,8 +22,7 @@ class Recalled:
 
 def recall_form(uow: UnitOfWork, form: BoatForm) -> Recalled:
     """Return precedents and votes for a form, unchecked by any fit."""
-    hulls = uow.hulls.all()
-    fleet = Fleet.build(uow.records.all(), {hull.id: hull for hull in hulls})
-    decision = hull_of(HullIndex.build(hulls), form)
+    memory = remembered(uow)
+    decision = hull_of(memory.index, form)
     hull_id = decision.model.id if decision and decision.model else None
-    return Recalled(decision, recall(fleet, form, hull=hull_id))
+    return Recalled(decision, recall(memory.fleet, form, hull=hull_id))

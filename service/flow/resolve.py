@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from service.core.boat import BoatForm
-from service.core.hulls import HullDecision, HullIndex, resolve
+from service.core.hulls import Candidates, HullDecision, resolve
 from service.files.read.names_file import read_names
+from service.flow.hull_index import hull_index
 from service.store.unit import UnitOfWork
 
 
@@ -20,18 +21,17 @@ def resolve_name(
     beam_mm: float | None = None,
 ) -> HullDecision:
     """Return what a name is taken for."""
-    index = HullIndex.build(uow.hulls.all())
-    return resolve(index, name, builder=builder, year=year, loa_mm=loa_mm, beam_mm=beam_mm)
+    return resolve(hull_index(uow), name, builder=builder, year=year, loa_mm=loa_mm, beam_mm=beam_mm)
 
 
 def resolve_rows(uow: UnitOfWork, data: bytes, name: str) -> Iterator[HullDecision]:
     """Return a decision for each row of a CSV (name, builder, year, loa_mm, beam_mm), in order."""
     rows = read_names(data, name)
-    index = HullIndex.build(uow.hulls.all())
+    index = hull_index(uow)
     return (resolve(index, r.name, builder=r.builder, year=r.year, loa_mm=r.loa_mm, beam_mm=r.beam_mm) for r in rows)
 
 
-def hull_of(index: HullIndex, form: BoatForm) -> HullDecision | None:
+def hull_of(index: Candidates, form: BoatForm) -> HullDecision | None:
     """Return what the boat of a form is taken for, None where the form names no model."""
     boat = form.boat
     if not boat.model:

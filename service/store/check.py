@@ -31,11 +31,18 @@ def state_of(url: sa.URL) -> State:
     engine = dialect.connect(url, read_only=True)
     try:
         with dialect.told(url), engine.connect() as connection:
+            _see_suited(connection, url)
             return _state(connection)
     except NotOurs:
         return "not_ours"
     finally:
         engine.dispose()
+
+
+def _see_suited(connection: sa.Connection, url: sa.URL) -> None:
+    problem = dialect.unsuited(connection)
+    if problem is not None:
+        raise StoreAway(problem[0], dialect.shown(url), problem[1])
 
 
 def _state(connection: sa.Connection) -> State:

@@ -11,11 +11,13 @@ from typing import Any, TypeVar
 
 import sqlalchemy as sa
 
-from service.store.dialect import MOST_BOUND
+from service.store.dialect import MOST_BOUND, insert
 from service.store.ids import IdMaker
 
 T = TypeVar("T")
 Clock = Callable[[], datetime]
+_FEW = 20
+_AT_ONCE = 1_000
 
 
 @dataclass(frozen=True)
@@ -32,6 +34,10 @@ class Desk:
         """Return the first row, None where there is none."""
         return self.connection.execute(statement).first()
 
+    def stream(self, statement: sa.Select[Any]) -> Iterator[sa.Row[Any]]:
+        """Yield the rows as they come: nothing holds all of them at once."""
+        yield from self.connection.execute(statement, execution_options={"yield_per": _AT_ONCE})
+
     def among(self, statement: sa.Select[Any], column: sa.Column[str], values: Sequence[str]) -> Iterator[sa.Row[Any]]:
         """Yield the rows in which `column` is one of `values`, however many there are."""
         for part in chunks(values, MOST_BOUND):
@@ -39,7 +45,9 @@ class Desk:
 
     def write(self, statement: sa.Insert | sa.Update, rows: Sequence[dict[str, Any]]) -> None:
         """Run the statement for every row in one go; nothing where there are none."""
-        if rows:
+        if len(rows) > _FEW and isinstance(statement, sa.Insert) and isinstance(statement.table, sa.Table):
+            insert(self.connection, statement.table, rows)
+        elif rows:
             self.connection.execute(statement, rows)
 
 

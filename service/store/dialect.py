@@ -1,26 +1,37 @@
-"""Everything in which databases differ: addresses, connections, locks, stored times, and how they fail."""
+"""Everything in which databases differ: addresses, connections, locks, stored times and text, and how they fail."""
 
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 from urllib.parse import quote
 
+import psycopg
 import sqlalchemy as sa
 from sqlalchemy import event
-from sqlalchemy.exc import ArgumentError, DBAPIError, IntegrityError, NoSuchModuleError
+from sqlalchemy.dialects.postgresql.base import PGTypeCompiler
+from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
 from sqlalchemy.types import TypeDecorator
 
-from service.store.errors import BadAddress, Conflict, NotOurs, StoreAway, StoreError
+from service.store import failures
+from service.store.errors import BadAddress, StoreAway, StoreError
 
 BUSY_MS = 5000
 """How long a writer waits for another one."""
+IDLE_MS = 900_000
+"""How long a server lets a writer keep its turn without a word: a desk that fell asleep stops nobody for ever."""
+CONNECT_S = 10
+"""How long a server may take to answer at first."""
+OLDEST_SERVER = 15
+TURN = 7_233_173
+"""The lock that writers on a server take in turn; any number, the same for every desk."""
 MOST_BOUND = 500
 """Values in one IN (...): under every database's limit on bound parameters."""
+SERVERS = {"postgres", "postgresql"}
 
 
 class UtcTime(TypeDecorator[datetime]):
@@ -41,15 +52,65 @@ class UtcTime(TypeDecorator[datetime]):
     def process_result_value(self, value: datetime | None, dialect: sa.Dialect) -> datetime | None:
         """Return the time in UTC, with its zone."""
         del dialect
-        if value is None or value.tzinfo is not None:
-            return value
-        return value.replace(tzinfo=UTC)
+        if value is None:
+            return None
+        return value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)
+
+
+class _Text(sa.String):
+    """Text on a server. It cannot hold the character NUL, which is written as two of the private use area."""
+
+    render_bind_cast = True
+
+    def bind_processor(self, dialect: sa.Dialect) -> Callable[[str | None], str | None]:
+        """Return what is done to a value on its way in."""
+        del dialect
+        return _without_nul
+
+    def result_processor(self, dialect: sa.Dialect, coltype: object) -> Callable[[str | None], str | None]:
+        """Return what is done to a value on its way out."""
+        del dialect, coltype
+        return _with_nul
+
+
+_MARK = "\ue000"
+
+
+def _without_nul(value: str | None) -> str | None:
+    if value is None or ("\0" not in value and _MARK not in value):
+        return value
+    return value.replace(_MARK, f"{_MARK}1").replace("\0", f"{_MARK}0")
+
+
+def _with_nul(value: str | None) -> str | None:
+    if value is None or _MARK not in value:
+        return value
+    return value.replace(f"{_MARK}0", "\0").replace(f"{_MARK}1", _MARK)
+
+
+class _Types(PGTypeCompiler):
+    """Columns of text sort by code points, as SQLite's do, and not as the language does the server was set up for."""
+
+    def visit_VARCHAR(self, type_: sa.String, **kw: Any) -> str:  # noqa: N802, ANN401 - SQLAlchemy's own name and shape
+        """Return the type of a column or a cast."""
+        return f"{super().visit_VARCHAR(type_, **kw)}{_plain(type_, kw)}"
+
+    def visit_TEXT(self, type_: sa.Text, **kw: Any) -> str:  # noqa: N802, ANN401 - the same
+        """Return the type of a column or a cast."""
+        return f"{super().visit_TEXT(type_, **kw)}{_plain(type_, kw)}"
+
+
+def _plain(type_: sa.String, said: dict[str, Any]) -> str:
+    of_column = isinstance(said.get("type_expression"), sa.Column) and not type_.collation
+    return ' COLLATE "C"' if of_column else ""
 
 
 def address(text: str) -> sa.URL:
     """Return the database's URL; BadAddress says what one looks like."""
     try:
         url = sa.make_url(text)
+        if url.get_backend_name() in SERVERS:
+            url = url.set(drivername="postgresql+psycopg")
         url.get_dialect()
     except (ArgumentError, NoSuchModuleError, ValueError):
         raise BadAddress(
@@ -65,8 +126,10 @@ def address(text: str) -> sa.URL:
 
 
 def shown(url: sa.URL) -> str:
-    """Return the address for people, without a password."""
-    return url.render_as_string(hide_password=True)
+    """Return the address for people, as they wrote it and without a password."""
+    secret = {key: "***" for key in url.query if "password" in key}
+    bare = url.update_query_dict(secret).set(drivername=url.get_backend_name())
+    return bare.render_as_string(hide_password=True)
 
 
 def file_of(url: sa.URL) -> Path | None:
@@ -77,21 +140,53 @@ def file_of(url: sa.URL) -> Path | None:
 
 
 def connect(url: sa.URL, *, read_only: bool = False) -> sa.Engine:
-    """Return an engine. `read_only` never creates nor changes a file: to look before touching."""
-    settings: dict[str, Any] = {}
+    """Return an engine. `read_only` never creates nor changes anything: to look before touching."""
+    settings: dict[str, Any] = {"poolclass": sa.NullPool} if read_only else {}
     path = file_of(url)
-    if read_only and path is not None:
+    if path is None:
+        settings |= {"pool_pre_ping": not read_only, "connect_args": _server_settings(url)}
+    elif read_only:
         place = f"file:{quote(str(path.absolute()))}?mode=ro"
         settings["creator"] = lambda: sqlite3.connect(place, uri=True, check_same_thread=False)
-        settings["poolclass"] = sa.NullPool
     try:
         engine = sa.create_engine(url, **settings)
     except ModuleNotFoundError as error:
         raise BadAddress("the driver for this database is not installed", shown(url), f"Install {error.name}") from None
-    if url.get_backend_name() == "sqlite":
+    if path is not None:
         event.listen(engine, "connect", _prepare)
         event.listen(engine, "begin", _begin)
+    else:
+        engine.dialect.colspecs = {**engine.dialect.colspecs, sa.String: _Text}
+        engine.dialect.type_compiler_instance = _Types(engine.dialect)
+        event.listen(engine, "begin", _wait_for_turn)
     return engine
+
+
+def _server_settings(url: sa.URL) -> dict[str, Any]:
+    ours = {"connect_timeout": CONNECT_S, "application_name": "transom"}
+    return {key: value for key, value in ours.items() if key not in url.query}
+
+
+def begun(engine: sa.Engine, *, writes: bool) -> sa.Connection:
+    """Return a connection in a transaction. One that only reads sees one moment; those that write take turns.
+
+    On a server a reader's transaction is REPEATABLE READ and READ ONLY. A writer's is READ COMMITTED behind one lock
+    that every writer takes before it looks at anything: nobody else can commit while it holds that, so all of its
+    statements see one state, and what it read still holds when it writes. That is what BEGIN IMMEDIATE gives on
+    SQLite; so no use case can be right on one database and wrong on the other, and none has to be tried again.
+    """
+    options: dict[str, Any] = {"writes": writes}
+    if file_of(engine.url) is None:
+        ours = {"isolation_level": "REPEATABLE READ", "postgresql_readonly": True}
+        options |= {"isolation_level": "READ COMMITTED"} if writes else ours
+    connection = engine.connect()
+    try:
+        connection = connection.execution_options(**options)
+        connection.begin()
+    except BaseException:
+        connection.close()
+        raise
+    return connection
 
 
 def _prepare(connection: sqlite3.Connection, _record: object) -> None:
@@ -105,6 +200,48 @@ def _begin(connection: sa.Connection) -> None:
     # A writer takes its lock at once: one that starts as a reader cannot wait for its turn later.
     writes = connection.get_execution_options().get("writes", False)
     connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
+
+
+def _wait_for_turn(connection: sa.Connection) -> None:
+    if connection.get_execution_options().get("writes", False):
+        connection.exec_driver_sql(f"SET LOCAL lock_timeout = {BUSY_MS}")
+        connection.exec_driver_sql(f"SET LOCAL idle_in_transaction_session_timeout = {IDLE_MS}")
+        connection.exec_driver_sql(f"SELECT pg_advisory_xact_lock({TURN})")
+
+
+def insert(connection: sa.Connection, table: sa.Table, rows: Sequence[dict[str, Any]]) -> None:
+    """Add many rows that have the same columns, the way the driver does it fastest: COPY on a server."""
+    columns = [table.c[name] for name in rows[0]]
+    ways = [column.type.dialect_impl(connection.dialect).bind_processor(connection.dialect) for column in columns]
+    names = [column.name for column in columns]
+    values = ([way(row[name]) if way else row[name] for name, way in zip(names, ways, strict=True)] for row in rows)
+    quoted = ", ".join(f'"{name}"' for name in names)
+    if connection.dialect.name == "sqlite":
+        marks = ", ".join("?" * len(names))
+        statement = f'INSERT INTO "{table.name}" ({quoted}) VALUES ({marks})'  # noqa: S608 - names of our own tables
+        connection.exec_driver_sql(statement, [tuple(row) for row in values])
+        return
+    statement = f'COPY "{table.name}" ({quoted}) FROM STDIN'
+    driver = connection.connection.driver_connection
+    try:
+        with driver.cursor() as cursor, cursor.copy(statement) as copy:  # type: ignore[union-attr] # psycopg's own
+            for row in values:
+                copy.write_row(row)
+    except psycopg.Error as error:
+        raise DBAPIError.instance(statement, None, error, psycopg.Error, dialect=connection.dialect) from error
+
+
+def unsuited(connection: sa.Connection) -> tuple[str, str] | None:
+    """Return why a server's database cannot be worked with, and how to mend it; None where it can."""
+    if connection.dialect.name == "sqlite":
+        return None
+    version = connection.dialect.server_version_info or (0,)
+    if int(version[0]) < OLDEST_SERVER:
+        return f"this PostgreSQL is version {version[0]}", f"Use version {OLDEST_SERVER} or newer"
+    encoding = connection.exec_driver_sql("SHOW server_encoding").scalar()
+    if encoding != "UTF8":
+        return f"this database holds text as {encoding}", "Make one with ENCODING 'UTF8' TEMPLATE template0"
+    return None
 
 
 def use_wal(engine: sa.Engine) -> None:
@@ -154,27 +291,4 @@ def told(url: sa.URL) -> Iterator[None]:
 
 def explain(error: DBAPIError | sqlite3.Error, url: sa.URL) -> StoreError:
     """Return the store's error for a driver's one."""
-    where = shown(url)
-    if isinstance(error, (IntegrityError, sqlite3.IntegrityError)):
-        reason = str(getattr(error, "orig", error))
-        return Conflict("the database refuses what contradicts it", where, f"Nothing was written ({reason})")
-    cause = error.orig if isinstance(error, DBAPIError) else error
-    code = getattr(cause, "sqlite_errorname", "")
-    if code.startswith("SQLITE_NOTADB"):
-        return NotOurs("this file is no database of this program", where, "Give the right file; it was left as it was")
-    for start, (what, mend) in _FAILURES.items():
-        if code.startswith(start):
-            return StoreAway(what, where, mend)
-    return StoreAway("the database does not work", where, f"It said: {cause}")
-
-
-_FAILURES = {
-    "SQLITE_BUSY": ("the database is locked by another program", "Wait until that one has finished, then try again"),
-    "SQLITE_LOCKED": ("the database is locked by another program", "Wait until that one has finished, then try again"),
-    "SQLITE_FULL": ("the disk is full", "Make room and try again; what was begun is undone"),
-    "SQLITE_CANTOPEN": ("the database cannot be opened", "See that its folder exists and may be written to"),
-    "SQLITE_READONLY": ("the database may only be read", "Allow writing to the file and to its folder"),
-    "SQLITE_PERM": ("the database may not be touched", "Allow reading and writing of the file and of its folder"),
-    "SQLITE_CORRUPT": ("the database's file is damaged", "Restore it from a backup"),
-    "SQLITE_IOERR": ("the disk cannot be read or written", "See to the disk, then try again"),
-}
+    return failures.told_of(error, shown(url))

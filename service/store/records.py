@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 from typing import Any
 
@@ -15,44 +15,101 @@ from service.store.boats import Boats
 from service.store.contacts import JOINED, Contacts, with_contact, without_contact
 from service.store.desk import Desk, uncollected
 from service.store.errors import Conflict
-from service.store.schema import contacts, record_revisions, records
+from service.store.measurements import Measurements
+from service.store.merges import Merges
+from service.store.record_search import ASKED, Asked, Place, condition
+from service.store.schema import contacts, record_merges, record_revisions, records
+from service.store.series import Series
 
 
 class Records:
+    """Installations, and with them what was measured, what was merged, and the references given out."""
+
     def __init__(self, desk: Desk) -> None:
         self._desk = desk
+        self.measurements, self.merges, self.series = Measurements(desk), Merges(desk), Series(desk)
         self._boats = Boats(desk)
         self._contacts = Contacts(desk)
 
     def all(self) -> tuple[Record, ...]:
-        """Return every record as it stands, by date and reference (undated first). One statement, however many."""
-        return _records(self._desk.all(_CURRENT))
+        """Return every record as it stands, by date and reference (undated first). One statement, however many.
+
+        What was merged into another record is left out, here and wherever records are counted or searched for.
+        """
+        return _records(self._desk.all(_CURRENT.where(_OWN)))
+
+    def each(self) -> Iterator[Record]:
+        """Yield what `all` returns, one after the other: nothing holds all of them at once."""
+        return map(_record, self._desk.stream(_CURRENT.where(_OWN)))
+
+    def each_history(self) -> Iterator[tuple[Revision, ...]]:
+        """Yield what `histories` returns, one after the other: nothing holds all of them at once."""
+        rows = self._desk.stream(_EVERY)
+        return (_revisions(group) for _, group in groupby(rows, lambda row: str(row.reference)))
 
     def count(self) -> int:
         """Return how many records there are."""
-        return int(self._desk.connection.execute(sa.select(sa.func.count()).select_from(records)).scalar_one())
+        counted = sa.select(sa.func.count()).select_from(records).where(_OWN)
+        return int(self._desk.connection.execute(counted).scalar_one())
 
     def get(self, reference: str) -> Record | None:
-        """Return one record as it stands, None where there is no such reference."""
+        """Return one record as it stands, None where there is no such reference. One that was merged, as it was."""
         return self.among([reference]).get(reference)
 
     def among(self, references: Iterable[str]) -> dict[str, Record]:
-        """Return those of the references that exist, as they stand."""
+        """Return those of the references that exist, as they stand; merged ones as they were."""
         rows = self._desk.among(_CURRENT, records.c.reference, sorted(set(references)))
         return {record.reference: record for record in _records(rows)}
 
     def find(self, *, hull: str | None = None, year: int | None = None, stern: str | None = None) -> tuple[Record, ...]:
         """Return the records of a hull model, a year of building and a stern, each where given."""
-        asked = {"hull_id": hull, "year": year, "stern": stern}
-        where = [records.c[name] == value for name, value in asked.items() if value is not None]
-        return _records(self._desk.all(_CURRENT.where(*where)))
+        asked = Asked(hull=hull, years=(year, year), stern=stern)
+        return _records(self._desk.all(_CURRENT.where(_OWN, *condition(asked))))
+
+    def search(self, asked: Asked = ASKED, *, after: Place | None = None, limit: int) -> tuple[Record, ...]:
+        """Return the first `limit` records that are asked for, newest first, undated last; from behind `after` on."""
+        found = _CURRENT.where(_OWN, *condition(asked, after)).order_by(None).order_by(*_NEWEST).limit(limit)
+        return _records(self._desk.all(found))
+
+    def matching(self, asked: Asked) -> frozenset[str]:
+        """Return the references of all records that are asked for."""
+        rows = self._desk.all(sa.select(records.c.reference).where(_OWN, *condition(asked)))
+        return frozenset(row.reference for row in rows)
+
+    def dealers(self) -> tuple[str, ...]:
+        """Return every dealer that a record names."""
+        c = records.c.dealer
+        return tuple(row.dealer for row in self._desk.all(sa.select(c).distinct().where(c.is_not(None)).order_by(c)))
+
+    def proposed_by(self, answer: str) -> tuple[Record, ...]:
+        """Return the records that an answer was made into."""
+        return _records(self._desk.all(_CURRENT.where(_OWN, records.c.answer == answer)))
+
+    def of_same_boat(self, reference: str) -> tuple[str, ...]:
+        """Return the references of all records of a record's boat, its own among them."""
+        c = records.c
+        boat = sa.select(c.boat_id).where(c.reference == reference).scalar_subquery()
+        rows = self._desk.all(sa.select(c.reference).where(_OWN, c.boat_id == boat).order_by(c.reference))
+        return tuple(row.reference for row in rows)
+
+    def head(self, reference: str, *, lock: bool = False) -> int | None:
+        """Return the number of the current revision, None where there is no such reference.
+
+        `lock` keeps others from changing the record until this unit of work ends, and waits for who does so already.
+        """
+        rows = list(self._heads([reference], lock=lock))
+        return int(rows[0].head) if rows else None
+
+    def heads(self, references: Iterable[str]) -> dict[str, int]:
+        """Return the number of the current revision of those of the references that exist."""
+        return {row.reference: int(row.head) for row in self._heads(sorted(set(references)))}
 
     def history(self, reference: str) -> tuple[Revision, ...]:
         """Return every state of one record, oldest first; empty where there is no such reference."""
         return _revisions(self._desk.all(_EVERY.where(records.c.reference == reference)))
 
     def histories(self) -> dict[str, tuple[Revision, ...]]:
-        """Return every state of every record by reference, in the order of `all`."""
+        """Return every state of every record by reference, in the order of `all`, those of merged ones too."""
         return _by_reference(self._desk.all(_EVERY))
 
     def histories_among(self, references: Iterable[str]) -> dict[str, tuple[Revision, ...]]:
@@ -95,7 +152,7 @@ class Records:
     def extend_histories(self, histories: Sequence[Sequence[Revision]]) -> None:
         """Put further states, oldest first, after those that known references have; they are numbered on from there."""
         current = [history[-1].record for history in histories]
-        heads = {row.reference: row for row in self._heads([record.reference for record in current])}
+        heads = {row.reference: row for row in self._heads([record.reference for record in current], lock=True)}
         rows, steps = self._rows(current), []
         for row, history in zip(rows, histories, strict=True):
             known = heads[row.pop("reference")]
@@ -108,9 +165,10 @@ class Records:
     def _first(self, record: Record, who: str, why: str) -> Revision:
         return Revision(number=1, who=who, why=why, at=self._desk.now(), record=record)
 
-    def _heads(self, references: Sequence[str]) -> Iterable[sa.Row[Any]]:
+    def _heads(self, references: Sequence[str], *, lock: bool = False) -> Iterable[sa.Row[Any]]:
         c = records.c
-        return self._desk.among(sa.select(c.id, c.reference, c.head, c.boat_id), c.reference, references)
+        heads = sa.select(c.id, c.reference, c.head, c.boat_id).order_by(c.reference)
+        return self._desk.among(heads.with_for_update() if lock else heads, c.reference, sorted(references))
 
     def _refuse_taken(self, references: Sequence[str]) -> None:
         taken = [row.reference for row in self._heads(references)]
@@ -186,10 +244,13 @@ def _row(record: Record) -> dict[str, Any]:
         "upper": made.upper,
         "shaft": made.shaft,
         "offset_mm": record.placement.offset_mm,
+        "answer": record.answer,
     }
 
 
 _REVISION = record_revisions.c
+_OWN = ~sa.exists().where(record_merges.c.record_id == records.c.id)
+_NEWEST = (records.c.date.is_(None), records.c.date.desc(), records.c.reference.desc())
 _ORDER = (records.c.date.is_not(None), records.c.date, records.c.reference)
 _CURRENT = (
     sa.select(_REVISION.document, *JOINED)

@@ -6,9 +6,9 @@ import sqlalchemy as sa
 
 from service.store.dialect import UtcTime
 
-HEAD = "0001"
+HEAD = "0005"
 """The newest revision in `migrations`."""
-KNOWN = (HEAD,)
+KNOWN = ("0001", "0002", "0003", "0004", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
@@ -47,7 +47,12 @@ hull_models = sa.Table(
     sa.Column("displacement_kg", sa.Float),
     sa.Column("stern", sa.String),
     sa.Column("created", UtcTime, nullable=False),
+    sa.Column("merged_into", sa.String, sa.ForeignKey("hull_models.id"), index=True),
+    sa.Column("survivor", sa.String, index=True),
+    sa.Column("retired", sa.Boolean, nullable=False, server_default=sa.false()),
 )
+"""Rows stay for ever, for ids do. `merged_into` is what was decided, `survivor` what stands for it in the end; a retired
+one was added by a change that was taken back."""
 
 hull_aliases = sa.Table(
     "hull_aliases",
@@ -108,6 +113,7 @@ records = sa.Table(
     sa.Column("shaft", sa.String, nullable=False),
     sa.Column("offset_mm", sa.Float),
     sa.Column("created", UtcTime, nullable=False),
+    sa.Column("answer", sa.String, index=True),
     sa.CheckConstraint("status IN ('proposed', 'shipped', 'installed', 'withdrawn')", name="status"),
     sa.CheckConstraint("head >= 1", name="head"),
 )
@@ -125,6 +131,41 @@ record_revisions = sa.Table(
     sa.Column("document", sa.Text, nullable=False),
 )
 """Every state a record was in. Rows are added, never changed."""
+
+record_merges = sa.Table(
+    "record_merges",
+    metadata,
+    sa.Column("record_id", sa.String, sa.ForeignKey("records.id"), primary_key=True),
+    sa.Column("into_id", sa.String, sa.ForeignKey("records.id"), nullable=False, index=True),
+    sa.Column("number", sa.Integer, nullable=False),
+)
+"""Records that turned out to be another one written down twice; `number` is the other's revision that took them in."""
+
+record_series = sa.Table(
+    "record_series",
+    metadata,
+    sa.Column("series", sa.String, primary_key=True),
+    sa.Column("last", sa.Integer, nullable=False),
+)
+"""The last number given out in each series of references: none is given twice, whatever became of its record."""
+
+measurements = sa.Table(
+    "measurements",
+    metadata,
+    sa.Column("record_id", sa.String, sa.ForeignKey("records.id"), primary_key=True),
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("field", sa.String, nullable=False),
+    sa.Column("text", sa.String, nullable=False),
+    sa.Column("unit", sa.String, nullable=False),
+    sa.Column("value", sa.Float, nullable=False),
+    sa.Column("method", sa.String),
+    sa.Column("uncertainty", sa.Float),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("at", UtcTime, nullable=False),
+    sa.Column("taken", sa.Date),
+    sa.Column("source", sa.String),
+)
+"""What was measured, as written and in the field's unit. Rows are added, never changed; two may disagree."""
 
 catalogues = sa.Table(
     "catalogues",
@@ -162,3 +203,110 @@ answers = sa.Table(
     sa.Column("created", UtcTime, nullable=False),
 )
 """Answers as sent; frozen."""
+
+kept_files = sa.Table(
+    "kept_files",
+    metadata,
+    sa.Column("sha256", sa.String, primary_key=True),
+    sa.Column("bytes", sa.Integer, nullable=False),
+    sa.Column("created", UtcTime, nullable=False),
+)
+"""Files that were imported, each once, named by their content."""
+
+kept_file_parts = sa.Table(
+    "kept_file_parts",
+    metadata,
+    sa.Column("sha256", sa.String, sa.ForeignKey("kept_files.sha256"), primary_key=True),
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("data", sa.LargeBinary, nullable=False),
+)
+"""Their content, packed, in parts of a size that every database takes."""
+
+imports = sa.Table(
+    "imports",
+    metadata,
+    sa.Column("id", sa.String, primary_key=True),
+    sa.Column("name", sa.String, nullable=False),
+    sa.Column("sha256", sa.String, sa.ForeignKey("kept_files.sha256"), nullable=False, index=True),
+    sa.Column("mapping", sa.Text),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("started", UtcTime, nullable=False, index=True),
+    sa.Column("changed", UtcTime, nullable=False),
+    sa.Column("state", sa.String, nullable=False),
+    sa.Column("rows", sa.Integer, nullable=False),
+    sa.Column("done", sa.Integer, nullable=False),
+    sa.Column("created", sa.Integer, nullable=False),
+    sa.Column("updated", sa.Integer, nullable=False),
+    sa.Column("unchanged", sa.Integer, nullable=False),
+    sa.Column("rejected", sa.Integer, nullable=False),
+)
+"""Imports. `done` rows are acknowledged: what became of them stands in the ledger with this number."""
+
+import_rows = sa.Table(
+    "import_rows",
+    metadata,
+    sa.Column("import_id", sa.String, sa.ForeignKey("imports.id"), primary_key=True),
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("sheet", sa.String),
+    sa.Column("row", sa.Integer, nullable=False),
+    sa.Column("outcome", sa.String, nullable=False),
+    sa.Column("reference", sa.String),
+    sa.Column("before", sa.Integer, nullable=False),
+    sa.Column("after", sa.Integer, nullable=False),
+    sa.Column("detail", sa.Text),
+    sa.Column("undo", sa.String),
+    sa.Column("why", sa.String),
+)
+"""What became of each row, with the record's revision before and after it. A reference, no id: undoing may take the
+record away."""
+
+hull_distinct = sa.Table(
+    "hull_distinct",
+    metadata,
+    sa.Column("one", sa.String, sa.ForeignKey("hull_models.id"), primary_key=True),
+    sa.Column("other", sa.String, sa.ForeignKey("hull_models.id"), primary_key=True, index=True),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("at", UtcTime, nullable=False),
+    sa.Column("why", sa.String, nullable=False),
+)
+"""Pairs of hull models that look like one and are two, as somebody said."""
+
+hull_changes = sa.Table(
+    "hull_changes",
+    metadata,
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("at", UtcTime, nullable=False),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("why", sa.String, nullable=False),
+    sa.Column("kind", sa.String, nullable=False),
+    sa.Column("undoes", sa.Integer, sa.ForeignKey("hull_changes.number"), index=True),
+    sa.Column("cells", sa.Text, nullable=False),
+)
+"""What was done to the registry of hull models; `cells` hold what stood before and after. The last number is its version."""
+
+hull_change_models = sa.Table(
+    "hull_change_models",
+    metadata,
+    sa.Column("number", sa.Integer, sa.ForeignKey("hull_changes.number"), primary_key=True, autoincrement=False),
+    sa.Column("hull_id", sa.String, sa.ForeignKey("hull_models.id"), primary_key=True, index=True),
+)
+"""Which hull models a change concerned."""
+
+recall_weights = sa.Table(
+    "recall_weights",
+    metadata,
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("at", UtcTime, nullable=False),
+    sa.Column("records", sa.Integer, nullable=False),
+    sa.Column("gains", sa.Text, nullable=False),
+    sa.Column("document", sa.Text, nullable=False),
+)
+"""Weights learned from the fleet; the highest number is in use."""
+
+stamps = sa.Table(
+    "stamps",
+    metadata,
+    sa.Column("name", sa.String, primary_key=True),
+    sa.Column("stamp", sa.String, nullable=False),
+)
+"""Another stamp with every transaction that changes what it stands for."""

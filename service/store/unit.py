@@ -16,7 +16,13 @@ from service.store.desk import Clock, Desk
 from service.store.enquiries import Answers, Enquiries
 from service.store.hulls import Hulls
 from service.store.ids import IdMaker
+from service.store.imports import Imports
+from service.store.kept import Kept
+from service.store.recall_weights import RecallWeights
 from service.store.records import Records
+from service.store.removals import Removals
+from service.store.replaced import Replaced
+from service.store.stamps import Stamps
 
 
 class UnitOfWork:
@@ -32,10 +38,18 @@ class UnitOfWork:
     catalogues: Catalogues
     enquiries: Enquiries
     answers: Answers
+    imports: Imports
+    removals: Removals
+    replaced: Replaced
+    recall_weights: RecallWeights
+    stamps: Stamps
 
-    def __init__(self, engine: sa.Engine, *, now: Clock, new_id: IdMaker, writes: bool = False) -> None:
-        """Keep what a transaction needs; none is begun yet."""
+    def __init__(
+        self, engine: sa.Engine, *, now: Clock, new_id: IdMaker, writes: bool = False, kept: Kept | None = None
+    ) -> None:
+        """Keep what a transaction needs; none is begun yet. `kept` holds what outlives it, as long as its stamp does."""
         self._engine, self._now, self._new_id, self.writes = engine, now, new_id, writes
+        self.kept = kept or Kept()
         self._connection: sa.Connection | None = None
         self._depth = 0
 
@@ -52,16 +66,13 @@ class UnitOfWork:
 
     def _begin(self) -> None:
         with dialect.told(self._engine.url):
-            connection = self._engine.connect().execution_options(writes=self.writes)
-            try:
-                connection.begin()
-            except DBAPIError:
-                connection.close()
-                raise
+            connection = dialect.begun(self._engine, writes=self.writes)
         self._connection = connection
         desk = Desk(connection, self._now, self._new_id)
         self.hulls, self.records, self.catalogues = Hulls(desk), Records(desk), Catalogues(desk)
         self.enquiries, self.answers = Enquiries(desk), Answers(desk)
+        self.imports, self.removals = Imports(desk), Removals(desk)
+        self.replaced, self.recall_weights, self.stamps = Replaced(desk), RecallWeights(desk), Stamps(desk)
 
     def __exit__(
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
@@ -87,6 +98,7 @@ class UnitOfWork:
         if self._connection is None or not self.writes:
             raise RuntimeError("nothing can be committed here: this unit of work only reads, or was not begun")
         with dialect.told(self._engine.url):
+            self.stamps.settle()
             self._connection.commit()
 
 
@@ -98,15 +110,16 @@ class Store:
         target = dialect.address(url)
         require(target)
         self._engine, self._now, self._new_id = dialect.connect(target), now, new_id
+        self._kept = Kept()
         dialect.use_wal(self._engine)
 
     def reading(self) -> UnitOfWork:
         """Return a unit of work that only reads."""
-        return UnitOfWork(self._engine, now=self._now, new_id=self._new_id)
+        return UnitOfWork(self._engine, now=self._now, new_id=self._new_id, kept=self._kept)
 
     def writing(self) -> UnitOfWork:
         """Return a unit of work that may write."""
-        return UnitOfWork(self._engine, now=self._now, new_id=self._new_id, writes=True)
+        return UnitOfWork(self._engine, now=self._now, new_id=self._new_id, writes=True, kept=self._kept)
 
     def close(self) -> None:
         """Let go of every connection."""

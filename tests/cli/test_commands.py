@@ -15,7 +15,12 @@ if TYPE_CHECKING:
 
 # Commands of CONTRACT's "Command line" that this program has so far.
 ASKED = {
-    "read", "resolve", "recall", "fit", "answer", "records import", "records export", "hulls import", "hulls list",
+    "read", "resolve", "recall", "fit", "answer", "records import", "records export",
+    "records find", "records show", "records history", "records propose", "records step", "records outcome",
+    "records measure", "records correct", "records restore", "records merge",
+    "imports list", "imports show", "imports undo", "imports resume", "hulls import", "hulls list",
+    "hulls show", "hulls alias", "hulls merge", "hulls unmerge", "hulls split", "hulls duplicates", "hulls distinct",
+    "hulls undo", "hulls log",
     "catalogue check", "catalogue load", "db upgrade", "db check", "recheck", "schema",
 }  # fmt: skip
 

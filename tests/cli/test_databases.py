@@ -28,6 +28,11 @@ def commands(form: Path, fixtures: Path) -> list[tuple[object, ...]]:
         ("records", "export"),
         ("hulls", "import", fixtures / "hulls.csv"),
         ("hulls", "list"),
+        ("hulls", "show", "tarnholt-36"),
+        ("hulls", "alias", "tarnholt-36", "Grey Lady"),
+        ("hulls", "merge", "tarnholt-36", "tressick-36"),
+        ("hulls", "duplicates"),
+        ("hulls", "undo", "1"),
         ("catalogue", "load", fixtures / "catalogue.toml"),
     ]
 
@@ -154,15 +159,16 @@ def test_errors_of_the_system_say_how_to_mend_them() -> None:
     assert faults.explain(MemoryError())[0] == 3
 
 
-def test_a_file_half_written_is_never_found(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    target = tmp_path / "fleet.csv"
-    target.write_bytes(b"before")
+def test_a_file_half_written_is_never_found(tmp_path: Path) -> None:
+    target = tmp_path / "records.csv"
+    target.write_bytes(b"as it was")
 
-    def full(_path: Path, _data: bytes) -> None:
-        raise OSError(28, "No space left on device")
+    def full() -> None:
+        with outbox.written(target) as stream:
+            stream.write(b"half")
+            raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr(Path, "write_bytes", full)
     with pytest.raises(OSError, match="No space"):
-        outbox.write_bytes(target, b"after")
-    assert [file.name for file in tmp_path.iterdir()] == ["fleet.csv"]
-    assert target.read_bytes() == b"before"
+        full()
+    assert target.read_bytes() == b"as it was"
+    assert list(tmp_path.iterdir()) == [target]

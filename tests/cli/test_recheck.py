@@ -10,6 +10,7 @@ import pytest
 
 if TYPE_CHECKING:
     from tests.cli.conftest import Run
+    from tests.support.databases import Databases
 
 FIXTURES = Path(__file__).resolve().parents[2] / "seed_fixtures"
 CATALOGUE = FIXTURES / "catalogue.toml"
@@ -17,13 +18,13 @@ DROPPED = "strut-600-860"
 
 
 @pytest.fixture
-def few(run: Run, tmp_path: Path) -> str:
+def few(run: Run, databases: Databases, tmp_path: Path) -> str:
     """Return a database with a tenth of the demo fleet, every strutted boat of it and one boat too heavy for her gear."""
     lines = (FIXTURES / "fleet.jsonl").read_text(encoding="utf-8").splitlines()
     kept = [line for n, line in enumerate(lines) if n % 20 == 0 or "2007-001" in line or DROPPED in line]
     fleet = tmp_path / "few.jsonl"
     fleet.write_text("\n".join(kept[:60]), encoding="utf-8")
-    url = f"sqlite:///{tmp_path / 'few.sqlite'}"
+    url = databases.empty()
     steps = (("db", "upgrade"), ("catalogue", "load", CATALOGUE), ("hulls", "import", FIXTURES / "hulls.csv"))
     for step in (*steps, ("records", "import", fleet)):
         assert run(*step, "--db", url).status == 0

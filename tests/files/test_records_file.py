@@ -14,7 +14,8 @@ from service.core.catalogue import Configuration
 from service.core.form import parse_form
 from service.core.record import Record
 from service.files.read.errors import Unreadable
-from service.files.read.records_file import RecordRow, read_records
+from service.files.read.record_rows import RecordRow
+from service.files.read.records_file import read_records
 from service.files.write.tables import write_xlsx
 
 MADE = Configuration(gear="Gear 60", lower="Hinge 200", upper="Arm 400", shaft="Shaft 1800")
@@ -122,7 +123,11 @@ def test_each_bad_row_is_named_and_no_good_one_is_lost() -> None:
         (f"{HEAD},,boat.model\n".encode(), "column 7 has no heading"),
         (b"record.reference\n1\n", "heading 'record.status' is missing"),
         (f'{HEAD}\nR-1,"open\n'.encode(), "row 2: .*quote"),
-        (f"{HEAD}\nR-1,{GOOD}\nR-\xe5".encode("latin-1"), "line 3: this is not UTF-8"),
+        (
+            f"{HEAD}\nR-1,{GOOD}\nR-\x81".encode("latin-1"),
+            "line 3: this is not UTF-8, and byte 0x81 is no Windows-1252",
+        ),
+        (f"{HEAD}\nR-ø,{GOOD}\nR-".encode() + b"\xe5", "line 3 is not UTF-8, but line 2 is; two encodings are mixed"),
         (b'{"a": \n', "line 1: expected JSON"),
         (b"x" * 3_000_000, "field larger than field limit"),
     ],
@@ -156,10 +161,18 @@ def test_a_damaged_workbook_is_refused_not_crashed_on(data: st.DataObject) -> No
     assert not isinstance(found, Unreadable) or "thing" in str(found)
 
 
-def test_a_workbook_that_would_burst_is_refused() -> None:
+def packed(size: int, said: int) -> bytes:
+    """Return an archive with one part of `size` bytes, which its directory says are `said`."""
     out = io.BytesIO()
-    with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as packed:
-        for n in range(3):
-            packed.writestr(f"xl/{n}.xml", bytes(100_000_000))
-    with pytest.raises(Unreadable, match="unpacks to more than"):
-        read_records(out.getvalue(), "bomb")
+    with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
+        archive.writestr("xl/worksheets/sheet1.xml", bytes(size))
+    data = bytearray(out.getvalue())
+    at = data.index(b"PK\x01\x02") + 24  # the uncompressed size in the central directory (APPNOTE 4.3.12)
+    data[at : at + 4] = said.to_bytes(4, "little")
+    return bytes(data)
+
+
+@pytest.mark.parametrize(("size", "said", "says"), [(10, 2_000_000_000, "unpacks to more"), (20_000_000, 99, "opened")])
+def test_a_workbook_that_would_burst_is_refused(size: int, said: int, says: str) -> None:
+    with pytest.raises(Unreadable, match=says):
+        read_records(packed(size, said), "bomb")

@@ -1,6 +1,5 @@
 from __future__ import annotations
 
-import shutil
 from collections.abc import Callable, Iterator
 from datetime import UTC, datetime, timedelta
 from itertools import count
@@ -13,37 +12,34 @@ from service.flow.import_records import import_records
 from service.flow.load_catalogue import load_catalogue
 from service.store import migrate
 from service.store.unit import Store
+from tests.support.databases import Files
 
 FIXTURES = Path(__file__).resolve().parents[2] / "seed_fixtures"
 
 
-def opened(file: Path) -> Store:
+def opened(url: str) -> Store:
     """Open a database with a clock that moves a minute at each look and ids that count."""
     numbers = count(1)
     start = datetime(2024, 5, 1, tzinfo=UTC)
     return Store(
-        f"sqlite:///{file}",
+        url,
         now=lambda: start + timedelta(minutes=next(numbers)),
         new_id=lambda kind: f"{kind}-{next(numbers)}",
     )
 
 
 @pytest.fixture
-def store(tmp_path: Path) -> Iterator[Store]:
-    """Open an empty database."""
-    file = tmp_path / "ledger.db"
-    migrate.upgrade(f"sqlite:///{file}")
-    made = opened(file)
+def store(url: str) -> Iterator[Store]:
+    """Open an empty database, one of each kind in turn."""
+    made = opened(url)
     yield made
     made.close()
 
 
-@pytest.fixture(scope="session")
-def seeded_file(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Return a database migrated from nothing and loaded with the demo maker's catalogue, models and fleet."""
-    file = tmp_path_factory.mktemp("flow") / "seeded.db"
-    migrate.upgrade(f"sqlite:///{file}")
-    made = opened(file)
+def seed(url: str) -> None:
+    """Make the database from nothing and load the demo maker's catalogue, models and fleet."""
+    migrate.upgrade(url)
+    made = opened(url)
     try:
         load_catalogue(made.writing(), (FIXTURES / "catalogue.toml").read_bytes(), "catalogue.toml")
         hulls = import_hulls(made.writing(), (FIXTURES / "hulls.csv").read_bytes(), "hulls.csv")
@@ -51,17 +47,21 @@ def seeded_file(tmp_path_factory: pytest.TempPathFactory) -> Path:
     finally:
         made.close()
     assert (hulls.rejected, records.rejected) == ((), ())
-    return file
+
+
+@pytest.fixture(scope="session")
+def files(tmp_path_factory: pytest.TempPathFactory) -> Files:
+    """Return what gives out SQLite files."""
+    return Files(tmp_path_factory.mktemp("flow"))
 
 
 @pytest.fixture
-def copies(seeded_file: Path, tmp_path: Path) -> Iterator[Callable[[], Store]]:
-    """Open further copies of the loaded database, each for this test alone."""
+def copies(files: Files) -> Iterator[Callable[[], Store]]:
+    """Open further copies of the loaded database, each for this test alone. Files: what is slow runs once."""
     made: list[Store] = []
 
     def one() -> Store:
-        file = Path(shutil.copy(seeded_file, tmp_path / f"ledger{len(made)}.db"))
-        made.append(opened(file))
+        made.append(opened(files.like("seeded", seed)))
         return made[-1]
 
     yield one

@@ -3,19 +3,20 @@
 from __future__ import annotations
 
 import json
-import sqlite3
 from collections.abc import Callable
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
 import pytest
+import sqlalchemy as sa
 
 from service.core.answer import Answer, Answers
 from service.core.form import FormError
 from service.files.read.errors import Unreadable
 from service.flow.answer import answer_file
 from service.flow.known import NoCatalogueError
+from service.store.schema import metadata
 from service.store.unit import Store
 
 NOW = datetime(2026, 1, 20, 12, 0, tzinfo=UTC)
@@ -26,12 +27,8 @@ def answered(store: Store, file: Path, **more: Any) -> Answers:  # noqa: ANN401 
 
 
 def rows(store: Store, table: str) -> int:
-    file = store._engine.url.database
-    assert file is not None
-    with sqlite3.connect(file) as connection:
-        found = int(connection.execute(f"SELECT count(*) FROM {table}").fetchone()[0])  # noqa: S608 - a name from a test
-    connection.close()
-    return found
+    with store._engine.connect() as connection:
+        return connection.execute(sa.select(sa.func.count()).select_from(metadata.tables[table])).scalar_one()
 
 
 def bare(answers: Answers) -> list[dict[str, Any]]:

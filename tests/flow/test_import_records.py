@@ -1,6 +1,5 @@
 from __future__ import annotations
 
-import hashlib
 import json
 import time
 from pathlib import Path
@@ -20,6 +19,7 @@ from service.store import migrate
 from service.store.errors import Conflict
 from service.store.ids import random_id
 from service.store.unit import Store
+from tests.support.databases import fingerprint
 
 SEED = Path(__file__).parents[2] / "seed_fixtures"
 HEAD = (
@@ -28,8 +28,8 @@ HEAD = (
 )
 
 
-def row(reference: str, hull: str = "", rake: str = "12") -> str:
-    return f"{reference},installed,Gear 60,Hinge 200,Arm 400,Shaft 1800,{hull},Tern 31,{rake}\n"
+def row(reference: str, hull: str = "", rake: str = "12", model: str = "Tern 31") -> str:
+    return f"{reference},installed,Gear 60,Hinge 200,Arm 400,Shaft 1800,{hull},{model},{rake}\n"
 
 
 def taken(store: Store, text: str, *, preview: bool = False) -> ImportReport:
@@ -135,12 +135,12 @@ def test_a_known_reference_is_revised_and_named_with_its_changes(store: Store) -
     ]
 
 
-def test_a_preview_says_the_same_and_writes_nothing(store: Store, tmp_path: Path) -> None:
+def test_a_preview_says_the_same_and_writes_nothing(store: Store, url: str) -> None:
     taken(store, HEAD + row("R-1", rake="10"))
-    before = hashlib.sha256((tmp_path / "ledger.db").read_bytes()).hexdigest()
+    before = fingerprint(url)
     text = HEAD + row("R-1", rake="12") + row("R-3") + row("R-4", rake="95")
     preview = import_records(store.reading(), text.encode(), "fleet.csv", preview=True)
-    assert hashlib.sha256((tmp_path / "ledger.db").read_bytes()).hexdigest() == before
+    assert fingerprint(url) == before
     assert set(fleet(store)) == {"R-1"}
     done = taken(store, text)
     assert (preview.created, preview.updated, preview.rejected) == (done.created, done.updated, done.rejected)
@@ -153,13 +153,13 @@ def test_hulls_are_given_kept_or_decided(store: Store) -> None:
 
     def decide(form: BoatForm) -> str | None:
         asked.append(form.boat.model)
-        return "tern" if form.transom.rake_deg == 13 else None
+        return "tern" if form.boat.model == "Tern 31" else None
 
-    text = HEAD + row("R-1", hull="tern") + row("R-2", rake="13") + row("R-3", rake="14")
+    text = HEAD + row("R-1", hull="tern") + row("R-2") + row("R-3", model="Kittar 28") + row("R-4")
     import_records(store.writing(), text.encode(), "fleet.csv", decide=decide)
-    assert [record.hull for record in fleet(store).values()] == ["tern", "tern", None]
-    assert asked == ["Tern 31", "Tern 31"]
-    report = taken(store, HEAD + row("R-1") + row("R-2", rake="13"))  # says nothing of a hull: the known one stays
+    assert [record.hull for record in fleet(store).values()] == ["tern", "tern", None, "tern"]
+    assert asked == ["Tern 31", "Kittar 28"]  # the same boat is not asked about twice
+    report = taken(store, HEAD + row("R-1") + row("R-2"))  # says nothing of a hull: the known one stays
     assert report.unchanged == ("R-1", "R-2")
     assert fleet(store)["R-2"].hull == "tern"
 
@@ -190,11 +190,11 @@ def test_a_file_that_is_no_table_writes_nothing(store: Store) -> None:
     assert fleet(store) == {}
 
 
-def test_an_import_is_one_transaction(store: Store, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_rows_and_their_acknowledgement_are_one_transaction(store: Store, monkeypatch: pytest.MonkeyPatch) -> None:
     def fail(*_: object) -> None:
         raise RuntimeError("pulled the plug")
 
-    monkeypatch.setattr("service.store.records.Records.extend_histories", fail)
+    monkeypatch.setattr("service.store.imports.Imports.acknowledge", fail)
     with pytest.raises(RuntimeError):
         taken(store, HEAD + row("R-1"))
     assert fleet(store) == {}

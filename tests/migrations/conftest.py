@@ -9,11 +9,19 @@ from alembic.config import Config
 
 from service.store import dialect
 from service.store.migrate import configuration
+from tests.support.databases import Databases, Files
 
 
 @pytest.fixture
-def url(tmp_path: Path) -> str:
-    return f"sqlite:///{tmp_path / 'ledger.db'}"
+def url(databases: Databases) -> str:
+    """Return the address of a database in which there is nothing yet, one of each kind in turn."""
+    return databases.empty()
+
+
+@pytest.fixture
+def file_url(tmp_path: Path) -> str:
+    """Return the address of an SQLite file that is not there yet: for what concerns files alone."""
+    return Files(tmp_path).empty()
 
 
 @pytest.fixture

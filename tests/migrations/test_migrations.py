@@ -18,13 +18,10 @@ from pytest_alembic.runner import MigrationContext as Runner
 from service.store import dialect, migrate, schema
 from service.store.check import require, state_of
 from service.store.errors import NeedsUpgrade, NewerSchema, NotOurs, StoreAway
+from tests.support.databases import file_of, fingerprint
 
 
-def file_of(url: str) -> Path:
-    return Path(url.removeprefix("sqlite:///"))
-
-
-def fingerprint(path: Path) -> str:
+def digest(path: Path) -> str:
     return hashlib.sha256(path.read_bytes()).hexdigest()
 
 
@@ -55,9 +52,9 @@ def test_migrated_tables_are_the_declared_ones(url: str) -> None:
     engine.dispose()
 
 
-def test_every_constraint_has_a_name(url: str) -> None:
-    migrate.upgrade(url)
-    raw = sqlite3.connect(file_of(url))
+def test_every_constraint_has_a_name(file_url: str) -> None:
+    migrate.upgrade(file_url)
+    raw = sqlite3.connect(file_of(file_url))
     written = "".join(sql for (sql,) in raw.execute("SELECT sql FROM sqlite_master WHERE type = 'table'"))
     raw.close()
     written = written.replace("ledger_version_pkc", "pk_")  # alembic's own table has its own habit
@@ -142,23 +139,24 @@ def test_runs_from_any_folder_and_prints_nothing(url: str, tmp_path: Path) -> No
 
 def test_a_newer_database_is_refused_untouched(url: str) -> None:
     migrate.upgrade(url)
-    path = file_of(url)
-    raw = sqlite3.connect(path)
-    raw.execute(f"UPDATE {schema.VERSION_TABLE} SET version_num = '9999'")  # noqa: S608 - a constant
-    raw.commit()
-    raw.close()
-    before = fingerprint(path)
+    engine = dialect.connect(dialect.address(url))
+    with dialect.rebuilding(engine) as raw:
+        raw.exec_driver_sql(f"UPDATE {schema.VERSION_TABLE} SET version_num = '9999'")  # noqa: S608 - a constant
+    before = fingerprint(url)
     for attempt in (migrate.upgrade, migrate.downgrade):
         with pytest.raises(NewerSchema, match=r"newer version.*Update the program"):
             attempt(url)
     with pytest.raises(NewerSchema):
         require(dialect.address(url))
-    assert fingerprint(path) == before
+    assert fingerprint(url) == before
+    with engine.connect() as raw:
+        assert raw.exec_driver_sql(f"SELECT version_num FROM {schema.VERSION_TABLE}").scalars().all() == ["9999"]  # noqa: S608 - the same
+    engine.dispose()
 
 
 @pytest.mark.parametrize("content", ["png", "other"])
-def test_what_is_not_ours_is_refused_untouched(url: str, content: str) -> None:
-    path = file_of(url)
+def test_what_is_not_ours_is_refused_untouched(file_url: str, content: str) -> None:
+    path = file_of(file_url)
     if content == "png":
         path.write_bytes(b"\x89PNG\r\n\x1a\n" + bytes(5000))
     else:
@@ -166,17 +164,17 @@ def test_what_is_not_ours_is_refused_untouched(url: str, content: str) -> None:
         raw.execute("CREATE TABLE letters (id INTEGER)")
         raw.commit()
         raw.close()
-    before = fingerprint(path)
+    before = digest(path)
     with pytest.raises(NotOurs, match="another program"):
-        migrate.upgrade(url)
-    assert fingerprint(path) == before
+        migrate.upgrade(file_url)
+    assert digest(path) == before
     assert list(path.parent.iterdir()) == [path]
 
 
-def test_looking_at_an_absent_database_does_not_make_one(url: str) -> None:
+def test_looking_at_an_absent_database_does_not_make_one(file_url: str) -> None:
     with pytest.raises(NeedsUpgrade, match=r"no database yet.*db upgrade"):
-        require(dialect.address(url))
-    assert not file_of(url).exists()
+        require(dialect.address(file_url))
+    assert not file_of(file_url).exists()
 
 
 def test_an_absent_folder_is_named(tmp_path: Path) -> None:

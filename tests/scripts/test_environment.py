@@ -63,6 +63,33 @@ def test_without_the_venv_module_root_installs_it(tools: Path, tmp_path: Path) -
     assert asked == [f"install -y -q {package}", "update -q", f"install -y -q {package}"]
 
 
+def run_for_postgres(tools: Path, uid: int, apt: str) -> subprocess.CompletedProcess[str]:
+    """Ask for a server with a Python that finds none until the file `there` is made."""
+    stand_in(tools, "id", f"echo {uid}")
+    stand_in(tools, "apt-get", apt)
+    places = tools.parent / "venv" / "bin"
+    places.mkdir(parents=True)
+    stand_in(
+        places,
+        "python",
+        f'if [ -e "{tools.parent}/there" ]; then echo /found; else echo "how to get one" >&2; exit 1; fi',
+    )
+    return sourced(tools, f'venv="{tools.parent}/venv"; need_postgres')
+
+
+def test_without_a_server_root_installs_one(tools: Path, tmp_path: Path) -> None:
+    ran = run_for_postgres(tools, 0, f'echo "$*" >> "{tmp_path}/asked"; touch "{tmp_path}/there"')
+    assert ran.returncode == 0, ran.stderr
+    assert (tmp_path / "asked").read_text(encoding="utf-8") == "install -y -q postgresql\n"
+
+
+@pytest.mark.parametrize("uid", [0, 1000])
+def test_without_a_server_and_without_a_way_to_one_it_says_how(tools: Path, uid: int) -> None:
+    ran = run_for_postgres(tools, uid, "exit 1")
+    assert ran.returncode == 1
+    assert "how to get one" in ran.stderr
+
+
 def test_an_old_python_is_not_taken(tools: Path) -> None:
     for name in ("python3.11", "python3", "python3.12", "python3.13", "python3.14"):
         stand_in(tools, name, "exit 1")

@@ -3,24 +3,16 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from datetime import UTC, datetime, timedelta
 from itertools import count
-from pathlib import Path
 
 import pytest
 import sqlalchemy as sa
 
-from service.store import migrate
 from service.store.unit import Store
-
-
-@pytest.fixture
-def url(tmp_path: Path) -> str:
-    return f"sqlite:///{tmp_path / 'ledger.db'}"
 
 
 @pytest.fixture
 def make_store(url: str) -> Iterator[Callable[[], Store]]:
     """Open further stores on the same database, as other processes would."""
-    migrate.upgrade(url)
     numbers, opened = count(1), list[Store]()
     start = datetime(2024, 5, 1, tzinfo=UTC)
 
@@ -45,7 +37,13 @@ def store(make_store: Callable[[], Store]) -> Store:
 
 @pytest.fixture
 def statements(store: Store) -> list[str]:
-    """Every statement the store runs from now on."""
+    """Every statement the store runs from now on, but for those that begin a transaction on a server."""
     said: list[str] = []
-    sa.event.listen(store._engine, "before_cursor_execute", lambda *a: said.append(a[2]))
+
+    def heard(*all_of_it: object) -> None:
+        statement = str(all_of_it[2])
+        if not statement.startswith(("SET LOCAL", "SELECT pg_advisory")):
+            said.append(statement)
+
+    sa.event.listen(store._engine, "before_cursor_execute", heard)
     return said

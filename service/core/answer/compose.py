@@ -6,6 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from service.core.answer import cautions, contrast, questions
+from service.core.answer.backing import backing
+from service.core.answer.chances import chances
 from service.core.answer.shapes import Answer, Provenance, Suggestion
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
@@ -37,9 +39,9 @@ def compose(
     hull_id = hull.model.id if hull and hull.model else None
     remembered = recall(known.fleet, form, hull=hull_id)
     boats = ready(form, known, hull, seed)
-    votes = [v for v in remembered.votes if known.catalogue.misfit(v.configuration) is None]
+    votes = _makeable(remembered.votes, known)
     candidates = _candidates(boats, known.catalogue, votes)
-    chance = _chances(candidates, votes)
+    chance = chances(votes, {c.fit.configuration: c.fit.verdict for c in candidates}, known.fleet.weights.refuted)
     fitted = _best(boats, known.catalogue, candidates, chance)
     suggestions = _suggestions(fitted, votes, chance)
     missing = questions.missing(boats, fitted, hull)
@@ -52,9 +54,16 @@ def compose(
         suggestions=suggestions,
         missing=missing,
         questions=questions.ask(form, missing, hull, doubts),
-        cautions=cautions.for_boat(form, known.catalogue, suggestions),
+        cautions=(
+            *cautions.for_boat(form, known.catalogue, suggestions),
+            *backing(hull, remembered, suggestions, records=len(known.fleet.records)),
+        ),
         provenance=Provenance(
-            catalogue=known.catalogue.version, records=len(known.fleet.records), software=known.software, seed=seed
+            catalogue=known.catalogue.version,
+            records=len(known.fleet.records),
+            software=known.software,
+            seed=seed,
+            weights=known.fleet.weights.version,
         ),
     )
 
@@ -82,6 +91,16 @@ WANTED = (
 )  # fmt: skip
 
 
+def candidates_of(form: BoatForm, hull: str | None, known: Known, seed: int = 1) -> tuple[list[Vote], list[Set]]:
+    """Return the votes for a boat of a hull model given by its id, and what was set on it, as an answer would."""
+    votes = _makeable(recall(known.fleet, form, hull=hull).votes, known)
+    return votes, _candidates(prepared(form, known, hull, seed, draws=1), known.catalogue, votes)
+
+
+def _makeable(votes: Sequence[Vote], known: Known) -> list[Vote]:
+    return [vote for vote in votes if known.catalogue.misfit(vote.configuration) is None]
+
+
 def _candidates(boats: Boats, catalogue: Catalogue, votes: Sequence[Vote]) -> list[Set]:
     """Set what precedents put forward on the boat, then what the solver finds, each configuration once."""
     likely = [v.configuration for v in votes if v.probability >= LEAST_VOTE][:BY_PRECEDENT]
@@ -105,17 +124,11 @@ def _best(
     able = [c for c in candidates if c.fit.verdict != "does_not_fit"]
     first = sorted(able or candidates, key=lambda c: key(c.fit))[:SHOWN]
     best = sorted(assured_many(boats, first), key=lambda f: key(f.fit))
+    if able:
+        best = [one for one in best if one.fit.verdict != "does_not_fit"] or best
     if not able and best:
         best[0] = replace(best[0], fit=best[0].fit.model_copy(update={"cures": cures(boats, best[0].fit)}))
     return best
-
-
-def _chances(candidates: Sequence[Set], votes: Sequence[Vote]) -> dict[Configuration, float]:
-    """Return the chance that a fitter would install each: its vote, or an equal part of what no vote claims."""
-    voted = {v.configuration: v.probability for v in votes}
-    newcomers = [c.fit.configuration for c in candidates if c.fit.configuration not in voted]
-    spare = max(0.0, 1.0 - sum(voted.values())) / max(len(newcomers), 1)
-    return voted | dict.fromkeys(newcomers, spare)
 
 
 def _suggestions(

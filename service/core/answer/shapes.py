@@ -42,6 +42,8 @@ class Provenance(Shape):
     records: int
     software: str
     seed: int
+    weights: str = "built-in"
+    """What likeness and chances were weighed by: built in, or learned from the fleet, with date and size."""
 
 
 class Answer(Shape):

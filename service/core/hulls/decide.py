@@ -6,10 +6,12 @@ import math
 from dataclasses import dataclass
 
 from service.core.hulls import weigh
-from service.core.hulls.evidence import Asked, Sign, weigh_up
-from service.core.hulls.index import HullIndex
-from service.core.hulls.parse import LONGEST_NAME, fold, parse_name
+from service.core.hulls.beside import apart
+from service.core.hulls.evidence import Asked, Sign, weigh_up, years
+from service.core.hulls.fold import fold
+from service.core.hulls.parse import LONGEST_NAME, parse_name
 from service.core.hulls.shapes import HullCandidate, HullDecision
+from service.core.hulls.surface import Candidates, Surface
 from service.core.record import HullModel
 
 _MOST_SHOWN = 3
@@ -19,14 +21,18 @@ _NEAR_ENOUGH_TO_NAME = weigh.VETO - 4
 
 @dataclass(frozen=True, slots=True)
 class _Scored:
-    model: int
+    surface: Surface
     score: float
     probability: float
     signs: tuple[Sign, ...]
 
+    @property
+    def model(self) -> HullModel:
+        return self.surface.shaped()
+
 
 def resolve(
-    index: HullIndex,
+    known: Candidates,
     name: str,
     *,
     builder: str | None = None,
@@ -34,7 +40,7 @@ def resolve(
     loa_mm: float | None = None,
     beam_mm: float | None = None,
 ) -> HullDecision:
-    """Return what `name` means among the models of `index`, with all that was seen and why in one sentence.
+    """Return what `name` means among the models that are known, with all that was seen and why in one sentence.
 
     A number that differs is a veto, so an absent model is never taken for its numbered sibling. Builder words may
     stand in the name, in `builder`, or nowhere. Lengths in mm; they and the year only shift the odds.
@@ -43,41 +49,43 @@ def resolve(
     builder = " ".join((builder or "").split())
     if len(name) > LONGEST_NAME or len(builder) > LONGEST_NAME:
         return _nothing(f"a text of {max(len(name), len(builder))} characters is no boat's name")
-    parsed = parse_name(name, ())
-    if not (parsed.words or parsed.suffix or parsed.number):
-        return _nothing("the name has no letters or digits" if name else "no name was given")
     yard = tuple(fold(builder).split())
-    folded = frozenset({parsed.folded, fold(f"{builder} {name}")})
-    asked = Asked(parsed, yard, folded, parsed.year if year is None else year, loa_mm, beam_mm)
-    return _decided(index, name, _scored(index, asked))
+    readings: list[Asked] = []
+    two = apart(name)
+    for text in (name, *two):
+        parsed = parse_name(text, ())
+        if not (parsed.words or parsed.suffix or parsed.number):
+            return _nothing("the name has no letters or digits" if name else "no name was given")
+        folded = frozenset({fold(text), fold(f"{builder} {text}")})
+        built = parsed.year if year is None else year
+        readings.append(Asked(parsed, yard, folded, built, loa_mm, beam_mm, one_of_two=text is not name))
+    return _decided(name, _scored(known, readings))
 
 
-def _scored(index: HullIndex, asked: Asked) -> list[_Scored]:
-    """Return each candidate model once, as it is best written, likeliest first."""
-    places = [p for text in asked.folded for p in index.aliases.get(text, ())]
-    places += index.candidates(asked.name, asked.builder)
-    best: dict[int, tuple[float, tuple[Sign, ...]]] = {}
-    for place in dict.fromkeys(places):
-        surface = index.surfaces[place]
-        signs = weigh_up(asked, surface, index.models[surface.model])
-        score = weigh.START + math.fsum(sign.score for sign in signs)
-        if surface.model not in best or score > best[surface.model][0]:
-            best[surface.model] = (score, signs)
-    odds = {model: math.exp(score) for model, (score, _) in best.items()}
+def _scored(known: Candidates, readings: list[Asked]) -> list[_Scored]:
+    """Return each candidate model once, as it is best written and the name best read, likeliest first."""
+    best: dict[str, tuple[float, tuple[Sign, ...], Surface]] = {}
+    for asked in readings:
+        for surface in known.candidates(asked.name, asked.builder, asked.folded):
+            signs = weigh_up(asked, surface)
+            score = weigh.START + math.fsum(sign.score for sign in signs)
+            if surface.id not in best or score > best[surface.id][0]:
+                best[surface.id] = (score, signs, surface)
+    odds = {hull_id: math.exp(score) for hull_id, (score, *_) in best.items()}
     total = 1 + math.fsum(odds.values())
-    found = [_Scored(model, score, odds[model] / total, signs) for model, (score, signs) in best.items()]
-    return sorted(found, key=lambda one: (-one.score, one.model))
+    found = [_Scored(surface, score, odds[i] / total, signs) for i, (score, signs, surface) in best.items()]
+    return sorted(found, key=lambda one: (-one.score, one.surface.id))
 
 
-def _decided(index: HullIndex, name: str, found: list[_Scored]) -> HullDecision:
+def _decided(name: str, found: list[_Scored]) -> HullDecision:
     likely = [one for one in found if one.probability >= weigh.LISTED]
     if likely and likely[0].probability >= weigh.MATCHED:
-        top, model = likely[0], index.models[likely[0].model]
+        top, model = likely[0], likely[0].model
         return HullDecision(
             status="matched",
             model=model,
             probability=top.probability,
-            alternatives=_shown(index, likely[1:]),
+            alternatives=_shown(likely[1:]),
             saw=tuple(sign.shown() for sign in top.signs),
             why=f"taken for {_named(model)}: {_reasons(top.signs)}",
         )
@@ -86,18 +94,18 @@ def _decided(index: HullIndex, name: str, found: list[_Scored]) -> HullDecision:
             status="several",
             model=None,
             probability=likely[0].probability,
-            alternatives=_shown(index, likely),
-            why="could be " + "; or ".join(_case(index, one) for one in likely[:_MOST_SHOWN]),
+            alternatives=_shown(likely),
+            why="could be " + "; or ".join(_case(one) for one in likely[:_MOST_SHOWN]),
         )
     near = [one for one in found if one.score > _NEAR_ENOUGH_TO_NAME]
     why = f"no known model answers to {name!r}"
     if near:
-        why += f"; the nearest is {_named(index.models[near[0].model])}, but {_against(near[0].signs)}"
+        why += f"; the nearest is {_named(near[0].model)}, but {_against(near[0].signs)}"
     return HullDecision(
         status="unknown",
         model=None,
         probability=near[0].probability if near else 0.0,
-        alternatives=_shown(index, near),
+        alternatives=_shown(near),
         why=why,
     )
 
@@ -106,11 +114,9 @@ def _nothing(why: str) -> HullDecision:
     return HullDecision(status="unknown", model=None, probability=0.0, alternatives=(), why=why)
 
 
-def _shown(index: HullIndex, found: list[_Scored]) -> tuple[HullCandidate, ...]:
+def _shown(found: list[_Scored]) -> tuple[HullCandidate, ...]:
     return tuple(
-        HullCandidate(
-            model=index.models[one.model], probability=one.probability, saw=tuple(sign.shown() for sign in one.signs)
-        )
+        HullCandidate(model=one.model, probability=one.probability, saw=tuple(sign.shown() for sign in one.signs))
         for one in found[:_MOST_SHOWN]
     )
 
@@ -118,11 +124,11 @@ def _shown(index: HullIndex, found: list[_Scored]) -> tuple[HullCandidate, ...]:
 def _named(model: HullModel) -> str:
     if model.first_year is None and model.last_year is None:
         return str(model)
-    return f"{model} ({model.first_year or '…'}-{model.last_year or '…'})"
+    return f"{model} ({years(model.first_year, model.last_year)})"
 
 
-def _case(index: HullIndex, one: _Scored) -> str:
-    return f"{_named(index.models[one.model])}: {_reasons(one.signs)}"
+def _case(one: _Scored) -> str:
+    return f"{_named(one.model)}: {_reasons(one.signs)}"
 
 
 def _reasons(signs: tuple[Sign, ...]) -> str:

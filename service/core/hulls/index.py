@@ -1,140 +1,99 @@
-"""The hull models made ready for looking up: parsed once, with exact keys, aliases and candidates by letter groups."""
+"""The hull models in memory: what candidates a name has. Never changed, so threads share it; changes make a new one.
+
+A large part stays as it was built, a small one holds what came since, and models that left are passed over. The
+answers are those of an index built anew: letter groups are as rare as all living families together make them, and
+equals are told apart by their text and id, not by where they stand.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Self
 
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.hulls.ngrams import Trigrams
-from service.core.hulls.parse import ParsedName, fold, parse_name
-from service.core.hulls.vocabulary import YARD
+from service.core.hulls.look import Look
+from service.core.hulls.ngrams import Codes, grams
+from service.core.hulls.parse import ParsedName
+from service.core.hulls.part import Part
+from service.core.hulls.segment import Segment
+from service.core.hulls.surface import Surface
 from service.core.record import HullModel
 
-_SAME_NUMBER = 24
-_OTHER_NUMBER = 6
-_ANY_NUMBER = 30
-_MOST_EXACT = 40
-_SHORT = 4
-
-
-@dataclass(frozen=True, slots=True)
-class Surface:
-    """One way a model is written: its name or an alias, parsed, and the yard's words."""
-
-    model: int
-    name: ParsedName
-    yard: tuple[str, ...]
-    alias: str | None
+_ROOM = 200
+_SHARE = 0.02
+"""How many changes never make it worth building everything anew, and the share of the models from which they do."""
 
 
 @dataclass(frozen=True, eq=False)
 class HullIndex:
-    """Hull models for looking up by name; build anew where the models change."""
+    """Hull models for looking up by name. Build it once; `updated` gives the next."""
 
-    models: tuple[HullModel, ...]
-    surfaces: tuple[Surface, ...]
-    numbers: NDArray[np.int32]  # of each surface, a place in number_ids; -1 without a number
-    number_ids: dict[str, int]
-    pointed: dict[str, tuple[int, ...]]  # digits, of numbers written with a point -> number ids
-    keys: dict[str, tuple[int, ...]]  # exact key -> surfaces
-    aliases: dict[str, tuple[int, ...]]  # folded alias -> surfaces
-    grams: Trigrams
+    parts: tuple[Part, ...]
+    texts: int  # different texts of families that are still there
+    twice: dict[int, int]  # letter group -> how often the parts count it for a text that is gone or stands in both
 
     @classmethod
-    def build(cls, models: Sequence[HullModel]) -> Self:
-        """Return the index of `models`; time and memory grow in line with their number."""
-        surfaces = tuple(_surfaces(models))
-        number_ids: dict[str, int] = {}
-        numbers = np.full(len(surfaces), -1, np.int32)
-        keys: dict[str, list[int]] = {}
-        aliases: dict[str, list[int]] = {}
-        pointed: dict[str, list[int]] = {}
-        for place, surface in enumerate(surfaces):
-            number = surface.name.number
-            if number is not None:
-                numbers[place] = number_ids.setdefault(number, len(number_ids))
-                for digits in surface.name.digits if surface.name.pointed else ():
-                    pointed.setdefault(digits, []).append(int(numbers[place]))
-            for key in _keys(surface):
-                keys.setdefault(key, []).append(place)
-            if surface.alias is not None:
-                aliases.setdefault(surface.alias, []).append(place)
-        texts = [" ".join((*s.yard, *s.name.words, *s.name.suffix)) for s in surfaces]
-        return cls(
-            tuple(models), surfaces, numbers, number_ids, _frozen(pointed), _frozen(keys), _frozen(aliases),
-            Trigrams.build(texts),
-        )  # fmt: skip
+    def build(cls, models: Iterable[HullModel]) -> Self:
+        """Return the index of `models`; time and memory grow in line with their number. Ids must differ."""
+        return cls._of(Part(Segment.build(models)), None)
 
-    def candidates(self, name: ParsedName, extra: tuple[str, ...]) -> list[int]:
-        """Return the surfaces worth scoring, best first: exact ones, then alike with the same number, then others."""
-        exact = [
-            *self.keys.get(name.key, ())[:_MOST_EXACT],
-            *(p for key in _short_keys(name.words, name.number) for p in self.keys.get(key, ())[:_MOST_EXACT]),
+    @classmethod
+    def _of(cls, base: Part, recent: Part | None) -> Self:
+        """Put two parts together so that every text counts once."""
+        if recent is None and base.text_lives is None:
+            return cls((base,), len(base.segment.texts), {})
+        added = recent.segment.texts if recent else {}
+        lives = base.text_lives
+        again = [text for text, at in base.segment.texts.items() if text in added or not (lives is None or lives[at])]
+        document, codes = grams(again)
+        pairs = np.unique(np.stack((document, codes)), axis=1)
+        twice, counts = np.unique(pairs[1], return_counts=True)
+        size = len(base.segment.texts) + len(added) - len(again)
+        return cls((base, recent) if recent else (base,), size, dict(zip(twice.tolist(), counts.tolist(), strict=True)))
+
+    def __len__(self) -> int:
+        return sum(sum(1 for _ in part.places()) for part in self.parts)
+
+    def models(self) -> Iterator[HullModel]:
+        """Return every model that is still there."""
+        return (part.segment.models.shaped(place) for part in self.parts for place in part.places())
+
+    def updated(self, put: Iterable[HullModel] = (), drop: Iterable[str] = ()) -> HullIndex:
+        """Return the index with models added, replaced (by id) and dropped; ids that are not there are passed over.
+
+        It answers as one built anew would, and costs little while few models changed since the last whole building.
+        """
+        fresh = {model.id: model for model in put}
+        gone = {*fresh, *drop}
+        base, *later = self.parts
+        recent = [
+            m for part in later for m in (part.segment.models.shaped(p) for p in part.places()) if m.id not in gone
         ]
-        likeness = self.grams.likeness(" ".join((*name.builder, *name.words, *name.suffix, *extra)))
-        if name.number is None:
-            return _merged(exact, _best(likeness, _ANY_NUMBER))
-        same = {self.number_ids.get(name.number, -1), *self.digits_like(name)}
-        agrees = np.isin(self.numbers, np.array([*same, -1], np.int32))
-        return _merged(
-            exact,
-            _best(np.where(agrees, likeness, 0.0), _SAME_NUMBER),
-            _best(np.where(agrees, 0.0, likeness), _OTHER_NUMBER),
-        )
+        recent += fresh.values()
+        places = base.segment.place_of
+        dead = {places[hull_id] for hull_id in gone if hull_id in places}
+        if base.model_lives is not None:
+            dead |= set(np.flatnonzero(~base.model_lives).tolist())
+        if len(recent) + len(dead) > max(_ROOM, _SHARE * len(base.segment.models)):
+            kept = (base.segment.models.shaped(p) for p in base.places() if p not in dead)
+            return HullIndex.build([*kept, *recent])
+        return HullIndex._of(Part.without(base.segment, dead), Part(Segment.build(recent)) if recent else None)
 
-    def digits_like(self, name: ParsedName) -> tuple[int, ...]:
-        """Return the numbers written with the same digits once the point is gone (10.50 and 1050)."""
-        if name.pointed:
-            return tuple(self.number_ids[digits] for digits in name.digits if digits in self.number_ids)
-        return tuple(i for digits in name.digits for i in self.pointed.get(digits, ()))
+    def candidates(self, name: ParsedName, extra: tuple[str, ...], folded: frozenset[str]) -> list[Surface]:
+        """Return the surfaces worth weighing: known aliases, exact forms, alike with the same number, then others."""
+        return [*self._aliased(folded), *Look(self.parts, self._rarity, name, extra).surfaces()]
 
+    def _aliased(self, folded: frozenset[str]) -> Iterator[Surface]:
+        for part in self.parts:
+            for text in folded:
+                yield from part.aliased(text)
 
-def _surfaces(models: Sequence[HullModel]) -> Iterator[Surface]:
-    for place, model in enumerate(models):
-        yard = tuple(fold(model.builder or "").split())
-        yield Surface(place, _own_words(model.model, yard), yard, None)
-        for alias in model.aliases:
-            yield Surface(place, _own_words(alias, yard), yard, fold(alias))
-
-
-def _own_words(text: str, yard: tuple[str, ...]) -> ParsedName:
-    """Parse a model's name without its yard's words where others are left."""
-    name = parse_name(text, ())
-    if any(w in yard for w in name.words) and any(w not in yard for w in name.words):
-        return parse_name(text, yard)
-    return name
-
-
-def _keys(surface: Surface) -> set[str]:
-    number = surface.name.number
-    return {surface.name.key, *_short_keys(surface.name.words, number), *_short_keys(surface.yard, number)}
-
-
-def _short_keys(words: tuple[str, ...], number: str | None) -> set[str]:
-    """Return the keys by which "HR 34" and "Hedda Rosenvik 34" meet: initials, and a short first word as it is."""
-    own = [w for w in words if w not in YARD] or list(words)
-    if number is None or not own:
-        return set()
-    short = {own[0]} if len(own[0]) <= _SHORT else set()
-    return {f"^{key}|{number}" for key in ({"".join(w[0] for w in own)} if len(own) > 1 else set()) | short}
-
-
-def _frozen(lists: dict[str, list[int]]) -> dict[str, tuple[int, ...]]:
-    return {key: tuple(places) for key, places in lists.items()}
-
-
-def _best(score: NDArray[np.float64], most: int) -> list[int]:
-    """Return the places of the highest scores above 0, highest first, equal ones in order of place."""
-    found = np.flatnonzero(score > 0)
-    if found.size > most:
-        least = np.partition(score[found], found.size - most)[found.size - most]
-        found = found[score[found] >= least]
-    return [int(i) for i in found[np.argsort(-score[found], kind="stable")][:most]]
-
-
-def _merged(*lists: Iterable[int]) -> list[int]:
-    return list(dict.fromkeys(place for places in lists for place in places))
+    def _rarity(self, wanted: Codes) -> NDArray[np.float64]:
+        """Return how much each letter group tells: the square of log(1 + texts / texts that have it)."""
+        seen = np.sum([part.segment.grams.frequency(wanted) for part in self.parts], axis=0, dtype=np.int64)
+        if self.twice:
+            seen = seen - np.array([self.twice.get(code, 0) for code in wanted.tolist()], np.int64)
+        return np.asarray(np.log1p(self.texts / np.maximum(seen, 1)) ** 2)

@@ -7,49 +7,30 @@
 from __future__ import annotations
 
 import re
-import unicodedata
 from collections.abc import Collection
 from dataclasses import dataclass
 
-from service.core.hulls.vocabulary import CODES, METRES, NOISE, ROMAN, UNITS, VARIANTS, YARD
+from service.core.hulls.beside import without_marks
+from service.core.hulls.fold import SET_APART, bare_number, fold
+from service.core.hulls.vocabulary import CODES, MAY_VARY, METRES, NOISE, NUMERALS, READ_AS, UNITS, VARIANTS, YARD
 
 LONGEST_NAME = 200
-_SAME = str.maketrans(
-    {
-        "æ": "ae",
-        "œ": "oe",
-        "ø": "o",
-        "đ": "d",
-        "ð": "d",
-        "þ": "th",
-        "ł": "l",
-        "\u0131": "i",
-        "ħ": "h",
-        "ŧ": "t",
-        "ŋ": "n",
-    }
-)
 _SMALL_METRES = 25
 _YEARS = range(1900, 2036)
-_CENTURY_TURN = 36
 
-_TICK = "['\u2019\u00b4`]"
-_TWO_DIGIT_YEAR = re.compile(rf"(?<=[\s(]){_TICK}(\d\d)(?!\d)")
-_HALF = re.compile(r"(?<=\d) 1/2(?!\d)|(?<=\d) ?½")
-_THOUSANDS = re.compile(r"(?<!\d)(\d),(\d{3})(?![\d.,])")
-_DECIMAL = re.compile(r"(?<=\d)[.,](?=\d)")
-_POINT = "\u0001"
-_SET_APART = "\u0002"
-_PREFIX = re.compile(r"^\W*s\W?[yv](?=\W)", re.IGNORECASE)
-_OWN_MARKS = str.maketrans({_POINT: " ", _SET_APART: " "})
-_APOSTROPHE = re.compile(rf"(?<=[^\W\d_]){_TICK}(?=[^\W\d_])")
-_OTHER = re.compile(rf"[\W_]+(?<!{_POINT})|{_POINT}(?!\d)")
 _GLUE = re.compile(r"(?<=\d)(?=[^\W\d_])|(?<=[^\W\d_])(?=\d)")
 _TOKEN = re.compile(r"\d+(?:\.\d+)?|[^\W\d_]+")
 
-_NUMERAL = "viii|vii|vi|iv|ix|iii|ii|i|v|[1-9]"
-_MARK = re.compile(rf"(?<![^\W\d_])(?:mk|mark|gen|generation|series|serie|version|ver) ?({_NUMERAL})(?![\w.])")
-_ORDINAL = re.compile(r"(?<![\d.])([1-9]) ?(?:st|nd|rd|th|e)? (?:generation|gen|series|serie|version|mark)(?!\w)")
+_NUMERAL = "|".join(sorted(NUMERALS, key=len, reverse=True))
+_KIND = "generation|gen|series|serie|version|ver|mark|mk|mrk"
+_MARK = re.compile(rf"(?<![^\W\d_])(?:{_KIND}) ?({_NUMERAL})(?![\w.])")
+_ORDINAL = re.compile(
+    r"(?<![\d.])([1-9]) ?(?:st|nd|rd|th|e|de|te|a|ra|eme)? (?:generation|gen|series|serie|version|mark)(?!\w)"
+)
+_SAID = re.compile(
+    r"(?<!\w)(?:(first|erste|forsta|forste|premiere|eerste)|(second|zweite|andra|anden|annen|deuxieme|seconde|tweede)"
+    r"|(third|dritte|tredje|troisieme|derde)) (?:generation|generatie|series|serie|version|mark)(?!\w)"
+)
 _BARE = re.compile(r"(?<=\w )(viii|vii|vi|iv|ix|iii|ii)(?!\w)|(?<=\d )(i)(?!\w)")
 _TRAILING = re.compile(r"(?<=\d\d )([1-9])(?![\w.])")
 _HUMP = re.compile(r"(?<=[a-zß-öø-ÿ])(?=[A-ZÀ-ÖØ-Þ])")
@@ -73,6 +54,7 @@ class ParsedName:
     suffix: tuple[str, ...] = ()
     others: tuple[str, ...] = ()
     year: int | None = None
+    marked: bool = False  # the number is a generation, for the name has no other: "Tern II"
 
     @property
     def pointed(self) -> bool:
@@ -96,49 +78,6 @@ class ParsedName:
         return "|".join((*parts, " ".join(self.others)))
 
 
-def fold(name: str) -> str:
-    """Return the name in lower case without diacritics, ligatures and punctuation; a decimal between digits stays.
-
-    >>> fold("  HAVDUN-Båt 33 D.S. ")
-    'havdun bat 33 d s'
-    >>> fold("Lobrac 10,50"), fold("S/Y Œil de Mer's №7")
-    ('lobrac 10.50', 'oeil de mers no7')
-    """
-    text = _PREFIX.sub(" ", name.translate(_OWN_MARKS))
-    text = _HALF.sub(".5", text)
-    if not text.isascii():
-        text = _plain(text)
-    text = _THOUSANDS.sub(r"\1\2", text.casefold())
-    text = _DECIMAL.sub(_POINT, _APOSTROPHE.sub("", text))
-    return " ".join(_OTHER.sub(" ", text).replace(_POINT, ".").split())
-
-
-def _plain(text: str) -> str:
-    """Return the text without marks: letters to their base, foreign digits to 0-9, raised ones set apart."""
-    out: list[str] = []
-    for char in text:
-        raised = unicodedata.decomposition(char).startswith(("<super>", "<sub>", "<fraction>"))
-        for part in unicodedata.normalize("NFKD", char.casefold()).translate(_SAME):
-            kind = unicodedata.category(part)
-            if kind in ("Mn", "Me", "Cf"):
-                continue
-            plain = str(unicodedata.decimal(part)) if kind == "Nd" else part
-            out.append(f" {plain}" if raised else plain)
-    return "".join(out)
-
-
-def bare_number(text: str) -> str:
-    """Return a number without what does not change it: 010.50 -> 10.5.
-
-    >>> bare_number("10.50"), bare_number("105"), bare_number("4.0")
-    ('10.5', '105', '4')
-    """
-    whole, _, part = text.partition(".")
-    part = part.rstrip("0")
-    whole = whole.lstrip("0") or "0"
-    return f"{whole}.{part}" if part else whole
-
-
 def parse_name(name: str, builders: Collection[str] = YARD) -> ParsedName:
     """Return the parts of `name`; words found in `builders` (folded) are told apart as the builder's.
 
@@ -150,33 +89,35 @@ def parse_name(name: str, builders: Collection[str] = YARD) -> ParsedName:
     >>> parse_name("Havdun 33 Deck Saloon").suffix
     ('ds',)
     """
-    name = _TWO_DIGIT_YEAR.sub(lambda m: f" {'20' if int(m[1]) < _CENTURY_TURN else '19'}{m[1]}", name)
-    folded = fold(_HUMP.sub(" ", name))
-    text, generation = _generation(_variants(_GLUE.sub(" ", _GLUED_I.sub(f" {_SET_APART}i", folded))))
-    tokens = _TOKEN.findall(text)
+    folded = fold(_HUMP.sub(" ", without_marks(name)))
+    text, generation = _generation(_variants(_GLUE.sub(" ", _GLUED_I.sub(f" {SET_APART}i", folded))))
+    tokens = _initials_joined(_TOKEN.findall(text))
     main, year, others = _numbers(tokens)
     words, suffix = _letters(tokens, main)
     number = bare_number(tokens[main]) if main is not None else None
     written = tokens[main] if main is not None else None
-    if number is None and generation is not None:  # "Tern II" and "Tern 2" say the same
+    marked = number is None and generation is not None
+    if marked:  # "Tern II" and "Tern 2" say the same
         number, written, generation = str(generation), str(generation), None
     known = tuple(w for w in words if w in builders)
     own = tuple(w for w in words if w not in known)
-    return ParsedName(folded, known, own, number, written, generation, suffix, others, year)
+    return ParsedName(folded, known, own, number, written, generation, suffix, others, year, marked)
 
 
 def _variants(text: str) -> str:
+    if not MAY_VARY.search(text):
+        return text
     for pattern, short in VARIANTS:
         text = pattern.sub(short, text)
-    return text
+    return READ_AS.sub(lambda found: found[0].replace("l", "i"), text)
 
 
 def _generation(text: str) -> tuple[str, int | None]:
-    for pattern in (_MARK, _ORDINAL, _BARE, _TRAILING):
+    for pattern in (_MARK, _ORDINAL, _SAID, _BARE, _TRAILING):
         found = pattern.search(text)
         if found:
             numeral = next(group for group in found.groups() if group)
-            value = ROMAN.get(numeral) or int(numeral)
+            value = found.lastindex if pattern is _SAID else NUMERALS[numeral]
             return f"{text[: found.start()]} {text[found.end() :]}", value
     return text, None
 
@@ -216,5 +157,16 @@ def _letters(tokens: list[str], main: int | None) -> tuple[tuple[str, ...], tupl
             continue
         after = main is not None and i > main
         (suffix if after or token in CODES else words).append(token)
-    kept = [w for w in words if w not in NOISE]
-    return tuple(kept or words), tuple(s for s in suffix if s not in NOISE)
+    kept = [w for w in words if w not in NOISE] or words
+    return tuple(kept), tuple(s for s in suffix if len(s) == 1 or s not in NOISE)
+
+
+def _initials_joined(tokens: list[str]) -> list[str]:
+    """Write letters that stand alone one after the other as one word: "H. R. 36" is "HR 36"."""
+    joined: list[str] = []
+    for i, token in enumerate(tokens):
+        if i and len(token) == len(tokens[i - 1]) == 1 and (token + tokens[i - 1]).isalpha():
+            joined[-1] += token
+        else:
+            joined.append(token)
+    return joined

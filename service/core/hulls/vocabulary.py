@@ -15,7 +15,7 @@ def _words(text: str) -> frozenset[str]:
 # A vessel's prefix or the plain word for what it is: says nothing about which model.
 NOISE = _words("""
     a the sy yacht yachts segelyacht segelboot seilbat segelbat zeiljacht voilier velero barca sailing sailboat boat
-    sail vessel model modell modele modelo type typ class klasse loa
+    sail vessel loa
 """)
 
 # A rig tells variants apart where the models are called by it, and says little where they are not.
@@ -24,9 +24,10 @@ RIGS = _words("sloop cutter kutter ketch ketsch yawl schooner slup bermudan")
 # What a yard calls itself beside its name.
 YARD = _words("""
     yard yards yachts yacht boat boats boatbuilders boatyard boatworks works marine mouldings sons brothers bros ltd
-    inc co company gmbh ag bv ab as sa srl spa oy industries group craft bat baat bater varv verft mek baad bade
+    inc co company gmbh ag bv ab as sa srl spa oy industries group craft bat baat bater varv varvet verft mek baad bade
     jachtbouw jachten werft bootswerft chantier chantiers naval navals cantiere cantieri astilleros astillero nautica
-    stocznia jachtowa yachting and und et og och en y e de du van
+    stocznia jachtowa boot boote bot baden baten baad class klasse klasa type typ model modell modele
+    modelo yachting and und et og och en y e de du van
 """)
 
 UNITS = _words("ft feet foot fot fots fuss fus pieds pies piedi voet stop")
@@ -44,8 +45,36 @@ _VARIANTS = (
     (r"\b(?:wing ?keel)\b", "wing"),
     (r"\bcentre ?board\b|\bcenter ?board\b", "cb"),
     (r"\btall ?(?:rig|mast)\b", "tall"),
+    (r"\bone ?design\b", "od"),
 )
+# Without any of these letters no pattern above or below can be met; one look is cheaper than a dozen.
+MAY_VARY = re.compile(r"cockpit|sal(?:oon|on)|pil|ph|motor|ms|gat|ender|keel|dra|board|tall|design|mk")
+READ_AS = re.compile(r"(?<=\bmk)(?= ?[il]*l) ?[il]{2,3}\b")  # l read for I: "MklI"
 VARIANTS = tuple((re.compile(pattern), short) for pattern, short in _VARIANTS)
 CODES = frozenset(short for _, short in _VARIANTS)
 
-ROMAN = {"i": 1, "ii": 2, "iii": 3, "iv": 4, "v": 5, "vi": 6, "vii": 7, "viii": 8, "ix": 9}
+_NUMERALS = (
+    ("1", "i", "one"), ("2", "ii", "two"), ("3", "iii", "three"), ("4", "iv", "four"), ("5", "v", "five"),
+    ("6", "vi"), ("7", "vii"), ("8", "viii"), ("9", "ix"), ("10", "x"),
+)  # fmt: skip
+NUMERALS = {text: value for value, texts in enumerate(_NUMERALS, 1) for text in texts}
+
+# Rule, keel and rig, written behind a name on certificates and in advertisements: the hull is the same one.
+KEPT_HULL = _words("""
+    mod modified modif custom std standard od ood ims irc orc orci ior chs one design tm mh mhd frac fractional masthead
+    dk lk lr sd dl swing lifting bulb bulbkeel fin finkeel long shoal wing tall cb deep draft draught keel kiel kol lead
+    rig mast boom carbon alu aluminium sym asym spin spi ib ob inboard outboard epoxy grp frp diesel tiller wheel
+    version edition nr no number reg
+""")
+# Names of a trim: most often the same hull, sometimes a design of its own.
+TRIM = _words("""
+    sport sports race racer racing regatta regata r performance perf p cruiser cruising cruise classic club comfort
+    competition comp family e plus evolution evo limited le exclusive prestige special sp elegance deluxe luxe de
+""")
+
+# Letters before a sail number.
+NATIONS = _words("""
+    alg and ant arg aru aus aut bah bar bel ber bra bul can chi chn col cro cub cyp cze den ecu egy esa esp est fij fin
+    fra gbr ger gre gua hkg hun ina ind irl isl isr isv ita ivb jpn kor kuw lat lib lie ltu lux mas mex mlt mon nam ned
+    nor nzl omn par per phi pol por pur qat rou rsa rus sgp slo sri sui svk swe tha tun tur uae ukr uru usa ven
+""")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from service.core.recall.distance import Rows
+from service.core.recall.distance import Rows, deltas
 from service.core.recall.features import COLUMNS, FEATURES, OBSTACLES, as_value, bit_kinds
 from service.core.recall.fleet import Fleet
 from service.core.recall.ranking import Ranking
@@ -18,11 +18,8 @@ _COLUMN_SET = frozenset(COLUMNS)
 def differences(fleet: Fleet, ranking: Ranking, place: int) -> tuple[Difference, ...]:
     """Return the features both boats have that differ, largest share of the distance first, six at most."""
     theirs, ours = fleet.rows.some(np.array([place])), ranking.one
-    pulls = {
-        k: float(fleet.measure.weights[k] * fleet.measure.delta(k, theirs, ours)[0])
-        for k in range(len(FEATURES))
-        if theirs.known[k, 0] and ours.known[k, 0]
-    }
+    apart, known = deltas(theirs, ours)
+    pulls = {k: float(fleet.measure.weights[k] * apart[k, 0]) for k in range(len(FEATURES)) if known[k, 0]}
     total = sum(pulls.values())
     if total <= 0:
         return ()

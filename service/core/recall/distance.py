@@ -3,7 +3,8 @@
     d = (sum_k w_k |delta_k| + L d0) / (sum_k w_k + L)      over the features k that both boats have
 
 Plain masked distances favour records that say little; L d0 takes that away. Exact on purpose: approximate indexes on
-filled-in vectors lose the neighbours (see the design notes on matching).
+filled-in vectors lose the neighbours (see the design notes on matching). Values are kept to the seven digits of a
+32-bit number, which is finer than any boat is measured; all arithmetic has 64 bits.
 """
 
 from __future__ import annotations
@@ -15,19 +16,26 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.boat import STERNS
-from service.core.recall.features import FEATURES, stern_distance
+from service.core.recall.features import FEATURES, STERN, stern_distance, sterns_mix
+from service.core.recall.scan import BINS, CLASS, KINDS, NUMBER, STERNS_APART, scan
 
 Floats = NDArray[np.float64]
+Places = NDArray[np.int64]
+_SORTS = {"number": NUMBER, "log": NUMBER, "class": CLASS, "stern": STERNS_APART, "kinds": KINDS}
+SORTS = np.array([_SORTS[feature.sort] for feature in FEATURES])
+STERN_PLACE = next(k for k, feature in enumerate(FEATURES) if feature.path == STERN)
 _STERN_TABLE = np.array([[stern_distance(a, b) for b in STERNS] for a in STERNS])
-_BLOCK = 8192  # rows whose working arrays stay in the processor's cache
+MIX = np.array([[sterns_mix(a, b) for b in STERNS] for a in STERNS])
+_ALL = np.ones(len(STERNS), np.bool_)
+_NOBODY = -2
+"""No boat's hull model: one without a model has -1."""
 
 
 @dataclass(frozen=True, eq=False)
 class Rows:
-    """Boats as arrays, features down, boats across: `values` scaled (0 if unknown), `known` 0 or 1, `kinds` as bits."""
+    """Boats as arrays, features down, boats across: `values` scaled (not a number if unknown), `kinds` as bits."""
 
-    values: Floats
-    known: Floats
+    values: NDArray[np.float32]
     kinds: NDArray[np.uint32]
 
     @property
@@ -35,9 +43,24 @@ class Rows:
         """Return the number of boats."""
         return int(self.values.shape[1])
 
-    def some(self, places: NDArray[np.int64]) -> Rows:
+    @cached_property
+    def known(self) -> NDArray[np.bool_]:
+        """Return which features each boat has."""
+        return ~np.isnan(self.values)
+
+    def some(self, places: Places) -> Rows:
         """Return only the boats at `places`."""
-        return Rows(self.values[:, places], self.known[:, places], self.kinds[places])
+        return Rows(np.ascontiguousarray(self.values[:, places]), self.kinds[places])
+
+
+@dataclass(frozen=True, eq=False)
+class Scanned:
+    """The fleet seen from one boat: distances, who can be compared, who is a sister, and how many lie how far."""
+
+    distance: Floats
+    comparable: NDArray[np.bool_]
+    sister: NDArray[np.bool_]
+    bins: Places
 
 
 @dataclass(frozen=True, eq=False)
@@ -48,44 +71,48 @@ class Measure:
     shrink: float
     middle: float
 
-    @cached_property
-    def _sorts(self) -> tuple[str, ...]:
-        return tuple(feature.sort for feature in FEATURES)
+    def scanned(self, rows: Rows, one: Rows, hulls: Places, hull: int | None, least_shared: float) -> Scanned:
+        """Return the whole fleet seen from the single boat `one` of hull model number `hull`.
 
-    def between(self, rows: Rows, one: Rows) -> tuple[Floats, Floats]:
-        """Return the distance of every boat in `rows` from the single boat `one`, and the weight they share."""
-        far, shared = np.empty(rows.size), np.empty(rows.size)
-        wanted = [k for k in range(len(FEATURES)) if one.known[k, 0] and self.weights[k] > 0]
-        for start in range(0, rows.size, _BLOCK):
-            block = slice(start, start + _BLOCK)
-            far[block], shared[block] = self._block(rows, one, block, wanted)
-        if self.shrink == 0:
-            return np.divide(far, shared, out=np.zeros_like(far), where=shared > 0), shared
-        return (far + self.shrink * self.middle) / (shared + self.shrink), shared
+        A boat can be compared where it shares `least_shared` (half of what `one` has where that is less) or is a
+        sister ship, and its stern can mix with this one.
+        """
+        own = float(self.weights @ one.known[:, 0])
+        stern = one.values[STERN_PLACE, 0]
+        known = not np.isnan(stern)
+        found = Scanned(
+            np.empty(rows.size), np.empty(rows.size, np.bool_), np.empty(rows.size, np.bool_), np.zeros(BINS, np.int64)
+        )
+        scan(
+            rows.values, rows.kinds, one.values[:, 0].copy(), one.kinds[0], SORTS, self.weights,
+            _STERN_TABLE[int(stern)] if known else np.zeros(len(STERNS)), MIX[int(stern)] if known else _ALL,
+            STERN_PLACE, self.shrink, self.middle, hulls, _NOBODY if hull is None else hull,
+            min(least_shared, own / 2), found.distance, found.comparable, found.sister, found.bins,
+        )  # fmt: skip
+        return found
 
-    def _block(self, rows: Rows, one: Rows, block: slice, wanted: list[int]) -> tuple[Floats, Floats]:
-        size = rows.kinds[block].size
-        far, shared = np.zeros(size), np.zeros(size)
-        for k in wanted:
-            share = rows.known[k, block] * self.weights[k]
-            shared += share
-            share *= self.delta(k, rows, one, block)
-            far += share
+    def between(self, deltas: Floats, known: NDArray[np.bool_]) -> tuple[Floats, Floats]:
+        """Return distances and shared weights from differences by feature and which of them are known on both sides."""
+        shared: Floats = self.weights @ known
+        pull: Floats = self.weights @ np.where(known, deltas, 0.0)
+        whole = shared + self.shrink
+        far = np.divide(pull + self.shrink * self.middle, whole, out=np.zeros_like(pull), where=whole > 0)
         return far, shared
 
-    def delta(self, k: int, rows: Rows, one: Rows, block: slice = slice(None)) -> Floats:
-        """Return how far the boats are from `one` in feature k, 0..1; without meaning where either is unknown."""
-        sort, ours = self._sorts[k], float(one.values[k, 0])
-        theirs: Floats = rows.values[k, block]
-        if sort == "kinds":
-            return _kinds_apart(rows.kinds[block], one.kinds[0])
-        if sort == "stern":
-            by_stern: Floats = _STERN_TABLE[int(ours)][theirs.astype(np.intp)]
-            return by_stern
-        if sort == "class":
-            return np.asarray(theirs != ours, np.float64)
-        apart: Floats = np.minimum(np.abs(theirs - ours), 1.0)
-        return apart
+
+def deltas(rows: Rows, one: Rows) -> tuple[Floats, NDArray[np.bool_]]:
+    """Return how far each boat is from `one` in each feature, 0..1, and where both have it; without meaning elsewhere."""
+    ours = one.values[:, 0].astype(np.float64)
+    theirs = rows.values.astype(np.float64)
+    apart: Floats = np.minimum(np.abs(theirs - ours[:, None]), 1.0)
+    for k, feature in enumerate(FEATURES):
+        if feature.sort == "kinds":
+            apart[k] = _kinds_apart(rows.kinds, one.kinds[0])
+        elif feature.sort == "class":
+            apart[k] = theirs[k] != ours[k]
+        elif feature.sort == "stern" and not np.isnan(ours[k]):
+            apart[k] = _STERN_TABLE[int(ours[k])][np.nan_to_num(theirs[k]).astype(np.intp)]
+    return apart, rows.known & one.known
 
 
 def _kinds_apart(theirs: NDArray[np.uint32], ours: np.uint32) -> Floats:
@@ -108,7 +135,7 @@ def middle_distance(rows: Rows, weights: Floats, least_shared: float, unknown: f
     among = rows.some(crowd)
     found = []
     for place in few:
-        far, shared = measure.between(among, rows.some(np.array([place])))
+        far, shared = measure.between(*deltas(among, rows.some(np.array([place]))))
         found.append(far[(shared >= least_shared) & (crowd != place)])
     together = np.concatenate(found)
     return float(np.median(together)) if together.size else unknown

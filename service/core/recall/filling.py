@@ -67,8 +67,8 @@ def _fill(fleet: Fleet, ranking: Ranking, path: str, places: NDArray[np.int64]) 
         sound = _sound(values)
         places, values = places[sound], values[sound]
     far = ranking.distance[places] - ranking.distance[places].min()
-    weights = np.exp(-((far / fleet.weights.bandwidth) ** 2))
-    weights *= np.where(ranking.sister[places], fleet.weights.sister, 1.0)
+    weights = np.exp(-((far / fleet.weights.whole.bandwidth) ** 2))
+    weights *= np.where(ranking.sister[places], fleet.weights.whole.sister, 1.0)
     weights /= weights.sum()
     lent = tuple(value for value in (as_value(path, float(v)) for v in values) if value is not None)
     return Fill(

@@ -2,20 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from typing import Any
 
 import numpy as np
-from numpy.typing import NDArray
 
-from service.core.boat import BoatForm
+from service.core.boat import STERNS, BoatForm
 from service.core.recall.differences import differences
+from service.core.recall.distance import STERN_PLACE
 from service.core.recall.fleet import Fleet
 from service.core.recall.ranking import Ranking, rank
-from service.core.recall.shapes import Precedent, Recall, Vote
+from service.core.recall.shapes import Precedent, Recall
+from service.core.recall.votes import votes
 
-_LEAST_PROBABILITY = 0.002
-_MOST_VOTES = 25
-_NAMED_FOR_A_VOTE = 5
 _PLACES_FOR_OTHERS = 4  # one place in so many is kept for boats of other models
 
 
@@ -29,9 +27,17 @@ def recall(fleet: Fleet, form: BoatForm, *, hull: str | None, limit: int = 8) ->
     shown = _shown(ranking, limit)
     return Recall(
         precedents=tuple(_precedent(fleet, ranking, int(place)) for place in shown),
-        votes=tuple(_votes(fleet, ranking)),
+        votes=tuple(votes(fleet, ranking)),
         sisters=int(ranking.sister.sum()),
+        **_stern(fleet, ranking),
     )
+
+
+def _stern(fleet: Fleet, ranking: Ranking) -> dict[str, Any]:
+    here = ranking.one.values[STERN_PLACE, 0]
+    if np.isnan(here):
+        return {"stern": None, "same_stern": None}
+    return {"stern": STERNS[int(here)], "same_stern": int((fleet.rows.values[STERN_PLACE] == here).sum())}
 
 
 def _shown(ranking: Ranking, limit: int) -> list[int]:
@@ -58,33 +64,3 @@ def _precedent(fleet: Fleet, ranking: Ranking, place: int) -> Precedent:
         placement=record.placement,
         differences=differences(fleet, ranking, place),
     )
-
-
-def _votes(fleet: Fleet, ranking: Ranking) -> Iterator[Vote]:
-    """Give the configurations by their share of the votes, a prior by overall frequency counted in.
-
-    p_c = (v_c + a f_c) / (sum v + sum u + a) * (v_c + b) / (v_c + u_c + b): v votes for, u votes against, f frequency,
-    a the prior's and b the doubt's weight. What is voted against loses to no other: the loss stays unassigned.
-    """
-    weights = fleet.weights
-    voters = ranking.nearest(ranking.comparable, weights.voters)
-    kernel = np.exp(-((ranking.distance[voters] / weights.bandwidth) ** 2))
-    kernel *= np.where(ranking.sister[voters], weights.sister, 1.0)
-    size = len(fleet.configurations)
-    chosen = fleet.configuration[voters]
-    for_it = np.bincount(chosen, weights=kernel * fleet.speaks_for[voters], minlength=size)
-    against = np.bincount(chosen, weights=kernel * fleet.speaks_against[voters], minlength=size)
-    share = (for_it + weights.prior * fleet.frequency) / (for_it.sum() + weights.prior)
-    share *= (for_it + weights.doubt) / (for_it + against + weights.doubt)
-    for place in np.argsort(-share, kind="stable")[:_MOST_VOTES]:
-        if share[place] < _LEAST_PROBABILITY:
-            return
-        yield Vote(
-            configuration=fleet.configurations[place],
-            probability=float(share[place]),
-            precedents=_speakers(fleet, voters[(chosen == place) & (fleet.speaks_for[voters] > 0)]),
-        )
-
-
-def _speakers(fleet: Fleet, places: NDArray[np.int64]) -> tuple[str, ...]:
-    return tuple(fleet.records[place].reference for place in places[:_NAMED_FOR_A_VOTE])

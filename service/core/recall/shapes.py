@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Literal
 
-from service.core.boat import Shape
+from service.core.boat import Shape, Stern
 from service.core.catalogue import Configuration
 from service.core.record import RecordedPlacement, Status
 
@@ -52,6 +52,10 @@ class Recall(Shape):
     precedents: tuple[Precedent, ...]
     votes: tuple[Vote, ...]
     sisters: int
+    stern: Stern | None = None
+    """The stern that was asked for, of the form or its hull model."""
+    same_stern: int | None = None
+    """How many records have that stern; None where it is not known."""
 
 
 class Fill(Shape):

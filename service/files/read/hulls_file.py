@@ -10,7 +10,8 @@ from pydantic import Field, model_validator
 from service.core.boat import Mass, Shape, Size, Stern, Text
 from service.core.form import FormError, parse_shape
 from service.files.read.errors import Unreadable
-from service.files.read.tables import Row, RowError, content_of, read_table
+from service.files.read.kinds import kind_of
+from service.files.read.tables import Row, RowError, read_table
 
 COLUMNS = (
     "id", "builder", "model", "aliases", "first_year", "last_year", "loa_mm", "lwl_mm", "beam_mm", "draft_mm",
@@ -62,7 +63,7 @@ def read_hulls(data: bytes, name: str) -> ReadHulls:
 
     Unreadable where the file as a whole is no list of hull models.
     """
-    if content_of(data, name) == "lines":
+    if kind_of(data, name) == "jsonl":
         raise Unreadable(f"{name}: hull models come as CSV or XLSX, with the headings {', '.join(COLUMNS)}")
     good, bad = [], list[RowError]()
     for row in read_table(data, name, known=COLUMNS, required=("model",)).rows:

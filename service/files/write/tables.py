@@ -1,104 +1,99 @@
-"""Records as CSV, a workbook or JSON lines. The same records give the same bytes."""
+"""Records as CSV, TSV, a workbook, Parquet or JSON lines, written as they come. The same records give the same bytes."""
 
 from __future__ import annotations
 
-import csv
 import io
 import json
-from collections.abc import Iterable, Sequence
-from datetime import UTC, datetime
-from typing import Any, Literal
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import IO, Any, Literal
 
-import xlsxwriter
-
+from service.core.measurement import Measurement
 from service.core.record import Record
 from service.core.revision import Revision
-from service.files.columns import REVISIONS, Cell, cells, columns, guard, number_text, values
+from service.files.columns import MEASUREMENTS, MERGED, REVISIONS, cells, columns, values
+from service.files.write.grids import Sheet, Unwritable, put_csv, put_parquet, put_xlsx
+from service.files.write.opendocument import put_ods
 
-Format = Literal["csv", "xlsx", "jsonl"]
-LONGEST_CELL = 32_767
-MOST_ROWS = 1_048_576
-"""What a worksheet holds (Office Open XML workbooks as written by spreadsheet programs)."""
-_NO_XML = "\ufffe\uffff"
-_MADE = datetime(2000, 1, 1, tzinfo=UTC).replace(tzinfo=None)
+__all__ = ["Format", "Told", "Unwritable", "put_lines", "put_records", "write_csv", "write_jsonl", "write_xlsx"]
+
+Format = Literal["csv", "tsv", "xlsx", "ods", "parquet", "jsonl"]
 
 
-class Unwritable(ValueError):  # noqa: N818 - named for what it is
-    """What does not fit the format; the message says what, and which format takes it."""
+@dataclass(frozen=True)
+class Told:
+    """All that JSON lines say of a record: its states, what was measured, and the record that it was merged into."""
+
+    history: Sequence[Revision]
+    measured: Sequence[Measurement] = ()
+    merged: tuple[str, int] | None = None
+
+
+def put_records(stream: IO[bytes], records: Iterable[Record], format_: Format) -> None:
+    """Write records as they stand, in any format but JSON lines. Unwritable names what a workbook cannot hold."""
+    names = [column.name for column in columns()]
+    sheet = Sheet("records", names, map(cells, records), [column.kind for column in columns()])
+    if format_ in ("csv", "tsv"):
+        put_csv(stream, sheet, "\t" if format_ == "tsv" else ",")
+    elif format_ == "xlsx":
+        put_xlsx(stream, [sheet])
+    elif format_ == "ods":
+        put_ods(stream, [sheet])
+    elif format_ == "parquet":
+        put_parquet(stream, sheet)
+    else:
+        raise ValueError(f"{format_} holds histories; put_lines writes them")
+
+
+def put_lines(stream: IO[bytes], told: Iterable[Told]) -> None:
+    """Write one JSON object a record: its columns as it stands, and every state it was in (`record.revisions`).
+
+    With it what was measured (`record.measurements`), and the record it was merged into (`record.merged_into`).
+    """
+    for one in told:
+        stream.write(json.dumps(_line(one), ensure_ascii=False, allow_nan=False).encode() + b"\n")
+
+
+def _line(told: Told) -> dict[str, Any]:
+    record = told.history[-1].record
+    states = [
+        {"number": r.number, "who": r.who, "at": r.at.isoformat(), "why": r.why, "row": values(r.record)}
+        for r in told.history
+    ]
+    rows = [row.model_dump(mode="json", exclude_none=True) for row in told.measured]
+    into = told.merged
+    return {
+        **values(record),
+        REVISIONS: states,
+        **({MEASUREMENTS: rows} if rows else {}),
+        **({MERGED: {"reference": into[0], "revision": into[1]}} if into else {}),
+    }
 
 
 def write_csv(records: Iterable[Record]) -> bytes:
-    """Return a CSV file (UTF-8, comma, CRLF). Text that a spreadsheet would take for a formula gets an apostrophe."""
-    out = io.StringIO(newline="")
-    writer = csv.writer(out)
-    writer.writerow([column.name for column in columns()])
-    for record in records:
-        writer.writerow([_csv_cell(cell) for cell in cells(record)])
-    return out.getvalue().encode()
+    """Return records as CSV."""
+    return _written(records, "csv")
 
 
-def _csv_cell(cell: Cell) -> str:
-    if cell is None:
-        return ""
-    if isinstance(cell, bool):
-        return "true" if cell else "false"
-    return guard(cell) if isinstance(cell, str) else number_text(cell)
+def write_xlsx(records: Iterable[Record]) -> bytes:
+    """Return records as a workbook with one sheet, `records`."""
+    return _written(records, "xlsx")
 
 
-def write_xlsx(records: Sequence[Record]) -> bytes:
-    """Return a workbook with one sheet, `records`; text stands as text, never as a formula.
-
-    Unwritable names a cell or a number of rows that a worksheet cannot hold.
-    """
-    if len(records) >= MOST_ROWS:
-        raise Unwritable(
-            f"{len(records)} records are more than a worksheet's {MOST_ROWS - 1}; export CSV or JSON lines"
-        )
+def _written(records: Iterable[Record], format_: Format) -> bytes:
     out = io.BytesIO()
-    book = xlsxwriter.Workbook(out, {"in_memory": True})
-    book.set_properties({"created": _MADE})  # a fixed date, so that the same records give the same bytes
-    sheet = book.add_worksheet("records")
-    sheet.freeze_panes(1, 1)
-    for index, column in enumerate(columns()):
-        sheet.write_string(0, index, column.name)
-    for number, record in enumerate(records, start=1):
-        for index, cell in enumerate(cells(record)):
-            if cell is not None:
-                _write_cell(sheet, number, index, cell, record)
-    book.close()
+    put_records(out, records, format_)
     return out.getvalue()
 
 
-def _write_cell(sheet: Any, row: int, index: int, cell: str | float | bool, record: Record) -> None:  # noqa: ANN401, FBT001 - xlsxwriter has no types
-    if isinstance(cell, bool):
-        sheet.write_boolean(row, index, cell)
-    elif not isinstance(cell, str):
-        # A number cell holds 16 digits; the few numbers that need 17 stand as text, so as to come back unchanged.
-        if float(f"{cell:.16G}") == cell:
-            sheet.write_number(row, index, cell)
-        else:
-            sheet.write_string(row, index, number_text(cell))
-    else:
-        where = f"record {record.reference!r}, column {columns()[index].name}"
-        if len(cell.encode("utf-16-le")) // 2 > LONGEST_CELL:
-            raise Unwritable(
-                f"{where}: {len(cell)} characters are more than a cell's {LONGEST_CELL}; export CSV or JSON lines"
-            )
-        if any(mark in cell for mark in _NO_XML):
-            raise Unwritable(f"{where}: it holds a character that a workbook cannot; export CSV or JSON lines")
-        sheet.write_string(row, index, cell)
-
-
-def write_jsonl(histories: Iterable[Sequence[Revision]]) -> bytes:
-    """Return one JSON object a record: its columns as it stands, and every state it was in (`record.revisions`)."""
-    return b"".join(
-        json.dumps(_line(history), ensure_ascii=False, allow_nan=False).encode() + b"\n" for history in histories
-    )
-
-
-def _line(history: Sequence[Revision]) -> dict[str, Any]:
-    states = [
-        {"number": r.number, "who": r.who, "at": r.at.isoformat(), "why": r.why, "row": values(r.record)}
-        for r in history
-    ]
-    return {**values(history[-1].record), REVISIONS: states}
+def write_jsonl(
+    histories: Iterable[Sequence[Revision]],
+    measured: Mapping[str, Sequence[Measurement]] | None = None,
+    merged: Mapping[str, tuple[str, int]] | None = None,
+) -> bytes:
+    """Return histories as JSON lines, with what was measured and merged under each reference."""
+    out = io.BytesIO()
+    measured, merged = measured or {}, merged or {}
+    names = ((history, history[-1].record.reference) for history in histories)
+    put_lines(out, (Told(history, measured.get(name, ()), merged.get(name)) for history, name in names))
+    return out.getvalue()

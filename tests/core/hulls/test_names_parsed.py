@@ -5,7 +5,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from service.core.hulls import fold, parse_name
-from service.core.hulls.parse import bare_number
+from service.core.hulls.beside import apart
+from service.core.hulls.fold import bare_number
 
 
 @pytest.mark.parametrize(
@@ -13,7 +14,8 @@ from service.core.hulls.parse import bare_number
     [
         "Corrin 31 Mk II", "CORRIN 31 MK.II", "Corrin31MkII", "corrin 31 mk2", "Corrin 31-II", "Corrin 31/2",
         "corrin 31-2", "Corrin 31 II", "Corrin 31 Mark 2", "Corrin 31 (Mk-2)", "Mk II Corrin 31", "Corrin 31 Series 2",
-        "Corrin 31 2nd generation", "S/Y Corrin 31 mkII", "Corrin 31²", "⛵ Corrin\u200b31 Mk Ⅱ",
+        "Corrin 31 2nd generation", "Corrin 31 second series", "Corrin 31 mark two", "Corrin 31 zweite Generation",
+        "S/Y Corrin 31 mkII", "Corrin 31²", "⛵ Corrin\u200b31 Mk Ⅱ",
     ],
 )  # fmt: skip
 def test_every_way_of_writing_a_second_generation_is_one(name: str) -> None:
@@ -52,6 +54,51 @@ def test_year_beside_the_number_is_a_year() -> None:
     assert parse_name("Corrin 31 '79").year == 1979
     assert parse_name("Corrin 31 (2004)").year == 2004
     assert parse_name("Corrin 1990").number == "1990"  # alone, it is the model's number
+
+
+@pytest.mark.parametrize(
+    "beside",
+    [
+        "GBR 1234",
+        "NED-7890",
+        "swe 345",
+        "sail no. GBR 1234L",
+        "hull no 45",
+        "Hull #45",
+        "#45",
+        "Baunr. 7",
+        "no. 123",
+        "№ 7",
+    ],
+)
+def test_sail_and_hull_numbers_are_no_part_of_the_name(beside: str) -> None:
+    parsed = parse_name(f"Corrin 31 Mk II {beside}")
+    assert (parsed.words, parsed.number, parsed.generation) == (("corrin",), "31", 2)
+    assert (parsed.suffix, parsed.others) == ((), ())
+
+
+def test_a_number_that_is_all_there_is_stays_the_models() -> None:
+    assert parse_name("Corrin no 31").number == "31"
+    assert parse_name("NED 31").number == "31"
+
+
+@pytest.mark.parametrize("name", ["G.S. 37", "G S 37", "GS-37", "G. & S. 37"])
+def test_letters_alone_side_by_side_are_initials(name: str) -> None:
+    assert (parse_name(name).words, parse_name(name).number) == (("gs",), "37")
+
+
+@pytest.mark.parametrize(
+    ("text", "names"),
+    [
+        ("Corrin 31 / 34", ("Corrin 31", "Corrin 34")), ("Corrin 31/34", ("Corrin 31", "Corrin 34")),
+        ("Corrin 31 or Skarvik 28", ("Corrin 31", "Skarvik 28")), ("Corrin 31; 34", ("Corrin 31", "Corrin 34")),
+        ("Velmar 10.50 oder 105", ("Velmar 10.50", "Velmar 105")),
+        ("Corrin 31/2", ()), ("C/31", ()), ("Corrin 31, 1979", ()), ("Corrin 31 / 9.45 m", ()), ("Corrin 31", ()),
+        ("Corrin/Osmund 31", ()), ("31/34", ("31", "34")),
+    ],
+)  # fmt: skip
+def test_two_models_in_one_text_are_told_apart(text: str, names: tuple[str, ...]) -> None:
+    assert apart(text) == names
 
 
 def test_builder_words_are_set_apart() -> None:

@@ -116,6 +116,48 @@ def test_the_year_settles_an_unsaid_generation_or_makes_it_a_question() -> None:
     assert _ask("Corrin 31 (1983)").alternatives == decision.alternatives
 
 
+def test_two_models_in_one_text_are_a_question_with_both() -> None:
+    for name in ("Corrin 31 / 34", "Corrin 34 or Skarvik 28", "Corrin 31/34"):
+        decision = _ask(name)
+        assert decision.status == "several", name
+        found = {a.model.id for a in decision.alternatives}
+        assert "Corrin 34" in found
+        assert found & {"Corrin 31", "Skarvik 28"}
+    assert _matched("Corrin 31 / 34", loa_mm=10_360, year=1986) == "Corrin 34"  # the rest of what is said decides
+    assert _ask("Corrin 34 / 36").status != "matched"  # only one of the two is known
+
+
+@pytest.mark.parametrize(
+    "beside", ["mod", "MOD.", "OD", "std", "TM", "DK", "custom", "One Design", "IRC", "carbon mast"]
+)
+def test_keel_rig_and_rule_leave_the_hull_as_it_is(beside: str) -> None:
+    assert _matched(f"CORRIN 34 {beside}") == "Corrin 34"
+
+
+def test_a_suffix_cut_short_is_understood_and_a_strange_one_asked_about() -> None:
+    index = HullIndex.build([HullModel(id=m, model=m) for m in ("Corrin 36 Performance", "Velmar 365 Grand Large")])
+    for name, model in (("Corrin 36 P", 0), ("CORRIN 36 Perf", 0), ("Velmar 365 GL", 1), ("velmar 365GL", 1)):
+        decision = resolve(index, name)
+        assert decision.model is not None, name
+        assert decision.model.id == ("Corrin 36 Performance", "Velmar 365 Grand Large")[model]
+    assert _ask("Corrin 34 ZQ").status == "several"
+    assert _ask("Corrin 34 Performance").status == "several"
+
+
+def test_a_generation_without_its_number_is_asked_about() -> None:
+    decision = _ask("Corrin Mk II")
+    assert decision.status == "several"
+    assert decision.alternatives[0].model.id == "Corrin 31 Mk II"
+
+
+def test_words_by_ear_and_letters_for_marks() -> None:
+    index = HullIndex.build(_models(ROWS[4:6]))
+    for name in ("Skarwik 28", "Scarvik 28", "Skaarvik 28", "Skarvick 28", "Braaten Skarvik 28"):
+        decision = resolve(index, name)
+        assert decision.model is not None, name
+        assert decision.model.id == "Skarvik 28"
+
+
 def test_length_only_shifts_the_odds() -> None:
     plain, near, far = (_ask("Corrin 34", loa_mm=loa).probability for loa in (None, 10_400, 13_000))
     assert near > plain > far

@@ -1,0 +1,48 @@
+"""The databases that tests of the store, of migrations and of use cases run on: both kinds, and none is left out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+
+from tests.support.databases import Databases, Files, Served, tidy
+from tests.support.postgres import Server, server
+
+
+@pytest.fixture(scope="session")
+def postgres() -> Iterator[Server]:
+    """Start a PostgreSQL server for this run. Where there is none to start, whatever asks for it fails."""
+    with server() as running:
+        yield running
+
+
+@pytest.fixture(scope="session")
+def served(postgres: Server) -> Iterator[Served]:
+    """Return what gives out databases on the server."""
+    made = Served(postgres)
+    yield made
+    made.close()
+
+
+@pytest.fixture(scope="session", params=["sqlite", "postgresql"])
+def every_database(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Databases:
+    """Return what gives out databases of one kind, then of the other, for the whole run."""
+    if request.param == "postgresql":
+        found = request.getfixturevalue("served")
+        assert isinstance(found, Served)
+        return found
+    return Files(tmp_path_factory.mktemp("databases"))
+
+
+@pytest.fixture
+def databases(every_database: Databases) -> Iterator[Databases]:
+    """Return the same for one test, which has what it asked for to itself; it is dropped after it."""
+    with tidy(every_database) as mine:
+        yield mine
+
+
+@pytest.fixture
+def url(databases: Databases) -> str:
+    """Return the address of a database at this program's revision: one of each kind, in turn."""
+    return databases.migrated()
