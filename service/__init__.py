@@ -14,9 +14,9 @@ def _keep_compiled_code() -> None:
     if "NUMBA_CACHE_DIR" in os.environ:
         return
     digest = hashlib.sha256()
-    for source in sorted((Path(__file__).parent / "core" / "fit").glob("*.py")):
+    for source in sorted((Path(__file__).parent / "core").rglob("*.py")):
         text = source.read_bytes()
-        if b"core.fit.compiled" in text or b"IntEnum" in text:  # compiled code, and the columns that it reads
+        if b".compiled import" in text or b"IntEnum" in text:  # compiled code, and the columns that it reads
             digest.update(text)
     root = Path(os.environ.get("XDG_CACHE_HOME") or Path.home() / ".cache")
     folder = root / "transom-ledger" / f"compiled-{digest.hexdigest()[:16]}"
