@@ -15,6 +15,7 @@ from service.cli import (
     reading,
     rechecking,
     records,
+    reports,
     resolving,
     schemas,
 )
@@ -35,6 +36,7 @@ app.add_typer(hulls.commands, name="hulls")
 app.add_typer(catalogue.commands, name="catalogue")
 app.add_typer(database.commands, name="db")
 app.command("recheck")(rechecking.recheck)
+app.add_typer(reports.commands, name="report")
 app.command("schema")(schemas.schema)
 
 

@@ -18,6 +18,7 @@ from service.core.fit import Fit
 from service.core.hulls import HullDecision
 from service.core.installed import AsInstalled
 from service.core.measurement import Measurement
+from service.core.quality import Quality
 from service.core.reading import Reading
 from service.core.record import HullModel, Record
 from service.core.words import nearest
@@ -32,6 +33,7 @@ SHAPES: dict[str, type[BaseModel]] = {
     "record": Record,
     "as-installed": AsInstalled,
     "measurement": Measurement,
+    "quality": Quality,
     "hull": HullModel,
     "hull-decision": HullDecision,
     "catalogue": Catalogue,

@@ -4,13 +4,35 @@ from __future__ import annotations
 
 from threading import Lock
 
-from service.core.hulls import HullIndex
+from service.core.hulls import Candidates, HullIndex
 from service.store.desk import uncollected
 from service.store.hull_log import Mark
-from service.store.unit import UnitOfWork
+from service.store.unit import Store, UnitOfWork
 
+MOST_IN_MEMORY = 1_000_000
+"""Hull models; beyond, a database that can compare words itself is asked instead, once `fill_names` has let it."""
 _HELD = 2
 """The newest, and one more for a transaction that began before it."""
+
+
+def known_hulls(uow: UnitOfWork, most: int = MOST_IN_MEMORY) -> Candidates:
+    """Return what knows the hull models: the index in memory, or the database where there are too many for it."""
+    with uow:
+        named = uow.hulls.candidates
+        return named if named.available() and named.filled() > most else hull_index(uow)
+
+
+def fill_names(store: Store) -> int:
+    """Bring what the database compares names by up to date, and commit; return how many hull models were read anew.
+
+    Nothing is done, and 0 returned, where the database cannot compare words.
+    """
+    with store.writing() as uow:
+        if not uow.hulls.candidates.available():
+            return 0
+        read = uow.hulls.candidates.refresh()
+        uow.commit()
+        return read
 
 
 def hull_index(uow: UnitOfWork) -> HullIndex:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from service.core.boat import BoatForm
 from service.core.hulls import Candidates, HullDecision, resolve
 from service.files.read.names_file import read_names
-from service.flow.hull_index import hull_index
+from service.flow.hull_index import known_hulls
 from service.store.unit import UnitOfWork
 
 
@@ -21,13 +21,13 @@ def resolve_name(
     beam_mm: float | None = None,
 ) -> HullDecision:
     """Return what a name is taken for."""
-    return resolve(hull_index(uow), name, builder=builder, year=year, loa_mm=loa_mm, beam_mm=beam_mm)
+    return resolve(known_hulls(uow), name, builder=builder, year=year, loa_mm=loa_mm, beam_mm=beam_mm)
 
 
 def resolve_rows(uow: UnitOfWork, data: bytes, name: str) -> Iterator[HullDecision]:
     """Return a decision for each row of a CSV (name, builder, year, loa_mm, beam_mm), in order."""
     rows = read_names(data, name)
-    index = hull_index(uow)
+    index = known_hulls(uow)
     return (resolve(index, r.name, builder=r.builder, year=r.year, loa_mm=r.loa_mm, beam_mm=r.beam_mm) for r in rows)
 
 

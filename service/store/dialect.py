@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from datetime import UTC, datetime
+from operator import itemgetter
 from pathlib import Path
 from typing import Any
 from urllib.parse import quote
@@ -22,6 +23,10 @@ from service.store.errors import BadAddress, StoreAway, StoreError
 
 BUSY_MS = 5000
 """How long a writer waits for another one."""
+CACHE_KB = 65_536
+"""What of a file is held in memory: the indexes of a fleet, so that many rows in one go need not leave it."""
+LOG_PAGES = 8_192
+"""How long the log of a file grows before it is worked in: 32 MB, for that costs more than the writing."""
 IDLE_MS = 900_000
 """How long a server lets a writer keep its turn without a word: a desk that fell asleep stops nobody for ever."""
 CONNECT_S = 10
@@ -194,6 +199,8 @@ def _prepare(connection: sqlite3.Connection, _record: object) -> None:
     connection.execute(f"PRAGMA busy_timeout = {BUSY_MS}")
     connection.execute("PRAGMA foreign_keys = ON")
     connection.execute("PRAGMA synchronous = NORMAL")
+    connection.execute(f"PRAGMA cache_size = -{CACHE_KB}")
+    connection.execute(f"PRAGMA wal_autocheckpoint = {LOG_PAGES}")
 
 
 def _begin(connection: sa.Connection) -> None:
@@ -212,14 +219,19 @@ def _wait_for_turn(connection: sa.Connection) -> None:
 def insert(connection: sa.Connection, table: sa.Table, rows: Sequence[dict[str, Any]]) -> None:
     """Add many rows that have the same columns, the way the driver does it fastest: COPY on a server."""
     columns = [table.c[name] for name in rows[0]]
-    ways = [column.type.dialect_impl(connection.dialect).bind_processor(connection.dialect) for column in columns]
     names = [column.name for column in columns]
-    values = ([way(row[name]) if way else row[name] for name, way in zip(names, ways, strict=True)] for row in rows)
+    ways = [column.type.dialect_impl(connection.dialect).bind_processor(connection.dialect) for column in columns]
+    change = [(place, way) for place, way in enumerate(ways) if way is not None]
+    take = itemgetter(*names)
+    values = [[*take(row)] for row in rows] if len(names) > 1 else [[take(row)] for row in rows]
+    for place, way in change:
+        for row in values:
+            row[place] = way(row[place])
     quoted = ", ".join(f'"{name}"' for name in names)
     if connection.dialect.name == "sqlite":
         marks = ", ".join("?" * len(names))
         statement = f'INSERT INTO "{table.name}" ({quoted}) VALUES ({marks})'  # noqa: S608 - names of our own tables
-        connection.exec_driver_sql(statement, [tuple(row) for row in values])
+        connection.exec_driver_sql(statement, [*map(tuple, values)])
         return
     statement = f'COPY "{table.name}" ({quoted}) FROM STDIN'
     driver = connection.connection.driver_connection
@@ -242,6 +254,26 @@ def unsuited(connection: sa.Connection) -> tuple[str, str] | None:
     if encoding != "UTF8":
         return f"this database holds text as {encoding}", "Make one with ENCODING 'UTF8' TEMPLATE template0"
     return None
+
+
+def has_trigrams(connection: sa.Connection) -> bool:
+    """Say whether the database can compare texts by their letter groups."""
+    if connection.dialect.name == "sqlite":
+        return False
+    return connection.exec_driver_sql("SELECT 1 FROM pg_extension WHERE extname = 'pg_trgm'").first() is not None
+
+
+def take_trigrams(connection: sa.Connection) -> bool:
+    """Let a server compare texts by their letter groups, where it can and its owner lets us; say whether it does now."""
+    if connection.dialect.name != "sqlite":
+        with suppress(DBAPIError), connection.begin_nested():
+            connection.exec_driver_sql("CREATE EXTENSION IF NOT EXISTS pg_trgm")
+    return has_trigrams(connection)
+
+
+def compare_from(connection: sa.Connection, least: float) -> None:
+    """Say for this transaction from what likeness on, 0 to 1, two texts are alike."""
+    connection.exec_driver_sql(f"SET LOCAL pg_trgm.similarity_threshold = {least}")
 
 
 def use_wal(engine: sa.Engine) -> None:

@@ -13,6 +13,7 @@ from service.core.record import HullModel
 from service.core.registry import FIELDS, Cell, Kind, with_family
 from service.store.desk import Desk
 from service.store.errors import Conflict
+from service.store.hull_candidates import HullCandidates
 from service.store.hull_cells import HullCells
 from service.store.hull_log import HullLog
 from service.store.schema import boats, enquiries, hull_aliases, hull_distinct, hull_models, records
@@ -39,10 +40,11 @@ class Alias:
 
 
 class Hulls:
-    """The registry. `log` is its history, and every write goes into it."""
+    """The registry. `log` is its history, and every write goes into it; `candidates` looks names up in the database."""
 
     def __init__(self, desk: Desk) -> None:
         self._desk, self.log, self._cells = desk, HullLog(desk), HullCells(desk)
+        self.candidates = HullCandidates(desk, self.log, self.among)
 
     def all(self) -> tuple[HullModel, ...]:
         """Return every hull model that stands for itself with its aliases, by builder and model.

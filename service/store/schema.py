@@ -6,9 +6,9 @@ import sqlalchemy as sa
 
 from service.store.dialect import UtcTime
 
-HEAD = "0005"
+HEAD = "0006"
 """The newest revision in `migrations`."""
-KNOWN = ("0001", "0002", "0003", "0004", HEAD)
+KNOWN = ("0001", "0002", "0003", "0004", "0005", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
@@ -310,3 +310,28 @@ stamps = sa.Table(
     sa.Column("stamp", sa.String, nullable=False),
 )
 """Another stamp with every transaction that changes what it stands for."""
+
+hull_surfaces = sa.Table(
+    "hull_surfaces",
+    metadata,
+    sa.Column("hull_id", sa.String, sa.ForeignKey("hull_models.id"), primary_key=True),
+    sa.Column("place", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("words", sa.String, nullable=False),
+    sa.Column("number", sa.String, index=True),
+    sa.Column("digits", sa.String, index=True),
+    sa.Column("bare_digits", sa.String, index=True),
+)
+"""Derived: every way a hull model is written. `digits` are those of a number written with a point, `bare_digits` without
+closing noughts. A server that compares texts by letter groups has an index for it on `words`."""
+
+hull_forms = sa.Table(
+    "hull_forms",
+    metadata,
+    sa.Column("form", sa.String, primary_key=True),
+    sa.Column("hull_id", sa.String, sa.ForeignKey("hull_models.id"), primary_key=True, index=True),
+)
+"""Derived: the texts under which a hull model is met exactly, with the number it has."""
+
+sa.Index(
+    "ix_hull_surfaces_words", hull_surfaces.c.words, postgresql_using="gin", postgresql_ops={"words": "gin_trgm_ops"}
+)
