@@ -26,7 +26,7 @@ _BESIDE = {
 def misspelt(word: str, dice: np.random.Generator) -> str:
     """Return the word with one slip; the first letter is seldom the one. A word that allows none comes back as it is."""
     slip = (_dropped, _doubled, _swapped, _neighbour, _seen, _heard)[int(dice.integers(6))]
-    first = 0 if dice.random() < 0.1 else 1
+    first = 0 if dice.random() < 0.1 or len(word) == 1 else 1
     return slip(word, first, dice)
 
 
