@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from service.cli import (
     catalogue,
     database,
+    evaluate,
     faults,
     fitting,
     hulls,
@@ -37,6 +38,8 @@ app.add_typer(catalogue.commands, name="catalogue")
 app.add_typer(database.commands, name="db")
 app.command("recheck")(rechecking.recheck)
 app.add_typer(reports.commands, name="report")
+app.command("evaluate")(evaluate.evaluate)
+app.add_typer(evaluate.commands, name="recall-weights")
 app.command("schema")(schemas.schema)
 
 

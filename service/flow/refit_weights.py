@@ -9,8 +9,10 @@ from service.core.evaluate.configurations import BUILT_IN, LEARNED, evaluate
 from service.core.evaluate.shapes import Configurations, Score
 from service.core.recall import WEIGHTS, Weights
 from service.core.recall.calibrate import learned
+from service.core.recall.learn import TooFewError
 from service.flow.evaluate import ledger_of
 from service.flow.known import remembered
+from service.flow.refusal import Refused
 from service.store.recall_weights import Learned
 from service.store.unit import UnitOfWork
 
@@ -38,11 +40,14 @@ def refit_weights(uow: UnitOfWork, *, progress: Callable[[int], None] = lambda _
     """Learn weights and keep them where they raise the mean log likelihood of what was held out, by time and by hull.
 
     Judged on weights learned without what was held out; then learned from all. Changes nothing where they do not.
-    TooFewError where too few records are installed.
+    Refused where too few records are installed.
     """
     with uow:
         ledger = ledger_of(uow)
-        weights = learned(ledger.records, ledger.hulls, makes=ledger.makes)
+        try:
+            weights = learned(ledger.records, ledger.hulls, makes=ledger.makes)
+        except TooFewError as error:
+            raise Refused(f"{error}; the weights built in are used until then") from None
         found = evaluate(ledger, progress=progress)
         gains = {str(h.by): gain for h in found.holdouts if (gain := _gain(h.scores)) is not None}
         mean = sum(gains.values()) / len(gains) if gains else 0.0

@@ -24,8 +24,8 @@ GROUPS = 5
 LEAST_CHANCE = 1e-4
 """What a configuration that was given no chance at all is taken to have been given: one in ten thousand."""
 LEARNED, BUILT_IN, COMMON, NEIGHBOURS = (
-    "this service, weights learned", "this service, weights built in", "most common configuration",
-    "WRatio and nearest neighbour",
+    "weights learned", "weights built in", "most common configuration",
+    "WRatio, nearest neighbour",
 )  # fmt: skip
 By = Literal["time", "hull"]
 Answered = Callable[[Fleet, Record], Chances]

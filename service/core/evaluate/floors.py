@@ -13,6 +13,7 @@ from service.core.catalogue import Configuration
 from service.core.record import HullModel, Record
 
 Chances = Mapping[Configuration, float]
+Numbers = tuple[float | None, ...]
 LIKE = {
     "boat.loa_mm": 5000.0, "boat.beam_mm": 1300.0, "boat.displacement_kg": 8000.0, "transom.top_height_mm": 600.0,
     "transom.rake_deg": 50.0,
@@ -49,9 +50,11 @@ class NameAndNeighbours:
     hulls: Mapping[str, HullModel]
     common: MostCommon = field(init=False)
     names: Mapping[str, str] = field(init=False)
+    numbers: Sequence[Numbers] = field(init=False)
 
     def __post_init__(self) -> None:
         """Only hull models that the records know can be found."""
+        object.__setattr__(self, "numbers", [_numbers(record.form) for record in self.records])
         known = {record.hull for record in self.records}
         object.__setattr__(self, "names", {id_: str(hull) for id_, hull in self.hulls.items() if id_ in known})
         object.__setattr__(self, "common", MostCommon(self.records))
@@ -61,12 +64,13 @@ class NameAndNeighbours:
         said = " ".join(word for word in (form.boat.builder, form.boat.model) if word)
         found = process.extractOne(said, self.names, scorer=fuzz.WRatio) if said else None
         hull = found[2] if found else None
-        mine = {path: get(form, path) for path in LIKE}
-        nearest = sorted(self.records, key=lambda r: (r.hull != hull or hull is None, _apart(r.form, mine)))[
-            :NEIGHBOURS
+        mine = _numbers(form)
+        away = [
+            (r.hull != hull or hull is None, _apart(n, mine)) for r, n in zip(self.records, self.numbers, strict=True)
         ]
+        nearest = sorted(range(len(away)), key=away.__getitem__)[:NEIGHBOURS]
         shares: dict[Configuration, float] = {}
-        for place, record in enumerate(nearest):  # the nearest one is put first
+        for place, record in enumerate(self.records[n] for n in nearest):  # the nearest one is put first
             shares[record.configuration] = shares.get(record.configuration, 0.0) + 1.0 + (place == 0) * NEIGHBOURS
         whole = sum(shares.values())
         common = self.common.shares
@@ -76,10 +80,9 @@ class NameAndNeighbours:
         }
 
 
-def _apart(form: BoatForm, mine: Mapping[str, object]) -> float:
-    total = 0.0
-    for path, span in LIKE.items():
-        ours, theirs = mine[path], get(form, path)
-        known = isinstance(ours, int | float) and isinstance(theirs, int | float)
-        total += abs(float(ours) - float(theirs)) / span if known else 0.5  # type: ignore[arg-type] # both are numbers here
-    return total
+def _numbers(form: BoatForm) -> Numbers:
+    return tuple(None if (value := get(form, path)) is None else value / span for path, span in LIKE.items())
+
+
+def _apart(theirs: Numbers, ours: Numbers) -> float:
+    return sum(0.5 if a is None or b is None else abs(a - b) for a, b in zip(theirs, ours, strict=True))

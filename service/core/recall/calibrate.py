@@ -18,7 +18,7 @@ from service.core.recall.fleet import Fleet
 from service.core.recall.learn import learned_kernels
 from service.core.recall.menu import Makes
 from service.core.recall.ranking import rank
-from service.core.recall.votes import Ballot, ballot
+from service.core.recall.votes import Ballot, ballot, sharpened
 from service.core.recall.weights import WEIGHTS, Weights
 from service.core.record import HullModel, Record
 
@@ -101,10 +101,19 @@ def _calibrated(weights: Weights, found: Sequence[Trial]) -> Weights:
     if not found:
         return weights
 
+    widest = max(t.ballot.whole.size for t in found)
+    whole, mixed, kept = (
+        np.stack([np.pad(getattr(t.ballot, name), (0, widest - t.ballot.whole.size)) for t in found])
+        for name in ("whole", "mixed", "kept")
+    )
+    news = np.array([[t.ballot.news] for t in found])
+    lonely = np.array([[t.ballot.alone] for t in found])
+    truth = (np.arange(len(found)), np.array([t.truth for t in found]))
+
     def cost(point: Floats) -> float:
         share, with_sisters, alone = point
-        chances = [t.ballot.chances(share, alone if t.ballot.alone else with_sisters)[t.truth] for t in found]
-        return -float(np.log(np.maximum(chances, _LEAST)).mean())
+        said = sharpened(whole, mixed, kept, news, share, np.where(lonely, alone, with_sisters))
+        return -float(np.log(np.maximum(said[truth], _LEAST)).mean())
 
     begin = np.array([weights.whole_share, weights.sharpness, weights.sharpness_alone])
     bounds = ((0.0, 0.9), (_SOFT, _SHARP), (_SOFT, _SHARP))

@@ -6,7 +6,7 @@ Each part's kernel maximises the leave-one-out likelihood
 
 of what was installed, the second half because boats also come from models that the fleet has not seen. The pull r
 towards the weights set by hand is as strong as a fixed number of boats, so that a small fleet learns little and a large
-one what it shows. Ascent by L-BFGS-B on the logarithms from the hand-set ones, with the gradient worked out: the same
+one what it shows. Ascent by BFGS on the logarithms from the hand-set ones, with the gradient worked out: the same
 fleet gives the same weights.
 """
 
@@ -150,6 +150,6 @@ def _learned(chosen: Likelihood, start: Kernel) -> Kernel:
         gradient[:-3][~learns] = 0.0
         return float(hold @ off**2) - value, gradient
 
-    found = np.exp(minimize(cost, begin, jac=True, method="L-BFGS-B", options={"maxiter": _STEPS}).x)
+    found = np.exp(minimize(cost, begin, jac=True, method="BFGS", options={"maxiter": _STEPS}).x)
     weights = {f.path: float(w) for f, w, known in zip(FEATURES, found, learns, strict=False) if known}
     return Kernel(features=weights, bandwidth=found[-3], sister=found[-2], prior=found[-1])

@@ -61,12 +61,20 @@ class Ballot:
 
     def chances(self, whole_share: float, sharpness: float) -> Floats:
         """Return the probability of each configuration."""
-        plain = whole_share * self.whole + (1 - whole_share) * self.mixed
-        kept = plain * self.kept
-        if not kept.any():
-            return kept
-        powered = (kept / kept.max()) ** sharpness
-        return np.asarray(powered / powered.sum() * (1 - self.news) * kept.sum() / plain.sum())
+        return sharpened(self.whole, self.mixed, self.kept, self.news, whole_share, sharpness)
+
+
+def sharpened(
+    whole: Floats, mixed: Floats, kept: Floats, news: Floats | float, share: float, sharpness: Floats | float
+) -> Floats:
+    """Return probabilities over the last axis, of one ballot or of many; nothing where nothing was voted for."""
+    plain = share * whole + (1 - share) * mixed
+    left = plain * kept
+    most = np.maximum(left.max(axis=-1, keepdims=True, initial=0.0), 1e-300)
+    powered = (left / most) ** sharpness
+    undisputed = left.sum(axis=-1, keepdims=True) / np.maximum(plain.sum(axis=-1, keepdims=True), 1e-300)
+    whole_of_it = np.maximum(powered.sum(axis=-1, keepdims=True), 1e-300)
+    return np.asarray(powered / whole_of_it * (1 - news) * undisputed)
 
 
 def chances(fleet: Fleet, ranking: Ranking) -> Floats:
