@@ -22,7 +22,8 @@ _HULL = re.compile(
     re.IGNORECASE,
 )
 _COUNTED = re.compile(rf"(?<=\d)(\D*?){_NO}[\s:]*\d+(?!\w)", re.IGNORECASE)
-_BEHIND = ((_HULL, " "), (_COUNTED, r"\1 "), (_SAIL, r"\1"))
+_CABINS = re.compile(r"(?<=\d)(\D*?)(?<!\w)\d[\s-]*(?:cab(?:in|ine)?s?|kab(?:ine)?n?|hytter)(?!\w)", re.IGNORECASE)
+_BEHIND = ((_HULL, " "), (_CABINS, r"\1 "), (_COUNTED, r"\1 "), (_SAIL, r"\1"))
 _RUN = re.compile(r"\d+")
 
 _BETWEEN = re.compile(
@@ -35,7 +36,7 @@ _ENDING = re.compile(r"\d.*$", re.DOTALL)
 
 
 def without_marks(name: str) -> str:
-    """Return the name without sail and hull numbers, its years in four digits.
+    """Return the name without sail and hull numbers and the number of cabins, its years in four digits.
 
     >>> without_marks("Tern 31 GBR-1234"), without_marks("Tern 31 hull no. 7"), without_marks("Tern 31 '79")
     ('Tern 31 ', 'Tern 31  ', 'Tern 31  1979')

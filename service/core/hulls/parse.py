@@ -162,10 +162,14 @@ def _letters(tokens: list[str], main: int | None) -> tuple[tuple[str, ...], tupl
 
 
 def _initials_joined(tokens: list[str]) -> list[str]:
-    """Write letters that stand alone one after the other as one word: "H. R. 36" is "HR 36"."""
+    """Write letters that stand alone one after the other as one word, and a letter with its digit behind a number.
+
+    "H. R. 36" is "HR 36"; "36 R 2" is "36 R2", a variant and no further number.
+    """
     joined: list[str] = []
     for i, token in enumerate(tokens):
-        if i and len(token) == len(tokens[i - 1]) == 1 and (token + tokens[i - 1]).isalpha():
+        short = i > 0 and len(token) == len(tokens[i - 1]) == 1 and tokens[i - 1].isalpha()
+        if short and (token.isalpha() or (i > 1 and tokens[i - 2][0].isdigit())):
             joined[-1] += token
         else:
             joined.append(token)

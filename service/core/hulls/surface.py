@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from typing import Protocol
 
 from service.core.hulls.fold import fold
 from service.core.hulls.parse import ParsedName, parse_name
 from service.core.hulls.sound import sound
-from service.core.hulls.vocabulary import YARD
+from service.core.hulls.vocabulary import CODES, KEPT_HULL, RIGS, TRIM, YARD
 from service.core.record import HullModel
 
 SHORT = 4
 """A first word of up to so many letters may stand for initials."""
 _SHORT_WORD = 6
+_BRACKETS = re.compile(r"[(\[][^()\[\]]*[)\]]")
+_TELLING = CODES | KEPT_HULL | RIGS | TRIM
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,11 +57,28 @@ def surfaces_of(model: HullModel) -> Iterator[Surface]:
 
 
 def ways_of(model: HullModel) -> Iterator[tuple[ParsedName, tuple[str, ...], str | None]]:
-    """Return (parsed name, the yard's words, folded alias or None) of a model's name and its aliases."""
+    """Return (parsed name, the yard's words, folded alias or None) of a model's name and its aliases.
+
+    What a registry adds in brackets to tell namesakes apart, a designer or a yard, may be left out: such a name is
+    written in two ways.
+    """
     yard = _yard_words(model.builder or "")
-    yield _own_words(model.model, yard), yard, None
+    whole = _own_words(model.model, yard)
+    yield whole, yard, None
+    bare = _BRACKETS.sub(" ", model.model)
+    if bare != model.model:
+        short = _own_words(bare, yard)
+        added = set(whole.suffix) - set(short.suffix)
+        if _TELLING.isdisjoint(added) and all(len(w) >= SHORT for w in added) and _alike(whole, short):
+            yield short, yard, None
     for alias in model.aliases:
         yield _own_words(alias, yard), yard, fold(alias)
+
+
+def _alike(whole: ParsedName, short: ParsedName) -> bool:
+    """Say whether two ways of writing have the same words, number and generation."""
+    parts = (whole.words, whole.number, whole.generation, whole.others)
+    return parts == (short.words, short.number, short.generation, short.others) and whole.suffix != short.suffix
 
 
 @lru_cache(4096)
@@ -70,8 +90,9 @@ def _own_words(text: str, yard: tuple[str, ...]) -> ParsedName:
     """Parse a model's name without its yard's words where others are left."""
     name = parse_name(text, ())
     if any(w in yard for w in name.words) and any(w not in yard for w in name.words):
-        return parse_name(text, yard)
-    return name
+        name = parse_name(text, yard)
+    behind = tuple(w for w in name.suffix if w not in yard or len(w) < SHORT)
+    return name if behind == name.suffix else replace(name, suffix=behind)
 
 
 def own(words: Sequence[str]) -> tuple[str, ...]:

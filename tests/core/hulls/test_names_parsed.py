@@ -77,6 +77,12 @@ def test_sail_and_hull_numbers_are_no_part_of_the_name(beside: str) -> None:
     assert (parsed.suffix, parsed.others) == ((), ())
 
 
+def test_a_letter_with_its_digit_is_a_variant_and_cabins_are_nothing() -> None:
+    for name in ("Corrin 36 R2", "Corrin 36R2", "Corrin 36 R 2"):
+        assert (parse_name(name).suffix, parse_name(name).others) == (("r2",), ())
+    assert parse_name("Corrin 36, 3 cabins").key == parse_name("Corrin 36").key
+
+
 def test_a_number_that_is_all_there_is_stays_the_models() -> None:
     assert parse_name("Corrin no 31").number == "31"
     assert parse_name("NED 31").number == "31"

@@ -150,6 +150,27 @@ def test_a_generation_without_its_number_is_asked_about() -> None:
     assert decision.alternatives[0].model.id == "Corrin 31 Mk II"
 
 
+def test_what_a_registry_adds_in_brackets_may_be_left_out() -> None:
+    rows = (
+        "Corrin 40 (Halvorsen)",
+        "Corrin 42 (Osmund)",
+        "Corrin 43 (Mk II)",
+        "Corrin 44 (Pilothouse)",
+        "Corrin 45 (2016)",
+    )
+    index = HullIndex.build([HullModel(id=m, builder="Osmund Yard", model=m) for m in rows])
+    for name, model in (("Corrin 40", 0), ("CORRIN 40 HALVORSEN", 0), ("Corrin 42", 1), ("Corrin 45", 4)):
+        decision = resolve(index, name)
+        assert decision.model is not None, name
+        assert decision.model.id == rows[model]
+    assert resolve(index, "Corrin 43").status == resolve(index, "Corrin 44").status == "several"
+    both = HullIndex.build([HullModel(id=m, model=m) for m in ("Corrin 40 (Halvorsen)", "Corrin 40 (Brask)")])
+    assert resolve(both, "Corrin 40").status == "several"
+    decision = resolve(both, "Corrin 40 Brask")
+    assert decision.model is not None
+    assert decision.model.id == "Corrin 40 (Brask)"
+
+
 def test_words_by_ear_and_letters_for_marks() -> None:
     index = HullIndex.build(_models(ROWS[4:6]))
     for name in ("Skarwik 28", "Scarvik 28", "Skaarvik 28", "Skarvick 28", "Braaten Skarvik 28"):
