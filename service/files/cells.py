@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Callable
+from functools import partial
 from typing import Any
 
 from service.files.columns import Column
@@ -23,10 +24,11 @@ def reader_of(column: Column) -> Callable[[str], Any]:
     """Return what reads this column's cells where they are text, quickly. BadCell says what was expected."""
     if column.kind == "text":
         return _as_it_stands
-    quick = _reader.get(column.kind)
-    if quick is not None:
-        return lambda text: quick(text.strip())
-    return lambda text: read_cell(column, text)
+    if column.kind == "number":
+        return _number
+    if column.kind in ("list", "map"):
+        return partial(_structure, wanted=list if column.kind == "list" else dict)
+    return partial(read_cell, column)
 
 
 def _as_it_stands(text: str) -> str:
@@ -104,7 +106,7 @@ def _structure(value: Any, wanted: type) -> Any:  # noqa: ANN401 - JSON is any
 def parse_json(text: str) -> Any:  # noqa: ANN401 - JSON is any
     """Return the JSON value in `text`; BadCell for what is none, NaN and infinities among it."""
     try:
-        return json.loads(text, parse_constant=_refuse)
+        return _DECODER.decode(text)
     except RecursionError:
         raise BadCell("expected JSON; this is nested too deep") from None
     except ValueError as error:
@@ -113,6 +115,9 @@ def parse_json(text: str) -> Any:  # noqa: ANN401 - JSON is any
 
 def _refuse(word: str) -> float:
     raise ValueError(f"{word} is no number")
+
+
+_DECODER = json.JSONDecoder(parse_constant=_refuse)
 
 
 # --- what a spreadsheet would take for a formula ----------------------------------------------------------

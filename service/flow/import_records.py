@@ -19,7 +19,7 @@ from service.store.desk import uncollected
 from service.store.errors import StoreError
 from service.store.unit import UnitOfWork
 
-CHUNK = 1_000
+CHUNK = 2_000
 """Rows in one transaction: nobody else waits longer than for these."""
 
 
@@ -76,30 +76,31 @@ def go_on(
     Which records were merged into which is settled with the last rows, when all of them are there; `faults` gets what
     could not be.
     """
-    for rows in _chunks(file.rows(skip=batch.done, earlier=earlier)):
-        why = f"import of {batch.name}"
-        try:
-            with uncollected(), uow:
-                outcomes = take_rows(uow, rows, batch.done + 1, hulls, who=batch.who, why=why, preview=False)
-                if batch.done + len(rows) == batch.rows:
-                    faults += keep_merged(uow, _merged(file))
-                after = uow.imports.acknowledge(batch, outcomes)
-                uow.commit()
-        except StoreError as error:
-            far = f"{batch.done} of {batch.rows} rows are in; go on with `transom imports resume {batch.id}`"
-            raise type(error)(error.what, error.where, f"{error.mend}. {far}") from error
-        batch = after
-        progress(len(outcomes))
-        yield from outcomes
+    why = f"import of {batch.name}"
+    with uncollected():
+        for rows in _chunks(file.rows(skip=batch.done, earlier=earlier)):
+            try:
+                with uow:
+                    outcomes = take_rows(uow, rows, batch.done + 1, hulls, who=batch.who, why=why, preview=False)
+                    if batch.done + len(rows) == batch.rows:
+                        faults += keep_merged(uow, _merged(file))
+                    after = uow.imports.acknowledge(batch, outcomes)
+                    uow.commit()
+            except StoreError as error:
+                far = f"{batch.done} of {batch.rows} rows are in; go on with `transom imports resume {batch.id}`"
+                raise type(error)(error.what, error.where, f"{error.mend}. {far}") from error
+            batch = after
+            progress(len(outcomes))
+            yield from outcomes
 
 
 def _previewed(uow: UnitOfWork, file: RecordsFile, hulls: Hulls, who: str, progress: Advance) -> Iterator[RowOutcome]:
     done = 0
-    for rows in _chunks(file.rows()):
-        with uncollected():
+    with uncollected():
+        for rows in _chunks(file.rows()):
             yield from take_rows(uow, rows, done + 1, hulls, who=who, why="preview", preview=True)
-        done += len(rows)
-        progress(len(rows))
+            done += len(rows)
+            progress(len(rows))
 
 
 def _merged(file: RecordsFile) -> list[RecordRow]:
@@ -110,11 +111,7 @@ def _merged(file: RecordsFile) -> list[RecordRow]:
 
 
 def _chunks(rows: Iterator[Read]) -> Iterator[Sequence[Read]]:
-    while True:
-        with uncollected():
-            some = list(islice(rows, CHUNK))
-        if not some:
-            return
+    while some := list(islice(rows, CHUNK)):
         yield some
 
 

@@ -72,7 +72,7 @@ def take_rows(
     """
     hulls.look_up(uow, rows)
     standing = _standing(uow, [row for row in rows if isinstance(row, RecordRow)])
-    writing = _Writing()
+    writing, now = _Writing(), uow.now()
     outcomes = []
     for number, row in enumerate(rows, start=first):
         if isinstance(row, Rejected):
@@ -83,7 +83,7 @@ def take_rows(
             outcomes.append(_rejected(number, row.sheet, row.row, (problem,), row.record.reference))
         else:
             outcomes.append(_take(number, row, record, standing, writing, Revision.model_construct(
-                number=1, who=who, at=uow.now(), why=why, record=record
+                number=1, who=who, at=now, why=why, record=record
             )))  # fmt: skip
     if not preview:
         if writing.fresh:

@@ -27,11 +27,11 @@ class Boats:
         known = {row.key: row for row in self._desk.among(sa.select(c.id, c.key, *_columns()), c.key, keys)}
         ids = {key: row.id for key, row in known.items()}
         latest = dict(wanted)
-        fresh, changed = [], []
+        fresh, changed, now = [], [], self._desk.now()
         for key, values in latest.items():
             if key not in known:
                 ids[key] = self._desk.new_id("boat")
-                fresh.append({"id": ids[key], "key": key, "created": self._desk.now(), **values})
+                fresh.append({"id": ids[key], "key": key, "created": now, **values})
             elif any(getattr(known[key], name) != value for name, value in values.items()):
                 changed.append({"the_id": ids[key], **values})
         self._desk.write(boats.insert(), fresh)

@@ -225,8 +225,15 @@ def insert(connection: sa.Connection, table: sa.Table, rows: Sequence[dict[str, 
     take = itemgetter(*names)
     values = [[*take(row)] for row in rows] if len(names) > 1 else [[take(row)] for row in rows]
     for place, way in change:
+        known: dict[Any, Any] = {}
         for row in values:
-            row[place] = way(row[place])
+            value = row[place]
+            if value.__class__ is datetime:  # the same for many rows, and dear to write
+                if value not in known:
+                    known[value] = way(value)
+                row[place] = known[value]
+            else:
+                row[place] = way(value)
     quoted = ", ".join(f'"{name}"' for name in names)
     if connection.dialect.name == "sqlite":
         marks = ", ".join("?" * len(names))

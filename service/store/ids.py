@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-import uuid
+import os
+import time
 from collections.abc import Callable
 
 IdMaker = Callable[[str], str]
@@ -10,5 +11,9 @@ IdMaker = Callable[[str], str]
 
 
 def random_id(kind: str) -> str:
-    """Return `kind-` and 32 random hexadecimal digits."""
-    return f"{kind}-{uuid.uuid4().hex}"  # noqa: TID251 - this is where ids come from; all else is handed a maker
+    """Return `kind-` and 32 hexadecimal digits: the time to a millisecond, then 80 random bits.
+
+    Ids made one after the other stand beside each other in the database's indexes: many are added three times as fast.
+    What is given twice would be so by chance alone, wherever the clock stands.
+    """
+    return f"{kind}-{time.time_ns() // 1_000_000:012x}{os.urandom(10).hex()}"

@@ -129,9 +129,9 @@ class Records:
         current = [history[-1].record for history in histories]
         self._refuse_taken([record.reference for record in current])
         ids = [self._desk.new_id("record") for _ in current]
-        rows = self._rows(current)
+        rows, now = self._rows(current), self._desk.now()
         for row, record_id, history in zip(rows, ids, histories, strict=True):
-            row |= {"id": record_id, "head": len(history), "created": self._desk.now()}
+            row |= {"id": record_id, "head": len(history), "created": now}
         self._desk.write(records.insert(), rows)
         self._append([(record_id, 0, history) for record_id, history in zip(ids, histories, strict=True)])
 

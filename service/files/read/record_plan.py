@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
+from operator import itemgetter
 from typing import Any
 
 from service.core import units
@@ -20,7 +22,7 @@ FAULTS = "error."
 NOTES = "notes"
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
 class Entry:
     """One column: its place in the row, its heading, what it holds, how a cell is read, and where the value goes."""
 
@@ -30,6 +32,19 @@ class Entry:
     read: Reader
     group: int
     key: str
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A part of the document: its path, what picks its cells from a row, and for each the key and how it is read."""
+
+    path: tuple[str, ...]
+    pick: Callable[[Sequence[str]], Sequence[str]]
+    keys: Sequence[tuple[str, Reader]]
+
+
+def _picker(places: Sequence[int]) -> Callable[[Sequence[str]], Sequence[str]]:
+    return itemgetter(*places) if len(places) > 1 else lambda row: [row[place] for place in places]
 
 
 @dataclass
@@ -55,6 +70,21 @@ class Plan:
     def width(self) -> int:
         """How many columns there are."""
         return len(self.headings)
+
+    def filled(self, row: Sequence[str]) -> Sequence[str]:
+        """Return the row with a cell, if an empty one, for each heading."""
+        short = len(self.headings) - len(row)
+        return [*row, *[""] * short] if short > 0 else row
+
+    @cached_property
+    def parts(self) -> Sequence[Part]:
+        """The entries by the part of the document they go into, for every row passes them."""
+        found = []
+        for group, path in enumerate(self.groups):
+            mine = [entry for entry in self.entries if entry.group == group]
+            pick = _picker([entry.index for entry in mine])
+            found.append(Part(path, pick, [(entry.key, entry.read) for entry in mine]))
+        return found
 
     def heading_of(self, column: str) -> str:
         """Return what the file calls a column of records; the column's own name where the file has none."""

@@ -14,6 +14,8 @@ from service.files.read.record_plan import NOTES, Plan
 from service.files.read.record_rows import Place, RecordRow, Rejected, WrongRow, shaped
 from service.files.read.tables import MOST_SHOWN, RowError
 
+_BETWEEN, _GUARDED = "\x1f", "\x1f'"
+
 
 @dataclass
 class Seen:
@@ -47,47 +49,63 @@ def place_of(sheet: str | None, row: int) -> str:
 
 def row_of(sheet: str | None, number: int, cells: Sequence[str], plan: Plan, seen: Seen) -> RecordRow | Rejected:
     """Return the record in a row, or an error for each cell that keeps it from being one."""
-    document, problems = _document(cells, plan)
-    if plan.number_rows is not None and "reference" not in document:
-        first = cells[plan.origin] if plan.origin is not None and plan.origin < len(cells) else ""
-        document["reference"] = f"{plan.number_rows}{first or number}"
-    if not problems and len(cells) <= plan.width and "\0" not in "".join(cells):
+    row = plan.filled(cells)
+    together = _BETWEEN.join(row)
+    plain = "\0" not in together and not (plan.guarded and (_GUARDED in together or row[0][:1] == "'"))
+    if plain and len(row) == plan.width:
         try:
+            document = _document(row, plan)
+            _complete(document, number, row, plan)
             return seen.first(RecordRow(sheet, number, Record.model_validate(document)))
-        except ValidationError:  # said below, defect by defect
+        except (BadCell, ValidationError):  # said below, cell by cell
             pass
-    return _explained(sheet, number, cells, plan, document, problems, seen)
+    document, problems = _read_one_by_one(row, plan)
+    _complete(document, number, row, plan)
+    return _explained(sheet, number, row, plan, document, problems, seen)
 
 
-def _document(cells: Sequence[str], plan: Plan) -> tuple[dict[str, Any], list[tuple[str, str]]]:
-    """Return the document that the cells make, and column and problem where one could not be read."""
-    parts: list[dict[str, Any] | None] = [None] * len(plan.groups)
+def _document(row: Sequence[str], plan: Plan) -> dict[str, Any]:
+    """Return the document that the cells make, where none has a guard; BadCell at the first that cannot be read."""
+    document: dict[str, Any] = {"form": {}}
+    for part in plan.parts:
+        values = {key: read(text) for (key, read), text in zip(part.keys, part.pick(row), strict=True) if text}
+        if values:
+            _put(document, part.path, values)
+    return document
+
+
+def _read_one_by_one(row: Sequence[str], plan: Plan) -> tuple[dict[str, Any], list[tuple[str, str]]]:
+    """Return the same with guards taken off, and column and problem for each cell that could not be read."""
+    document: dict[str, Any] = {"form": {}}
     problems = list[tuple[str, str]]()
-    for group, key, value in plan.always:
-        parts[group] = {**(parts[group] or {}), key: value}
-    width, guarded = len(cells), plan.guarded
     for entry in plan.entries:
-        if entry.index < width and (text := cells[entry.index]):
+        text = row[entry.index]
+        if text:
             try:
-                value = entry.read(unguard(text) if guarded and text[0] == "'" else text)
+                value = entry.read(unguard(text) if plan.guarded else text)
             except BadCell as problem:
                 problems.append((entry.column.name, str(problem)))
-                continue
-            into = parts[entry.group]
-            if into is None:
-                parts[entry.group] = {entry.key: value}
             else:
-                into[entry.key] = value
-    document: dict[str, Any] = {"form": {}}
-    for path, part in zip(plan.groups, parts, strict=True):
-        if part is not None:
-            into = document
-            for name in path:
-                into = into.setdefault(name, {})
-            into.update(part)
-    if plan.kept:
-        _keep_aside(cells, plan, document["form"])
+                _put(document, plan.groups[entry.group], {entry.key: value})
     return document, problems
+
+
+def _put(document: dict[str, Any], path: tuple[str, ...], values: dict[str, Any]) -> None:
+    into = document
+    for name in path:
+        into = into.setdefault(name, {})
+    into.update(values)
+
+
+def _complete(document: dict[str, Any], number: int, row: Sequence[str], plan: Plan) -> None:
+    """Put in what no cell says: what is the same for all rows, what is kept aside, a reference from the row's number."""
+    for group, key, value in plan.always:
+        _put(document, plan.groups[group], {key: value})
+    if plan.kept:
+        _keep_aside(row, plan, document["form"])
+    if plan.number_rows is not None and "reference" not in document:
+        first = row[plan.origin] if plan.origin is not None else ""
+        document["reference"] = f"{plan.number_rows}{first or number}"
 
 
 def _keep_aside(cells: Sequence[str], plan: Plan, form: dict[str, Any]) -> None:
