@@ -89,6 +89,12 @@ def test_no_sibling_of_a_missing_model_is_taken(scores: list[NameScores]) -> Non
         assert score.wrong_taken.share <= 0.01
 
 
+def test_the_right_model_is_taken_or_asked_about(scores: list[NameScores]) -> None:
+    for score in scores:
+        assert score.offered.share is not None
+        assert score.offered.share >= 0.95
+
+
 def test_few_are_asked_about_and_each_family_is_read(scores: list[NameScores]) -> None:
     for score in scores:
         assert score.asked.share is not None

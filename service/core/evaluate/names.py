@@ -77,13 +77,16 @@ class Bin(Shape):
 class NameScores(Shape):
     """What the guesses were worth.
 
-    `threshold` is the probability that `kept` (0.95) of the right first guesses reach; `absent_accepted` the share of
-    missing models whose first guess reaches it too. `absent_taken`, `sibling_taken` and `wrong_taken` are what was
-    taken without asking though it was missing, was the numbered sibling of a missing one, or was another model.
+    `top1` and `top3` look at the first guesses whatever came of them; `offered` counts only what a person gets to see:
+    the right model taken, or among those asked about. `threshold` is the probability that 0.95 of the right first guesses
+    reach, and `absent_accepted` the share of missing models whose first guess reaches it too. `absent_taken`,
+    `sibling_taken` and `wrong_taken` are what was taken without asking though it was missing, was the numbered sibling of
+    a missing one, or was another model.
     """
 
     top1: Rate
     top3: Rate
+    offered: Rate
     asked: Rate
     threshold: float
     absent_accepted: Rate
@@ -168,6 +171,7 @@ def score_names(queries: Sequence[NameQuery], guess: Guesser) -> NameScores:
     return NameScores(
         top1=tally.of(_known, lambda _q, _g, right: right),
         top3=tally.of(_known, lambda query, got, _: bool(query.wanted & set(got.ids[:_SHOWN]))),
+        offered=tally.of(_known, _offers),
         asked=tally.of(lambda _: True, lambda _q, got, _: got.asked),
         threshold=threshold,
         absent_accepted=tally.of(_absent, lambda _q, got, _: bool(got.ids) and got.probability >= threshold),
@@ -214,6 +218,10 @@ def _by_family(tally: _Tally) -> dict[str, Rate]:
 
 def _known(query: NameQuery) -> bool:
     return bool(query.wanted)
+
+
+def _offers(query: NameQuery, got: Guess, right: bool) -> bool:  # noqa: FBT001 - as every hit is called
+    return (got.taken and right) or (got.asked and bool(query.wanted & set(got.ids[:_SHOWN])))
 
 
 def _absent(query: NameQuery) -> bool:

@@ -51,10 +51,11 @@ def test_each_figure_counts_what_it_says() -> None:
     counted = {
         name: (found.hits, found.of)
         for name, found in scores
-        if name in ("top1", "top3", "asked", "absent_accepted", "absent_taken", "sibling_taken", "wrong_taken")
+        if name
+        in ("top1", "top3", "offered", "asked", "absent_accepted", "absent_taken", "sibling_taken", "wrong_taken")
     }
     assert counted == {
-        "top1": (1, 5), "top3": (2, 5), "asked": (3, 8), "absent_accepted": (1, 3), "absent_taken": (1, 3),
+        "top1": (1, 5), "top3": (2, 5), "offered": (2, 5), "asked": (3, 8), "absent_accepted": (1, 3), "absent_taken": (1, 3),
         "sibling_taken": (1, 2), "wrong_taken": (1, 5),
     }  # fmt: skip
     assert scores.threshold == 0.95
