@@ -10,10 +10,14 @@ from pathlib import Path, PurePath
 
 @dataclass(frozen=True)
 class Settings:
-    """`database` is an address (sqlite:///… or postgresql://…); `folder`, if any, is to be made on first use."""
+    """`database` is an address (sqlite:///… or postgresql://…); `folder`, if any, is to be made on first use.
+
+    `files` is the folder in which attachments stand.
+    """
 
     database: str
     folder: Path | None = None
+    files: Path = Path("files")
 
 
 def settings_from(
@@ -28,9 +32,27 @@ def settings_from(
     """
     given = database or environment.get("TRANSOM_DB", "").strip()
     if given:
-        return Settings(given)
+        return Settings(given, files=files_folder(environment, given, platform))
     folder = data_folder(environment, platform)
-    return Settings(f"sqlite:///{folder / 'ledger.db'}", folder)
+    own = f"sqlite:///{folder / 'ledger.db'}"
+    return Settings(own, folder, files_folder(environment, own, platform))
+
+
+def files_folder(environment: Mapping[str, str], database: str, platform: str) -> Path:
+    """Return where attachments stand: TRANSOM_FILES, else beside a database that is a file, else with the user's data.
+
+    >>> str(files_folder({}, "sqlite:////srv/ledger.db", "linux"))
+    '/srv/ledger.db.files'
+    >>> str(files_folder({"HOME": "/home/ada"}, "postgresql://db.example.net/ledger", "linux"))
+    '/home/ada/.local/share/transom/files'
+    """
+    said = environment.get("TRANSOM_FILES", "").strip()
+    if said:
+        return Path(said)
+    scheme, _, path = database.partition(":///")
+    if scheme.startswith("sqlite") and path:
+        return Path(f"{path.partition('?')[0]}.files")
+    return data_folder(environment, platform) / "files"
 
 
 def data_folder(environment: Mapping[str, str], platform: str) -> Path:

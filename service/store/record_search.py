@@ -9,7 +9,7 @@ from typing import Self
 
 import sqlalchemy as sa
 
-from service.store.schema import hull_models, records
+from service.store.schema import records
 
 _MARK = "~"
 
@@ -53,12 +53,13 @@ class Place:
         return cls(date.fromisoformat(day) if day else None, reference)
 
 
-def condition(asked: Asked, after: Place | None = None) -> Iterator[sa.ColumnElement[bool]]:
-    """Give the conditions, all of which must hold; `after` in the order newest first, undated last."""
+NEWEST = (records.c.date.desc(), records.c.reference.desc())
+
+
+def condition(asked: Asked) -> Iterator[sa.ColumnElement[bool]]:
+    """Give the conditions, all of which must hold."""
     c = records.c
-    if asked.hull is not None:
-        yield _of_hull(asked.hull)
-    for column, value in ((c.stern, asked.stern), (c.status, asked.status)):
+    for column, value in ((c.hull_id, asked.hull), (c.stern, asked.stern), (c.status, asked.status)):
         if value is not None:
             yield column == value
     if asked.dealer is not None:
@@ -70,16 +71,18 @@ def condition(asked: Asked, after: Place | None = None) -> Iterator[sa.ColumnEle
         yield c.year <= last
     for code in asked.codes:
         yield sa.or_(c.gear == code, c.lower == code, c.upper == code, c.shaft == code)
-    if after is not None and after.date is None:
-        yield sa.and_(c.date.is_(None), c.reference < after.reference)
-    elif after is not None:
-        same_day = sa.and_(c.date == after.date, c.reference < after.reference)
-        yield sa.or_(c.date.is_(None), c.date < after.date, same_day)
 
 
-def _of_hull(hull_id: str) -> sa.ColumnElement[bool]:
-    """Say that a record is of a hull model or of one that the same one stands for."""
-    c = hull_models.c
-    head = sa.select(sa.func.coalesce(c.survivor, c.id)).where(c.id == hull_id).scalar_subquery()
-    family = sa.select(c.id).where(sa.or_(c.id == head, c.survivor == head))
-    return records.c.hull_id.in_(family)
+def page(asked: Asked, after: Place | None, *, dated: bool) -> list[sa.ColumnElement[bool]] | None:
+    """Return the conditions for what comes behind `after` among records with a date, or without; None where none can.
+
+    In the order of NEWEST, and undated ones after all dated ones.
+    """
+    c, found = records.c, list(condition(asked))
+    found.append(c.date.is_not(None) if dated else c.date.is_(None))
+    if after is None or (after.date is not None and not dated):
+        return found
+    if after.date is None:
+        return None if dated else [*found, c.reference < after.reference]
+    place = sa.tuple_(sa.literal(after.date, sa.Date), sa.literal(after.reference, sa.String))
+    return [*found, sa.tuple_(c.date, c.reference) < place]

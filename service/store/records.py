@@ -11,13 +11,14 @@ import sqlalchemy as sa
 
 from service.core.record import Record
 from service.core.revision import Revision
+from service.store.attachments import Attachments
 from service.store.boats import Boats
 from service.store.contacts import JOINED, Contacts, with_contact, without_contact
 from service.store.desk import Desk, uncollected
 from service.store.errors import Conflict
 from service.store.measurements import Measurements
 from service.store.merges import Merges
-from service.store.record_search import ASKED, Asked, Place, condition
+from service.store.record_search import ASKED, NEWEST, Asked, Place, condition, page
 from service.store.schema import contacts, record_merges, record_revisions, records
 from service.store.series import Series
 
@@ -28,6 +29,7 @@ class Records:
     def __init__(self, desk: Desk) -> None:
         self._desk = desk
         self.measurements, self.merges, self.series = Measurements(desk), Merges(desk), Series(desk)
+        self.attachments = Attachments(desk)
         self._boats = Boats(desk)
         self._contacts = Contacts(desk)
 
@@ -68,8 +70,13 @@ class Records:
 
     def search(self, asked: Asked = ASKED, *, after: Place | None = None, limit: int) -> tuple[Record, ...]:
         """Return the first `limit` records that are asked for, newest first, undated last; from behind `after` on."""
-        found = _CURRENT.where(_OWN, *condition(asked, after)).order_by(None).order_by(*_NEWEST).limit(limit)
-        return _records(self._desk.all(found))
+        found: list[sa.Row[Any]] = []
+        for dated in (True, False):  # each follows an index; both in one statement follow none
+            part = page(asked, after, dated=dated)
+            if part is not None and len(found) < limit:
+                asks = _CURRENT.where(_OWN, *part).order_by(None).order_by(*NEWEST)
+                found += self._desk.all(asks.limit(limit - len(found)))
+        return _records(found)
 
     def matching(self, asked: Asked) -> frozenset[str]:
         """Return the references of all records that are asked for."""
@@ -250,7 +257,6 @@ def _row(record: Record) -> dict[str, Any]:
 
 _REVISION = record_revisions.c
 _OWN = ~sa.exists().where(record_merges.c.record_id == records.c.id)
-_NEWEST = (records.c.date.is_(None), records.c.date.desc(), records.c.reference.desc())
 _ORDER = (records.c.date.is_not(None), records.c.date, records.c.reference)
 _CURRENT = (
     sa.select(_REVISION.document, *JOINED)

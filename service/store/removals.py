@@ -10,7 +10,7 @@ import sqlalchemy as sa
 from service.store.boats import Boats
 from service.store.desk import Desk, chunks
 from service.store.dialect import MOST_BOUND
-from service.store.schema import contacts, measurements, metadata, record_merges, record_revisions, records
+from service.store.schema import attachments, contacts, measurements, metadata, record_merges, record_revisions, records
 
 
 class Removals:
@@ -25,8 +25,10 @@ class Removals:
         )
         measured = sa.select(c.reference).join(measurements, measurements.c.record_id == c.id)
         measured = measured.where(measurements.c.at > since)
+        attached = sa.select(c.reference).join(attachments, attachments.c.record_id == c.id)
         found = {row.reference: "it was measured since" for row in self._desk.among(measured, c.reference, references)}
         found |= {row.reference: "it was merged since" for row in self._desk.among(merged, c.reference, references)}
+        found |= {row.reference: "files are attached" for row in self._desk.among(attached, c.reference, references)}
         return found
 
     def remove(self, references: Sequence[str]) -> None:

@@ -6,9 +6,9 @@ import sqlalchemy as sa
 
 from service.store.dialect import UtcTime
 
-HEAD = "0006"
+HEAD = "0007"
 """The newest revision in `migrations`."""
-KNOWN = ("0001", "0002", "0003", "0004", "0005", HEAD)
+KNOWN = ("0001", "0002", "0003", "0004", "0005", "0006", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
@@ -98,7 +98,7 @@ records = sa.Table(
     sa.Column("boat_id", sa.String, sa.ForeignKey("boats.id"), nullable=False, index=True),
     _hull(),
     sa.Column("status", sa.String, nullable=False, index=True),
-    sa.Column("date", sa.Date, index=True),
+    sa.Column("date", sa.Date),
     sa.Column("dealer", sa.String, index=True),
     sa.Column("catalogue_version", sa.String),
     sa.Column("head", sa.Integer, nullable=False),
@@ -116,6 +116,7 @@ records = sa.Table(
     sa.Column("answer", sa.String, index=True),
     sa.CheckConstraint("status IN ('proposed', 'shipped', 'installed', 'withdrawn')", name="status"),
     sa.CheckConstraint("head >= 1", name="head"),
+    sa.Index("ix_records_date_reference", "date", "reference"),
 )
 """Installations as they stand: what is searched for, and the number of the revision that is current."""
 
@@ -176,6 +177,21 @@ catalogues = sa.Table(
     sa.Column("sha256", sa.String, nullable=False),
     sa.Column("loaded_at", UtcTime, nullable=False),
 )
+
+attachments = sa.Table(
+    "attachments",
+    metadata,
+    sa.Column("record_id", sa.String, sa.ForeignKey("records.id"), primary_key=True),
+    sa.Column("number", sa.Integer, primary_key=True, autoincrement=False),
+    sa.Column("sha256", sa.String, nullable=False, index=True),
+    sa.Column("name", sa.String, nullable=False),
+    sa.Column("type", sa.String, nullable=False),
+    sa.Column("bytes", sa.Integer, nullable=False),
+    sa.Column("who", sa.String, nullable=False),
+    sa.Column("at", UtcTime, nullable=False),
+    sa.Column("note", sa.String),
+)
+"""What belongs to a record: photos, drawings, mails. The content stands in the folder of files, named by its hash."""
 
 enquiries = sa.Table(
     "enquiries",
