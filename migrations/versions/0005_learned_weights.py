@@ -27,7 +27,7 @@ def upgrade() -> None:
         sa.Column("stamp", sa.String, nullable=False),
         sa.PrimaryKeyConstraint("name", name=op.f("pk_stamps")),
     )
-    op.bulk_insert(stamps, [{"name": "fleet", "stamp": "made by revision 0005"}])
+    op.bulk_insert(stamps, [{"name": "fleet", "stamp": "0 made by revision 0005"}])
 
 
 def downgrade() -> None:

@@ -51,8 +51,12 @@ class Stamps:
         if not self._changed:
             return
         self._changed = False
-        self._desk.connection.execute(stamps.delete().where(stamps.c.name == FLEET))
-        self._desk.write(stamps.insert(), [{"name": FLEET, "stamp": self._desk.new_id("stamp")}])
+        before = (self.fleet() or "").split(" ")[0]
+        number = int(before) + 1 if before.isdecimal() else 1
+        stamp = f"{number} {self._desk.new_id('stamp')}"  # the number grows; the id tells one history from another
+        told = self._desk.connection.execute(stamps.update().where(stamps.c.name == FLEET).values(stamp=stamp))
+        if told.rowcount == 0:
+            self._desk.write(stamps.insert(), [{"name": FLEET, "stamp": stamp}])
 
     def _see(self, _connection: object, statement: object, *_rest: object) -> None:
         if isinstance(statement, UpdateBase):

@@ -70,13 +70,18 @@ def _installed(records: Sequence[Record]) -> list[Record]:
     return [record for record in records if record.status == "installed"]
 
 
-def evaluate(ledger: Ledger, *, seed: int = 1, progress: Progress = lambda _done: None) -> Configurations:
+def evaluate(
+    ledger: Ledger, *, groups: int = GROUPS, seed: int = 1, progress: Progress = lambda _done: None
+) -> Configurations:
     """Return how well votes alone foretell what was installed, held out by time and by whole hull model.
 
     On each split the weights are learned and calibrated anew from what is shown, so that nothing of what is asked has
     gone into them. The built-in weights stand beside them, and both floors.
     """
-    ways: tuple[tuple[By, list[Split]], ...] = (("time", by_time(ledger.records)), ("hull", by_hull(ledger.records)))
+    ways: tuple[tuple[By, list[Split]], ...] = (
+        ("time", by_time(ledger.records)),
+        ("hull", by_hull(ledger.records, groups)),
+    )
     found, cautions = [], []
     for by, splits in ways:
         if not any(split.asked for split in splits):
