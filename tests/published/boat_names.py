@@ -15,6 +15,7 @@ from sailboat_hydro import load_nordic_benchmark
 
 from service.core.record import HullModel
 
+_HALVES = 2024
 _ABSENT = 0.25
 _MADE = 0.25
 _NICKNAMES = (
@@ -55,13 +56,13 @@ def models() -> tuple[HullModel, ...]:
 
 
 def names(seed: int = 1) -> Names:
-    """Return the registry, what it lacks, and the halves: by model, so that no model is tuned on and tested on."""
-    dice = np.random.default_rng(seed)
+    """Return the registry, what it lacks, and the halves: by model and the same for every seed."""
+    dice, halves = np.random.default_rng(seed), np.random.default_rng(_HALVES)
     known: list[HullModel] = []
     absent: list[HullModel] = []
     half: dict[str, str] = {}
     for place, model in enumerate(models()):
-        side = "dev" if dice.random() < 0.5 else "test"
+        side = "dev" if halves.random() < 0.5 else "test"
         missing = dice.random() < _ABSENT
         family = [model] if missing else [model, *_made(model, place, dice)]
         half |= {one.id: side for one in family}

@@ -6,10 +6,11 @@ hand, from memory of how people and measurement certificates write names; rows w
 does not have.
 
 Targets: 95 % right at first, 99 % among three, and of missing models at most 3 % accepted where 95 % of the right ones
-are. The resolver was tuned on the `dev` half of the models and with a look at the first hand-written list. The second was
-held back: at first sight 42 of its 47 were right at first (0.89, Wilson 0.77 to 0.95) and none of its 13 missing ones was
-accepted; what it showed then, an O for a nought and a yard's words glued together, was mended. So neither list is unseen
-any more: they hold what was reached.
+are. Tune on the `dev` half of the models alone; halves are the same for every seed. (They were not at first: rules were
+mended after a look at dev halves of other draws, so no model here is wholly unseen; its variants are.) The first
+hand-written list was looked at while rules were mended. The second was held back: at first sight 42 of its 47 were right
+at first (0.89, Wilson 0.77 to 0.95) and none of its 13 missing ones was accepted; what it showed then, an O for a nought
+and a yard's words glued together, was mended. So both lists hold what was reached, and prove nothing about new names.
 """
 
 from __future__ import annotations
@@ -61,11 +62,11 @@ def test_the_set_has_every_family_and_is_split_by_model(worlds: list[tuple[Names
         made_from = {hull_id.split("+")[0]: half for hull_id, half in halves.items()}
         assert all(halves[hull_id] == made_from[hull_id.split("+")[0]] for hull_id in halves)
         assert sum(query.sibling for query in all_of_them) > 50
-        assert sum(not query.wanted for query in all_of_them) > 100
+        assert sum(not query.wanted for query in all_of_them) > 80
         assert not {hull_id for query in all_of_them for hull_id in query.wanted if halves[hull_id] == "dev"}
 
 
-def test_targets_are_met_on_models_never_tuned_on(scores: list[NameScores]) -> None:
+def test_targets_are_met_on_the_half_that_is_not_tuned_on(scores: list[NameScores]) -> None:
     for score in scores:
         assert score.top1.share is not None
         assert score.top1.share >= 0.95

@@ -12,6 +12,7 @@ from collections.abc import Callable, Iterator, Sequence
 import numpy as np
 
 from service.core.evaluate.names import NameQuery, has_sibling
+from service.core.hulls import parse_name
 from service.core.record import HullModel
 from tests.published.misspelling import marked, misspelt
 
@@ -46,15 +47,16 @@ def queries(known: Sequence[HullModel], asked: Sequence[HullModel], seed: int) -
 def renumbered(known: Sequence[HullModel], asked: Sequence[HullModel], seed: int) -> list[NameQuery]:
     """Return queries for siblings that no yard built: models `asked` with a number that no model of their words has."""
     dice = np.random.default_rng(seed)
-    taken = {_NUMBER.sub("#", m.model) + n for m in known for n in _NUMBER.findall(m.model)}
+    taken = {(name.words, name.number) for name in (parse_name(m.model, ()) for m in known)}
     found = []
     for model in asked:
         number = _NUMBER.search(model.model)
         if number is None or "." in number[0]:
             continue
         other = str(int(number[0]) + int(dice.choice([-3, -2, -1, 1, 2, 3])))
-        if _NUMBER.sub("#", model.model) + other not in taken:
-            name = _case(model.model.replace(number[0], other), dice)
+        name = _case(model.model.replace(number[0], other), dice)
+        parsed = parse_name(name, ())
+        if (parsed.words, parsed.number) not in taken:
             found.append(NameQuery(name, frozenset(), family="sibling of none", sibling=True, loa_mm=model.loa_mm))
     return found
 
