@@ -158,18 +158,15 @@ def show_list(sheet: Sheet, found: Sequence[Batch]) -> None:
         sheet.line("none yet; records come in with `transom records import FILE`")
         return
     rows = [
-        (
-            one.id,
-            f"{one.started:%Y-%m-%d %H:%M}",
-            one.who,
-            _state(one),
-            *(str(one.counts[n]) for n in OUTCOMES),
-            one.name,
-        )
+        (f"{one.started:%Y-%m-%d %H:%M}", one.who, _state(one), *_counts(one), f"{one.name}\n  {one.id}")
         for one in found
     ]
-    heads = ("import", "began (UTC)", "who", "state", ">new", ">changed", ">same", ">not taken", "file")
-    sheet.whole(table(heads, rows, wraps=(0, 8)))
+    heads = ("began (UTC)", "who", "state", ">new", ">changed", ">same", ">not taken", "file, and the import's id")
+    sheet.whole(table(heads, rows))
+
+
+def _counts(one: Batch) -> tuple[str, ...]:
+    return tuple(str(one.counts[name]) for name in OUTCOMES)
 
 
 def _state(one: Batch) -> str:
