@@ -12,7 +12,6 @@ from dataclasses import dataclass
 from typing import Self
 
 import numpy as np
-from numpy.typing import NDArray
 
 from service.core.hulls.look import Look
 from service.core.hulls.ngrams import Codes, grams
@@ -84,16 +83,16 @@ class HullIndex:
 
     def candidates(self, name: ParsedName, extra: tuple[str, ...], folded: frozenset[str]) -> list[Surface]:
         """Return the surfaces worth weighing: known aliases, exact forms, alike with the same number, then others."""
-        return [*self._aliased(folded), *Look(self.parts, self._rarity, name, extra).surfaces()]
+        return [*self._aliased(folded), *Look(self.parts, self.texts, self._seen, name, extra).surfaces()]
 
     def _aliased(self, folded: frozenset[str]) -> Iterator[Surface]:
         for part in self.parts:
             for text in folded:
                 yield from part.aliased(text)
 
-    def _rarity(self, wanted: Codes) -> NDArray[np.float64]:
-        """Return how much each letter group tells: the square of log(1 + texts / texts that have it)."""
+    def _seen(self, wanted: Codes) -> Codes:
+        """Return in how many different texts each letter group stands."""
         seen = np.sum([part.segment.grams.frequency(wanted) for part in self.parts], axis=0, dtype=np.int64)
         if self.twice:
             seen = seen - np.array([self.twice.get(code, 0) for code in wanted.tolist()], np.int64)
-        return np.asarray(np.log1p(self.texts / np.maximum(seen, 1)) ** 2)
+        return np.asarray(seen)

@@ -19,6 +19,8 @@ _ANY_NUMBER = 10  # families, where no number is asked for
 _MOST_OF_A_FAMILY = 40
 _MOST_OF_A_PAIR = 40
 _MOST_EXACT = 40
+_MOST_POSTINGS = 60_000  # reached from some hundred thousand models on
+_FEWEST_GROUPS = 6
 _NEAR = 2  # families of other numbers, to say what is near but not it
 _NEAR_NUMBERS = 2
 
@@ -39,15 +41,18 @@ class Look:
     def __init__(
         self,
         parts: tuple[Part, ...],
-        rarity: Callable[[Codes], NDArray[np.float64]],
+        texts: int,
+        seen: Callable[[Codes], Codes],
         name: ParsedName,
         extra: tuple[str, ...],
     ) -> None:
         self._parts, self._name, self._extra = parts, name, extra
         text = compared((*name.builder, *name.words, *name.suffix, *extra))
         wanted = np.unique(grams([text])[1])
-        weights = rarity(wanted)
-        self._likeness = [part.segment.grams.likeness(wanted, weights) for part in parts]
+        often = seen(wanted)
+        told = _rarest(often)
+        rarity = np.log1p(texts / np.maximum(often[told], 1)) ** 2
+        self._likeness = [part.segment.grams.likeness(wanted[told], rarity) for part in parts]
 
     def surfaces(self) -> Iterator[Surface]:
         """Return every surface worth weighing, once."""
@@ -127,6 +132,14 @@ class Look:
     def _best(self, part: int, pairs: Places, most: int) -> list[_Found]:
         likeness = self._likeness[part][self._parts[part].segment.text[pairs]]
         return self._found(part, pairs[_highest(likeness, most)])
+
+
+def _rarest(often: Codes) -> Codes:
+    """Return where the letter groups stand that tell most: the rarest, until what has them is enough to go through."""
+    order = np.argsort(often, kind="stable")
+    enough = np.cumsum(often[order]) <= _MOST_POSTINGS
+    enough[:_FEWEST_GROUPS] = True
+    return np.sort(order[enough])
 
 
 def _highest(score: NDArray[np.float64], most: int) -> Places:
