@@ -2,9 +2,9 @@
 
 Registries are invented. Names are those of their models, dirtied by rule; one in five is of a model that is not there.
 Each size is measured in a process of its own on one core, index and resolver alone; then 10,000 names go through the
-database as `transom resolve --file` takes them. Times are those the core worked, so that a busy machine does not show; only
-the registry's reading and PostgreSQL, which works elsewhere, are timed by the clock. Beside them, in the same run: rapidfuzz's WRatio over all names, on fewer
-names because it is slow, and PostgreSQL's pg_trgm where a server is to be had.
+database as `transom resolve --file` takes them. Times are those the core worked, so that a busy machine does not show;
+only the reading of the registry, and PostgreSQL, which works elsewhere, are timed by the clock. Beside them, in the same
+run: rapidfuzz's WRatio over all names, on fewer names because it is slow, and pg_trgm where a server is to be had.
 """
 
 from __future__ import annotations
