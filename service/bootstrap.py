@@ -6,6 +6,7 @@ import os
 from collections.abc import Mapping
 from datetime import UTC, datetime
 
+from service.files.vault import Vault
 from service.settings import Settings, settings_from
 from service.store import dialect, migrate
 from service.store.check import State, state_of
@@ -29,6 +30,11 @@ def open_store(chosen: Settings) -> Store:
     NeedsUpgrade, NewerSchema, NotOurs, BadAddress or StoreAway say why not; nothing is changed then.
     """
     return Store(chosen.database, now=clock, new_id=random_id)
+
+
+def vault(chosen: Settings) -> Vault:
+    """Return the folder of attachments; it is made when the first one is kept."""
+    return Vault(chosen.files)
 
 
 def upgrade(chosen: Settings) -> str:

@@ -6,6 +6,7 @@ import sys
 from collections.abc import Sequence
 
 from service.cli import (
+    attaching,
     catalogue,
     database,
     evaluate,
@@ -32,6 +33,7 @@ app.command("recall")(fitting.recall)
 app.command("fit")(fitting.fit)
 app.command("answer")(fitting.answer)
 app.add_typer(records.commands, name="records")
+app.add_typer(attaching.commands, name="attachments")
 app.add_typer(importing.commands, name="imports")
 app.add_typer(hulls.commands, name="hulls")
 app.add_typer(catalogue.commands, name="catalogue")

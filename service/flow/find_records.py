@@ -6,11 +6,11 @@ from dataclasses import dataclass
 
 from service.core.boat import STERNS, BoatForm
 from service.core.hulls import HullDecision, resolve
-from service.core.recall import Fleet
 from service.core.recall.nearest import Near, nearest_records
 from service.core.record import HullModel, Record
 from service.core.words import nearest
 from service.flow.hull_index import hull_index
+from service.flow.known import remembered
 from service.flow.refusal import Refused
 from service.flow.resolve import hull_of
 from service.flow.standing import under_survivors
@@ -118,13 +118,10 @@ def _plain(uow: UnitOfWork, wanted: Wanted, asked: Asked) -> Found:
 
 
 def _near(uow: UnitOfWork, wanted: Wanted, asked: Asked) -> Found:
-    form = wanted.near or BoatForm()
-    hulls = uow.hulls.all()
-    every = under_survivors(uow, uow.records.all())
-    fleet = Fleet.build(every, {hull.id: hull for hull in hulls})
-    decision = hull_of(hull_index(uow), form)
+    form, memory = wanted.near or BoatForm(), remembered(uow)
+    decision = hull_of(memory.index, form)
     own = decision.model.id if decision and decision.model else None
     among = None if asked == Asked() else uow.records.matching(asked)
-    near = nearest_records(fleet, form, hull=own, among=among, limit=wanted.limit)
-    records = {record.reference: record for record in every}
+    near = nearest_records(memory.fleet, form, hull=own, among=among, limit=wanted.limit)
+    records = {record.reference: record for record in memory.fleet.records}
     return Found(tuple(records[one.record] for one in near), near)

@@ -155,3 +155,23 @@ def test_the_quality_report_proposes_what_then_mends(run: Run, database: Databas
     page = run("report", "quality", "--no-fit", "--kind", "outlier", "--db", database.url)
     assert "unlike sister ships" in page.out.lower().replace("\n", " ") or "unlike sister" in page.out.lower()
     assert run("report", "quality", "--kind", "odd", "--db", database.url).status == 2
+
+
+def test_photos_come_and_go_with_a_record(run: Run, database: Database, tmp_path: Path) -> None:
+    photo, folder = tmp_path / "stern.txt", tmp_path / "out"
+    photo.write_bytes(b"\x89PNG\r\n\x1a\n photo")
+    at = ("--db", database.url)
+    kept = run("attachments", "add", "2001-001", photo, "--who", "bo", "--json", *at)
+    assert [(one["name"], one["type"]) for one in kept.document["attachments"]] == [("stern.txt", "image/png")]
+    assert "image/png" in run("attachments", "list", "2001-001", *at).out
+    assert run("attachments", "export", "2001-001", "--out", folder, *at).status == 0
+    assert (folder / "2001-001-001-stern.png").read_bytes() == photo.read_bytes()
+    assert run("attachments", "check", *at).status == 0
+    (stands,) = [p for p in (database.file.parent / f"{database.file.name}.files").rglob("*") if p.is_file()]
+    stands.write_bytes(b"x")
+    found = run("attachments", "check", "--json", *at)
+    assert found.status == 1
+    assert [one["health"] for one in found.document["faults"]] == ["damaged"]
+    photo.write_bytes(b"#!/bin/sh")
+    refused = run("attachments", "add", "2001-001", photo, "--who", "bo", *at)
+    assert (refused.status, "it is a script" in refused.err) == (2, True)
