@@ -245,9 +245,9 @@ def test_a_wrong_builder_speaks_against() -> None:
      "x" * 10_000, "Corrin 31 " * 2000, "\u202ecorrin", "\x00\x01\x02", "a" * 199],
 )  # fmt: skip
 def test_nonsense_is_unknown_and_quick(name: str) -> None:
-    start = time.perf_counter()
+    start = time.process_time()
     decision = _ask(name)
-    assert time.perf_counter() - start < 0.1
+    assert time.process_time() - start < 0.1
     assert decision.status == ("unknown" if "corrin" not in name else "several")
     assert decision.why
 
@@ -297,8 +297,8 @@ def test_it_keeps_pace_with_ten_thousand_models() -> None:
     index = HullIndex.build(_models(rows))
     taken = []
     for _, model, *_rest in rows[:2000:40]:
-        start = time.perf_counter()
+        start = time.process_time()
         decision = resolve(index, model.upper())
-        taken.append(time.perf_counter() - start)
+        taken.append(time.process_time() - start)
         assert decision.status in ("matched", "several")
-    assert sorted(taken)[len(taken) // 2] < 0.015  # a few ms here; room for a busy machine
+    assert sorted(taken)[len(taken) // 2] < 0.015  # a millisecond or two of the core here
