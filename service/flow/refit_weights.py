@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from service.core.evaluate.configurations import BUILT_IN, LEARNED, evaluate
+from service.core.evaluate.configurations import BUILT_IN, GROUPS, LEARNED, evaluate
 from service.core.evaluate.shapes import Configurations, Score
 from service.core.recall import WEIGHTS, Weights
 from service.core.recall.calibrate import learned
@@ -36,11 +36,13 @@ class InUse:
     records: int
 
 
-def refit_weights(uow: UnitOfWork, *, progress: Callable[[int], None] = lambda _done: None) -> Refit:
+def refit_weights(
+    uow: UnitOfWork, *, groups: int = GROUPS, progress: Callable[[int], None] = lambda _done: None
+) -> Refit:
     """Learn weights and keep them where they raise the mean log likelihood of what was held out, by time and by hull.
 
-    Judged on weights learned without what was held out; then learned from all. Changes nothing where they do not.
-    Refused where too few records are installed.
+    Judged on weights learned without what was held out (`groups` of whole hull models); then learned from all. Where
+    they do not, nothing is changed. Refused where too few records are installed.
     """
     with uow:
         ledger = ledger_of(uow)
@@ -48,7 +50,7 @@ def refit_weights(uow: UnitOfWork, *, progress: Callable[[int], None] = lambda _
             weights = learned(ledger.records, ledger.hulls, makes=ledger.makes)
         except TooFewError as error:
             raise Refused(f"{error}; the weights built in are used until then") from None
-        found = evaluate(ledger, progress=progress)
+        found = evaluate(ledger, groups=groups, progress=progress)
         gains = {str(h.by): gain for h in found.holdouts if (gain := _gain(h.scores)) is not None}
         mean = sum(gains.values()) / len(gains) if gains else 0.0
         if mean <= 0 or not gains:

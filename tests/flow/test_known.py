@@ -71,7 +71,7 @@ def test_without_a_catalogue_there_is_memory_but_no_answer(store: Store) -> None
 def test_weights_are_learned_kept_used_and_forgotten(copies: Callable[[], Store]) -> None:
     store = copies()
     assert fleet(store).weights == WEIGHTS
-    found = refit_weights(store.writing())
+    found = refit_weights(store.writing(), groups=2)
     assert found.kept is not None
     assert all(gain > 0 for gain in found.gains.values())
     assert set(found.gains) == {"time", "hull"}
