@@ -96,7 +96,7 @@ def _rows(grid: Grid, wrong: Mapping[tuple[str | None, int], RowOutcome]) -> Ite
 
 def _told(found: RowOutcome) -> tuple[str, str]:
     faults = found.detail or ()
-    columns = "; ".join(fault["column"] for fault in faults)
+    columns = "; ".join(fault["column"] or "the row" for fault in faults)
     return columns[:LONGEST_CELL], "; ".join(fault["expected"] for fault in faults)[:LONGEST_CELL]
 
 
