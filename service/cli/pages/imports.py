@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from typing import Any
 
-from service.cli.sheet import Sheet, listed, share, table
+from service.cli.sheet import Sheet, hanging, listed, share, table
 from service.core.batch import OUTCOMES, Batch, RowOutcome
 from service.core.mapping import KEEP
 from service.files.read.tables import RowError
@@ -157,16 +157,11 @@ def show_list(sheet: Sheet, found: Sequence[Batch]) -> None:
     if not found:
         sheet.line("none yet; records come in with `transom records import FILE`")
         return
-    rows = [
-        (f"{one.started:%Y-%m-%d %H:%M}", one.who, _state(one), *_counts(one), f"{one.name}\n  {one.id}")
-        for one in found
-    ]
-    heads = ("began (UTC)", "who", "state", ">new", ">changed", ">same", ">not taken", "file, and the import's id")
-    sheet.whole(table(heads, rows))
-
-
-def _counts(one: Batch) -> tuple[str, ...]:
-    return tuple(str(one.counts[name]) for name in OUTCOMES)
+    for one in found:
+        counts = zip(OUTCOMES, ("new", "changed", "as they were", "not taken"), strict=True)
+        said = ", ".join(f"{one.counts[name]} {label}" for name, label in counts)
+        first, state = f"{one.started:%Y-%m-%d %H:%M} UTC  {one.name}", f"{one.who}, {_state(one)}: {said}"
+        sheet.whole(hanging(first, one.id, state))
 
 
 def _state(one: Batch) -> str:
