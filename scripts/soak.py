@@ -5,16 +5,21 @@ from __future__ import annotations
 import argparse
 import sys
 
-from scripts.soaks import geometry, placement, survey
+from scripts.soaks import geometry, kill, placement, survey
 
-PROOFS = {"geometry": (geometry.run, 1000), "placement": (placement.run, 200), "survey": (survey.run, 50)}
+PROOFS = {
+    "geometry": (geometry.run, 1000),
+    "kill": (kill.run, 50),
+    "placement": (placement.run, 200),
+    "survey": (survey.run, 50),
+}
 
 
 def main() -> int:
     """Run one proof; return 0 where it holds."""
     parser = argparse.ArgumentParser(prog="scripts/soak", description=__doc__)
     parser.add_argument("proof", choices=PROOFS)
-    parser.add_argument("--boats", type=int, help="how many boats (default: 1000, 200 and 50)")
+    parser.add_argument("--boats", type=int, help="how many boats, or rounds of kill (default: 1000, 50, 200 and 50)")
     parser.add_argument("--seed", type=int, default=1, help="seed of the first boat; the next are one higher each")
     asked = parser.parse_args()
     run, usual = PROOFS[asked.proof]
