@@ -15,7 +15,7 @@ from service.core.recall.weights import PARTS
 from service.flow.refit_weights import InUse, Refit
 
 WAYS = {"time": "by time", "hull": "by hull model"}
-HEADS = ("", ">boats", ">first", ">in three", ">log loss", ">calibration error")
+HEADS = ("", ">boats", ">first", ">in three", ">log loss", ">error")
 KINDS = {"alone": "votes alone; no fit was run", "with verdicts": "with the solver's verdicts"}
 
 
@@ -27,20 +27,19 @@ def configurations(sheet: Sheet, found: Configurations | None) -> None:
         sheet.part(
             WAYS[holdout.by],
             words(f"Held out: {holdout.what}; {KINDS[holdout.votes]}. Learned from {holdout.trained} records."),
-            table(HEADS, [_row(holdout, n) for n in range(len(holdout.scores))], wraps=(0,)),
+            table(HEADS, [_row(holdout, n) for n in range(len(holdout.scores))], wraps=()),
             _bins(holdout),
         )
     loss = f"Log loss in nats; no chance at all counts as {found.least_chance:g}."
-    off = "Calibration error over ten bins of equal width, and in the second place over bins of equal numbers."
+    off = "The error is of calibration, over ten bins of equal width; --json has it over bins of equal numbers too."
     notes = [f"{loss} {off}", *found.cautions]
     sheet.part("note", *(words(note) for note in notes))
 
 
 def _row(holdout: Holdout, place: int) -> tuple[str, ...]:
     one = holdout.scores[place]
-    off = f"{_share(one.calibration_error)} · {100 * one.calibration_error_mass.value:.0f} %"
     loss = f"{one.log_loss.value:.2f} ({one.log_loss.low:.2f}-{one.log_loss.high:.2f})"
-    return one.method, f"{one.count}", _share(one.top1), _share(one.top3), loss, off
+    return one.method, f"{one.count}", _share(one.top1), _share(one.top3), loss, _share(one.calibration_error)
 
 
 def _share(one: Estimate) -> str:
@@ -63,13 +62,14 @@ def names(sheet: Sheet, found: Mapping[str, NameScores] | None) -> None:
         (method, _rate(s.top1), _rate(s.top3), _rate(s.asked), _rate(s.absent_accepted), _rate(s.sibling_taken))
         for method, s in found.items()
     ]
-    heads = ("", ">first", ">in three", ">asked back", ">absent accepted", ">sibling taken")
+    heads = ("", ">first", ">in three", ">asked back", ">absent taken*", ">sibling taken")
     first = next(iter(found.values()))
     families = [(name, _rate(rate), f"{rate.of}") for name, rate in first.families.items()]
     sheet.part(
         "names",
         words("The registry's own names as people write them, aliases as if nobody had said so, models taken out."),
-        table(heads, rows, wraps=(0,)),
+        words("* at the probability that 95 % of what is rightly put first reaches."),
+        table(heads, rows, wraps=()),
         table(("written", ">right", ">of"), families, wraps=(0,)),
     )
 

@@ -24,9 +24,10 @@ GROUPS = 5
 LEAST_CHANCE = 1e-4
 """What a configuration that was given no chance at all is taken to have been given: one in ten thousand."""
 LEARNED, BUILT_IN, COMMON, NEIGHBOURS = (
-    "weights learned", "weights built in", "most common configuration",
-    "WRatio, nearest neighbour",
+    "weights learned", "weights built in", "most common",
+    "WRatio, nearest",
 )  # fmt: skip
+VERDICTS, ALONE = "with verdicts", "votes alone"
 By = Literal["time", "hull"]
 Answered = Callable[[Fleet, Record], Chances]
 """What the service says for a record's boat, given a fleet that does not hold it."""
@@ -108,12 +109,12 @@ def evaluate_answered(
     found = []
     for by, splits in ways:
         few = _thinned(splits, count)
-        tested: dict[str, list[Foretold]] = {"votes and verdicts": [], "votes alone, same boats": []}
+        tested: dict[str, list[Foretold]] = {VERDICTS: [], ALONE: []}
         for split in few:
             fleet = _fleet(ledger, split, _weights(ledger, split) or WEIGHTS)
             for record in split.asked:
-                tested["votes and verdicts"].append(foretold(record, answered(fleet, record)))
-                tested["votes alone, same boats"].append(foretold(record, voted(fleet, record)))
+                tested[VERDICTS].append(foretold(record, answered(fleet, record)))
+                tested[ALONE].append(foretold(record, voted(fleet, record)))
                 progress(1)
         if few:
             found.append(_holdout(by, few, tested, "with verdicts", seed))
