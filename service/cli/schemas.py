@@ -17,6 +17,7 @@ from service.core.catalogue import Catalogue
 from service.core.fit import Fit
 from service.core.hulls import HullDecision
 from service.core.installed import AsInstalled
+from service.core.mapping import Mapping
 from service.core.measurement import Measurement
 from service.core.quality import Quality
 from service.core.reading import Reading
@@ -37,6 +38,7 @@ SHAPES: dict[str, type[BaseModel]] = {
     "hull": HullModel,
     "hull-decision": HullDecision,
     "catalogue": Catalogue,
+    "mapping": Mapping,
 }
 TABLE = "records"
 Which = Annotated[
