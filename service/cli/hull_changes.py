@@ -119,7 +119,7 @@ def duplicates(
     db: Db = None,
 ) -> None:
     """List pairs of hull models that may be one and the same, likeliest first, and why."""
-    with reading(db) as uow, bar("hull models", len(uow.hulls.all())) as advance:
+    with reading(db) as uow, bar("hull models", uow.hulls.count()) as advance:
         found = find_duplicates(uow, progress=advance)
     if json:
         rows = [

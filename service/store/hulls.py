@@ -54,6 +54,12 @@ class Hulls:
         rows = self._desk.all(_SELECT.where(~hull_models.c.retired))
         return tuple(self._families(rows, self._desk.all(_ALIASES)).values())
 
+    def count(self) -> int:
+        """Return how many hull models stand for themselves."""
+        c = hull_models.c
+        counted = sa.select(sa.func.count()).select_from(hull_models).where(c.survivor.is_(None), ~c.retired)
+        return int(self._desk.connection.execute(counted).scalar_one())
+
     def every(self) -> tuple[HullModel, ...]:
         """Return every hull model as it was written, merged ones too, each with its own aliases alone."""
         return self._shaped(self._desk.all(_SELECT.where(~hull_models.c.retired)), self._desk.all(_ALIASES))

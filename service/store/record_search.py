@@ -9,7 +9,7 @@ from typing import Self
 
 import sqlalchemy as sa
 
-from service.store.schema import records
+from service.store.schema import hull_models, records
 
 _MARK = "~"
 
@@ -59,7 +59,9 @@ NEWEST = (records.c.date.desc(), records.c.reference.desc())
 def condition(asked: Asked) -> Iterator[sa.ColumnElement[bool]]:
     """Give the conditions, all of which must hold."""
     c = records.c
-    for column, value in ((c.hull_id, asked.hull), (c.stern, asked.stern), (c.status, asked.status)):
+    if asked.hull is not None:
+        yield _of_family(asked.hull)
+    for column, value in ((c.stern, asked.stern), (c.status, asked.status)):
         if value is not None:
             yield column == value
     if asked.dealer is not None:
@@ -71,6 +73,13 @@ def condition(asked: Asked) -> Iterator[sa.ColumnElement[bool]]:
         yield c.year <= last
     for code in asked.codes:
         yield sa.or_(c.gear == code, c.lower == code, c.upper == code, c.shaft == code)
+
+
+def _of_family(hull_id: str) -> sa.ColumnElement[bool]:
+    """Say that a record is of a hull model, or of one that the same hull model stands for: merged ones are one."""
+    c = hull_models.c
+    head = sa.select(sa.func.coalesce(c.survivor, c.id)).where(c.id == hull_id).scalar_subquery()
+    return records.c.hull_id.in_(sa.select(c.id).where(sa.or_(c.id == head, c.survivor == head)))
 
 
 def page(asked: Asked, after: Place | None, *, dated: bool) -> list[sa.ColumnElement[bool]] | None:

@@ -152,7 +152,9 @@ def test_a_kill_leaves_no_merge_half_done(run: Run, made: str, delay: float) -> 
         assert process.stdout is not None
         told = 0
         while told < FIRST:
-            told += b'"change":' in process.stdout.readline()
+            line = process.stdout.readline()
+            assert line, "it ended by itself"
+            told += b'"change":' in line
         time.sleep(delay)
         process.send_signal(signal.SIGKILL)
         told += process.stdout.read().count(b'"change":')
