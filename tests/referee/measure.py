@@ -108,7 +108,7 @@ def _flange(skin: Skin, spot: Spot, one: Mounted) -> Solid:
     across = (spot.y - wide, spot.y + wide)
     if one.bracket.kind == "step":
         base = spot.x - one.base
-        floor = need(skin.form.transom.step_height_mm)
+        floor = skin.step or 0.0  # on a boat without a step it stands nowhere: at the water, and its seat fails
         return Solid(
             box([(base - half, base + half), across, (floor, one.collar + one.bracket.collar.height_mm / 2.0)])
         )
