@@ -7,6 +7,7 @@ import unicodedata
 from collections.abc import Iterator, Sequence
 
 from service.core.evaluate.names import NameQuery, has_sibling
+from service.core.hulls import parse_name
 from service.core.record import HullModel
 
 ROMAN = {"2": "II", "3": "III", "4": "IV"}
@@ -34,7 +35,15 @@ def bare(models: Sequence[HullModel]) -> list[HullModel]:
 
 
 def _absent(model: HullModel, kept: Sequence[HullModel]) -> NameQuery:
-    return NameQuery(str(model), frozenset(), loa_mm=model.loa_mm, family="not known", sibling=has_sibling(model, kept))
+    """Ask for a model that was taken out. Another version of it (Mk II, a trim) is no numbered sibling."""
+    mine = parse_name(model.model, ())
+    version = any(
+        (other.words, other.number) == (mine.words, mine.number)
+        for other in (parse_name(one.model, ()) for one in kept)
+    )
+    family = "not known, another version is" if version else "not known"
+    sibling = not version and has_sibling(model, kept)
+    return NameQuery(str(model), frozenset(), loa_mm=model.loa_mm, family=family, sibling=sibling)
 
 
 def _shares_name(model: HullModel, kept: Sequence[HullModel]) -> bool:

@@ -8,9 +8,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.boat import BoatForm
-from service.core.recall.distance import Floats, Places, Rows, Scanned
+from service.core.recall.distance import Floats, Places, Rows
 from service.core.recall.fleet import Fleet
 from service.core.recall.scan import BINS
+
+_FURTHER = 8
 
 
 @dataclass(frozen=True, eq=False)
@@ -18,6 +20,7 @@ class Ranking:
     """`distance` of each record; `comparable` where it shares enough and its stern can mix; `sister` where one hull.
 
     `pool` holds the places of the nearest comparable records, nearest first; all of them in a fleet that is not large.
+    `bins` counts the comparable boats up to each of BINS equal steps of distance.
     """
 
     one: Rows
@@ -25,17 +28,16 @@ class Ranking:
     comparable: NDArray[np.bool_]
     sister: NDArray[np.bool_]
     pool: Places
+    bins: Places
 
     def nearest(self, among: NDArray[np.bool_], most: int) -> Places:
         """Return the nearest comparable records `among`, nearest first, equal ones in the fleet's order."""
         found = self.pool[among[self.pool]]
-        if found.size >= most:
-            return found[:most]
-        places = np.flatnonzero(among & self.comparable)
-        if places.size > most:
-            far = self.distance[places]
-            places = places[far <= np.partition(far, most - 1)[most - 1]]
-        return places[np.argsort(self.distance[places], kind="stable")][:most]
+        wanted = self.pool.size
+        while found.size < most and wanted < self.bins[-1]:  # look further out, eight times as many each time
+            wanted = max(_FURTHER * wanted, most)
+            found = _within(self.distance, self.comparable & among, self.bins, wanted, most)
+        return found[:most]
 
     @property
     def has_sisters(self) -> bool:
@@ -48,13 +50,18 @@ def rank(fleet: Fleet, form: BoatForm, hull: str | None) -> Ranking:
     one = fleet.ask(form, hull)
     place = fleet.hull_places.get(hull) if hull else None
     seen = fleet.measure.scanned(fleet.rows, one, fleet.hull, place, fleet.weights.least_shared)
-    return Ranking(one, seen.distance, seen.comparable, seen.sister, _pool(seen, fleet.weights.voters))
+    bins = np.cumsum(seen.bins)
+    voters = fleet.weights.voters
+    pool = _within(seen.distance, seen.comparable, bins, voters, voters)
+    return Ranking(one, seen.distance, seen.comparable, seen.sister, pool, bins)
 
 
-def _pool(seen: Scanned, most: int) -> Places:
-    """Return the nearest `most` that can be compared: those of the first few bins, put in order."""
-    enough = np.cumsum(seen.bins)
-    full = int(np.searchsorted(enough, most))
+def _within(distance: Floats, among: NDArray[np.bool_], bins: Places, wanted: int, most: int) -> Places:
+    """Return the nearest `most` places `among` in the first few bins, which hold `wanted` comparable boats or all."""
+    full = int(np.searchsorted(bins, wanted))
     edge = np.inf if full >= BINS - 1 else (full + 1) / BINS
-    places = np.flatnonzero((seen.distance < edge) & seen.comparable)
-    return places[np.argsort(seen.distance[places], kind="stable")][:most]
+    places = np.flatnonzero((distance < edge) & among)
+    if places.size > most:
+        far = distance[places]
+        places = places[far <= np.partition(far, most - 1)[most - 1]]
+    return places[np.argsort(distance[places], kind="stable")][:most]

@@ -150,3 +150,16 @@ def test_shrinkage_keeps_sparse_records_from_winning() -> None:
     fleet = Fleet.build([*made, *rest], {})
     distance = rank(fleet, parse_form({"boat": full, "transom": skin}), None).distance
     assert distance[0] < distance[1]  # though the sparse one differs in nothing it says
+
+
+@settings(deadline=None, derandomize=True, max_examples=20)
+@given(st.integers(0, 1000), st.integers(1, 12), st.integers(1, 40), st.floats(0, 1))
+def test_a_small_pool_finds_the_same_as_sorting_all(seed: int, voters: int, most: int, share: float) -> None:
+    """However few are kept at hand, whoever is asked for is looked for further out."""
+    made = records(seed, 150)
+    fleet = Fleet.build(made, HULLS, WEIGHTS.model_copy(update={"voters": voters}))
+    ranking = rank(fleet, made[3].form, made[3].hull)
+    among = np.random.default_rng(seed).random(150) < share
+    plain = sorted(np.flatnonzero(among & ranking.comparable).tolist(), key=lambda n: (ranking.distance[n], n))
+    assert ranking.nearest(among, most).tolist() == plain[:most]
+    assert ranking.pool.size == min(voters, int(ranking.comparable.sum()))
