@@ -18,12 +18,14 @@ from service.store.unit import Store, UnitOfWork
 
 
 @dataclass(frozen=True)
-class Arrived:
-    """What came in: as a letter where it is one, its text, and when."""
+class Worked:
+    """What came in and what there is to answer, before any of it is kept. `letter` is None for a boat form."""
 
+    reading: Reading
     letter: Letter | None
     text: str
     received: datetime
+    answers: tuple[Answer, ...]
 
 
 def answer_file(store: Store, data: bytes, name: str, *, now: datetime, seed: int = 1, keep: bool = True) -> Answers:
@@ -32,52 +34,81 @@ def answer_file(store: Store, data: bytes, name: str, *, now: datetime, seed: in
     Worked out on one moment of the database without holding anybody up; `keep` then writes enquiry and answer.
     Raises as `read_file` and `gather` do.
     """
+    worked = work_out(store, data, name, now=now, seed=seed)
+    if not keep or not worked.answers:
+        return as_answers(worked, worked.answers)
+    with store.writing() as uow:
+        kept = keep_answers(uow, worked)
+        uow.commit()
+    return kept
+
+
+def work_out(
+    store: Store, data: bytes, name: str, *, now: datetime, seed: int = 1, dealer: str | None = None
+) -> Worked:
+    """Return what is to be answered, and keep nothing.
+
+    `dealer` is who asks, where that is known whatever the message says; it then speaks of no other dealer's mails.
+    """
     got = read_enquiry(data, name)
     letter = got if isinstance(got, Letter) else None
+    text = letter.text if letter else data.decode("utf-8", "replace")
     with store.reading() as uow:
         reading = from_letter(uow, got) if isinstance(got, Letter) else from_form(got)
-        if not reading.is_enquiry:
-            return Answers(is_enquiry=False, kind=reading.kind, answers=())
-        answers = _worked_out(uow, reading, letter, seed)
-    if keep:
-        form = reading.form or BoatForm()
-        received = (letter.date if letter else None) or form.enquiry.received or now
-        text = letter.text if letter else data.decode("utf-8", "replace")
-        with store.writing() as uow:
-            answers = [_keep(uow, one, boat, Arrived(letter, text, received)) for boat, one in enumerate(answers)]
-            uow.commit()
-    return Answers(is_enquiry=True, kind=reading.kind, answers=tuple(answers))
+        said = (letter.date if letter else None) or (reading.form.enquiry.received if reading.form else None)
+        answers = _worked_out(uow, reading, letter, seed, dealer) if reading.is_enquiry else []
+    return Worked(reading, letter, text, said or now, tuple(answers))
 
 
-def _worked_out(uow: UnitOfWork, reading: Reading, letter: Letter | None, seed: int) -> list[Answer]:
+def keep_answers(uow: UnitOfWork, worked: Worked, *, owner: str = "") -> Answers:
+    """Keep enquiries and answers of `owner` (the maker's own desk where empty) and return them with their ids.
+
+    Whoever began the unit of work commits it.
+    """
+    kept = tuple(_keep(uow, one, boat, worked, owner) for boat, one in enumerate(worked.answers))
+    return as_answers(worked, kept)
+
+
+def as_answers(worked: Worked, answers: tuple[Answer, ...]) -> Answers:
+    """Return `answers/1` of them."""
+    return Answers(is_enquiry=worked.reading.is_enquiry, kind=worked.reading.kind, answers=answers)
+
+
+def _worked_out(
+    uow: UnitOfWork, reading: Reading, letter: Letter | None, seed: int, dealer: str | None
+) -> list[Answer]:
     shelf = gather(uow)
     doubts = tuple(reading.questions) if reading.doubts else ()
     answers = []
     for boat, said in enumerate(reading.forms):
-        form = _with_earlier(uow, letter, boat, said)
+        form = _with_earlier(uow, letter, boat, said, dealer)
+        if dealer is not None:
+            asked = form.enquiry.model_copy(update={"dealer": dealer, "channel": "api"})
+            form = form.model_copy(update={"enquiry": asked})
         answers.append(compose(form, hull_of(shelf.index, form), shelf.known, doubts=doubts, seed=seed))
     return answers
 
 
-def _with_earlier(uow: UnitOfWork, letter: Letter | None, boat: int, form: BoatForm) -> BoatForm:
+def _with_earlier(uow: UnitOfWork, letter: Letter | None, boat: int, form: BoatForm, dealer: str | None) -> BoatForm:
     """Return the form with gaps filled by what the same boat's earlier mails of this thread said."""
     if letter is None:
         return form
     before = [m for m in letter.thread if m != letter.message_id]
-    for earlier in reversed(uow.enquiries.in_thread(before)):
+    for earlier in reversed(uow.enquiries.in_thread(before, dealer)):
         if earlier.boat == boat:
             form = merged(form, earlier.form)
     return form
 
 
-def _keep(uow: UnitOfWork, answer: Answer, boat: int, arrived: Arrived) -> Answer:
+def _keep(uow: UnitOfWork, answer: Answer, boat: int, worked: Worked, owner: str) -> Answer:
     enquiry = uow.enquiries.add(
         answer.form,
-        source=arrived.text,
-        received=arrived.received,
-        message_id=arrived.letter.message_id if arrived.letter else None,
+        source=worked.text,
+        received=worked.received,
+        message_id=worked.letter.message_id if worked.letter else None,
         boat=boat,
         hull=answer.hull.model.id if answer.hull and answer.hull.model else None,
+        owner=owner,
     )
     named = answer.model_copy(update={"enquiry": enquiry, "id": uow.answers.new_id()})
     uow.answers.add(enquiry, named.model_dump_json(by_alias=True), answer_id=named.id)

@@ -5,13 +5,14 @@ from __future__ import annotations
 import gc
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, TypeVar
 
 import sqlalchemy as sa
 
 from service.store.dialect import MOST_BOUND, insert
+from service.store.happening import Happening
 from service.store.ids import IdMaker
 
 T = TypeVar("T")
@@ -25,6 +26,8 @@ class Desk:
     connection: sa.Connection
     now: Clock
     new_id: IdMaker
+    happened: list[Happening] = field(default_factory=list)
+    """What repositories wrote that somebody may have to be told of, or that stands in the audit."""
 
     def all(self, statement: sa.Select[Any]) -> Sequence[sa.Row[Any]]:
         """Return every row."""

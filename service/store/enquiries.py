@@ -13,13 +13,18 @@ import sqlalchemy as sa
 from service.core.boat import BoatForm
 from service.store.contacts import JOINED, Contacts, with_contact, without_contact
 from service.store.desk import Desk
+from service.store.dialect import UtcTime
 from service.store.errors import Conflict
+from service.store.happening import Happening
 from service.store.schema import answers, contacts, enquiries
 
 
 @dataclass(frozen=True)
 class Enquiry:
-    """One boat asked about. `message_id` is the mail's own, `boat` counts from 0 the boats in it."""
+    """One boat asked about. `message_id` is the mail's own, `boat` counts from 0 the boats in it.
+
+    `owner` is the dealer whose enquiry it is, empty for the maker's own desk.
+    """
 
     id: str
     form: BoatForm
@@ -28,6 +33,8 @@ class Enquiry:
     message_id: str | None = None
     boat: int = 0
     hull: str | None = None
+    owner: str = ""
+    created: datetime | None = None
 
 
 class Enquiries:
@@ -44,10 +51,11 @@ class Enquiries:
         message_id: str | None = None,
         boat: int = 0,
         hull: str | None = None,
+        owner: str = "",
     ) -> str:
         """Keep an enquiry and return its id.
 
-        The same boat of the same mail keeps its id when it is read again; what was read the better time stands.
+        The same boat of the same mail of the same owner keeps its id when it is read again; what was read last stands.
         """
         message_id = message_id or None
         (contact,) = self._contacts.keep([form.contact])
@@ -59,13 +67,16 @@ class Enquiries:
             "contact_id": contact,
         }
         c = enquiries.c
-        known = message_id and self._desk.one(sa.select(c.id).where(c.message_id == message_id, c.boat == boat))
+        same = sa.and_(c.message_id == message_id, c.boat == boat, c.owner == owner)
+        known = message_id and self._desk.one(sa.select(c.id).where(same))
         if known:
+            self._desk.happened.append(Happening("changed", "enquiry", str(known.id), owner))
             self._desk.connection.execute(enquiries.update().where(c.id == known.id).values(**values))
             return str(known.id)
         new = self._desk.new_id("enquiry")
-        row = {"id": new, "message_id": message_id, "boat": boat, "created": self._desk.now(), **values}
+        row = {"id": new, "message_id": message_id, "boat": boat, "created": self._desk.now(), "owner": owner, **values}
         self._desk.write(enquiries.insert(), [row])
+        self._desk.happened.append(Happening("created", "enquiry", new, owner))
         return new
 
     def get(self, enquiry_id: str) -> Enquiry | None:
@@ -73,9 +84,21 @@ class Enquiries:
         row = self._desk.one(_SELECT.where(enquiries.c.id == enquiry_id))
         return None if row is None else _shaped(row)
 
-    def in_thread(self, message_ids: Sequence[str]) -> tuple[Enquiry, ...]:
-        """Return what came in with any of these messages, oldest first, boat by boat."""
-        rows = self._desk.among(_SELECT, enquiries.c.message_id, sorted(set(message_ids)))
+    def page(self, owner: str | None, *, after: tuple[datetime, str] | None, limit: int) -> tuple[Enquiry, ...]:
+        """Return the enquiries of one owner (everybody's where None), the newest first, from behind `after` on."""
+        c = enquiries.c
+        asked = _SELECT.order_by(c.created.desc(), c.id.desc()).limit(limit)
+        if owner is not None:
+            asked = asked.where(c.owner == owner)
+        if after is not None:
+            place = sa.tuple_(sa.literal(after[0], UtcTime), sa.literal(after[1], sa.String))
+            asked = asked.where(sa.tuple_(c.created, c.id) < place)
+        return tuple(map(_shaped, self._desk.all(asked)))
+
+    def in_thread(self, message_ids: Sequence[str], owner: str | None = None) -> tuple[Enquiry, ...]:
+        """Return what came in with any of these messages, oldest first, boat by boat; to `owner` alone where given."""
+        chosen = _SELECT if owner is None else _SELECT.where(enquiries.c.owner == owner)
+        rows = self._desk.among(chosen, enquiries.c.message_id, sorted(set(message_ids)))
         found = [(row.created, _shaped(row)) for row in rows]
         return tuple(one for _, one in sorted(found, key=lambda pair: (pair[1].received or pair[0], pair[1].boat)))
 
@@ -89,6 +112,8 @@ def _shaped(row: sa.Row[Any]) -> Enquiry:
         message_id=row.message_id,
         boat=row.boat,
         hull=row.hull_id,
+        owner=row.owner,
+        created=row.created,
     )
 
 
@@ -112,11 +137,19 @@ class Answers:
             "sha256": hashlib.sha256(document.encode()).hexdigest(),
             "created": self._desk.now(),
         }
-        known = self._desk.one(sa.select(enquiries.c.id).where(enquiries.c.id == enquiry_id))
+        known = self._desk.one(sa.select(enquiries.c.owner).where(enquiries.c.id == enquiry_id))
         if known is None:
             raise Conflict("there is no such enquiry", repr(enquiry_id), "Keep the enquiry before its answer")
         self._desk.write(answers.insert(), [row])
+        told = {"answer": row["id"], "enquiry": enquiry_id}
+        self._desk.happened.append(Happening("created", "answer", str(row["id"]), str(known.owner), told))
         return str(row["id"])
+
+    def owner(self, answer_id: str) -> str | None:
+        """Return whose enquiry an answer answers, None where there is no such id."""
+        asked = sa.select(enquiries.c.owner).join(answers, answers.c.enquiry_id == enquiries.c.id)
+        row = self._desk.one(asked.where(answers.c.id == answer_id))
+        return None if row is None else str(row.owner)
 
     def get(self, answer_id: str) -> str | None:
         """Return the JSON as sent, None where there is no such id. Conflict where it was tampered with."""

@@ -12,6 +12,7 @@ import sqlalchemy as sa
 from service.core.batch import OUTCOMES, Batch, RowOutcome, State
 from service.store.desk import Desk
 from service.store.errors import Conflict
+from service.store.happening import Happening
 from service.store.kept_files import KeptFiles
 from service.store.schema import import_rows, imports
 
@@ -38,6 +39,7 @@ class Imports:
             **dict.fromkeys(OUTCOMES, 0),
         }
         self._desk.write(imports.insert(), [row])
+        self._desk.happened.append(Happening("created", "import", row["id"]))
         return self.get(row["id"])
 
     def get(self, import_id: str) -> Batch:

@@ -16,6 +16,7 @@ from service.store.boats import Boats
 from service.store.contacts import JOINED, Contacts, with_contact, without_contact
 from service.store.desk import Desk, uncollected
 from service.store.errors import Conflict
+from service.store.happening import Happening
 from service.store.measurements import Measurements
 from service.store.merges import Merges
 from service.store.record_search import ASKED, NEWEST, Asked, Place, condition, page
@@ -205,6 +206,14 @@ class Records:
             for (record_id, number, revision), contact in zip(flat, people, strict=True)
         ]
         self._desk.write(record_revisions.insert(), rows)
+        for _, head, revisions in steps:
+            self._desk.happened.append(_happening(head, revisions))
+
+
+def _happening(head: int, revisions: Sequence[Revision]) -> Happening:
+    reference = revisions[-1].record.reference
+    told = {"reference": reference, "revision": head + len(revisions)}
+    return Happening("changed" if head else "created", "record", reference, None, told)
 
 
 def _document(record: Record) -> str:

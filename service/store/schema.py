@@ -4,24 +4,19 @@ from __future__ import annotations
 
 import sqlalchemy as sa
 
+from service.store import edge_schema as _edge  # noqa: F401 - declares its tables
 from service.store.dialect import UtcTime
+from service.store.metadata import metadata as _declared
 
-HEAD = "0007"
+HEAD = "0008"
 """The newest revision in `migrations`."""
-KNOWN = ("0001", "0002", "0003", "0004", "0005", "0006", HEAD)
+KNOWN = ("0001", "0002", "0003", "0004", "0005", "0006", "0007", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
 
-metadata = sa.MetaData(
-    naming_convention={
-        "ix": "ix_%(table_name)s_%(column_0_N_name)s",
-        "uq": "uq_%(table_name)s_%(column_0_N_name)s",
-        "ck": "ck_%(table_name)s_%(constraint_name)s",
-        "fk": "fk_%(table_name)s_%(column_0_N_name)s_%(referred_table_name)s",
-        "pk": "pk_%(table_name)s",
-    }
-)
+metadata = _declared
+"""Every table, those of `edge_schema` among them."""
 
 
 def _hull(*, index: bool = True) -> sa.Column[str]:
@@ -205,9 +200,12 @@ enquiries = sa.Table(
     _hull(),
     _contact(),
     sa.Column("created", UtcTime, nullable=False),
-    sa.UniqueConstraint("message_id", "boat"),
+    sa.Column("owner", sa.String, nullable=False, server_default=""),
+    sa.UniqueConstraint("message_id", "boat", "owner"),
+    sa.Index("ix_enquiries_owner_created_id", "owner", "created", "id"),
 )
-"""One row a boat asked about: a mail may speak of several, numbered from 0."""
+"""One row a boat asked about: a mail may speak of several, numbered from 0. `owner` is the dealer whose enquiry it is,
+empty for the maker's own desk; two of them may hold the same mail."""
 
 answers = sa.Table(
     "answers",

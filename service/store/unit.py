@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from datetime import datetime
 from types import TracebackType
 from typing import Self
@@ -10,19 +12,25 @@ import sqlalchemy as sa
 from sqlalchemy.exc import DBAPIError
 
 from service.store import dialect
+from service.store.audit import Audit
 from service.store.catalogues import Catalogues
 from service.store.check import require
 from service.store.desk import Clock, Desk
 from service.store.enquiries import Answers, Enquiries
+from service.store.happening import Actor, Happening
 from service.store.hulls import Hulls
+from service.store.idempotency import Idempotency
 from service.store.ids import IdMaker
 from service.store.imports import Imports
 from service.store.kept import Kept
+from service.store.keys import Keys
+from service.store.outbox import Outbox
 from service.store.recall_weights import RecallWeights
 from service.store.records import Records
 from service.store.removals import Removals
 from service.store.replaced import Replaced
 from service.store.stamps import Stamps
+from service.store.webhooks import Webhooks
 
 
 class UnitOfWork:
@@ -43,13 +51,28 @@ class UnitOfWork:
     replaced: Replaced
     recall_weights: RecallWeights
     stamps: Stamps
+    keys: Keys
+    idempotency: Idempotency
+    webhooks: Webhooks
+    outbox: Outbox
+    audit: Audit
 
     def __init__(
-        self, engine: sa.Engine, *, now: Clock, new_id: IdMaker, writes: bool = False, kept: Kept | None = None
+        self,
+        engine: sa.Engine,
+        *,
+        now: Clock,
+        new_id: IdMaker,
+        writes: bool = False,
+        kept: Kept | None = None,
+        actor: Actor | None = None,
     ) -> None:
-        """Keep what a transaction needs; none is begun yet. `kept` holds what outlives it, as long as its stamp does."""
+        """Keep what a transaction needs; none is begun yet. `kept` holds what outlives it, as long as its stamp does.
+
+        What is done on behalf of an `actor` stands in the audit.
+        """
         self._engine, self._now, self._new_id, self.writes = engine, now, new_id, writes
-        self.kept = kept or Kept()
+        self.kept, self._actor, self._joined = kept or Kept(), actor, False
         self._connection: sa.Connection | None = None
         self._depth = 0
 
@@ -73,6 +96,9 @@ class UnitOfWork:
         self.enquiries, self.answers = Enquiries(desk), Answers(desk)
         self.imports, self.removals = Imports(desk), Removals(desk)
         self.replaced, self.recall_weights, self.stamps = Replaced(desk), RecallWeights(desk), Stamps(desk)
+        self.keys, self.idempotency, self.audit = Keys(desk), Idempotency(desk), Audit(desk)
+        self.webhooks, self.outbox = Webhooks(desk), Outbox(desk)
+        self._happened = desk.happened
 
     def __exit__(
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
@@ -97,9 +123,33 @@ class UnitOfWork:
         """Make what was written last. RuntimeError in a unit that only reads: it writes nothing, ever."""
         if self._connection is None or not self.writes:
             raise RuntimeError("nothing can be committed here: this unit of work only reads, or was not begun")
+        if not self._joined:
+            self._settle(self._connection)
+
+    def _settle(self, connection: sa.Connection) -> None:
         with dialect.told(self._engine.url):
             self.stamps.settle()
-            self._connection.commit()
+            self.outbox.put(self._happened)
+            if self._actor is not None:
+                self.audit.note(self._actor, self._happened)
+            self._happened.clear()
+            connection.commit()
+
+    @contextmanager
+    def together(self) -> Iterator[Self]:
+        """Begin, and make everything that is committed within last together at the end, or none of it."""
+        with self:
+            self._joined = True
+            try:
+                yield self
+            finally:
+                self._joined = False
+            uow = self
+            uow.commit()
+
+    def saw(self, kind: str, thing: str) -> None:
+        """Say that people's data were read; it stands in the audit once this is committed."""
+        self._happened.append(Happening("read", kind, thing))
 
 
 class Store:
@@ -117,9 +167,9 @@ class Store:
         """Return a unit of work that only reads."""
         return UnitOfWork(self._engine, now=self._now, new_id=self._new_id, kept=self._kept)
 
-    def writing(self) -> UnitOfWork:
-        """Return a unit of work that may write."""
-        return UnitOfWork(self._engine, now=self._now, new_id=self._new_id, writes=True, kept=self._kept)
+    def writing(self, actor: Actor | None = None) -> UnitOfWork:
+        """Return a unit of work that may write; on behalf of `actor` what it writes stands in the audit."""
+        return UnitOfWork(self._engine, now=self._now, new_id=self._new_id, writes=True, kept=self._kept, actor=actor)
 
     def close(self) -> None:
         """Let go of every connection."""

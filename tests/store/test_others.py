@@ -166,5 +166,5 @@ def test_only_the_unit_of_work_commits() -> None:
     for path in root.rglob("*.py"):
         calls = re.findall(r"(\S*)\.commit\(", path.read_text("utf-8"))
         found |= {path.relative_to(root).as_posix(): set(calls)} if calls else {}
-    assert found.pop("store/unit.py") == {"self._connection"}
+    assert found.pop("store/unit.py") == {"connection", "uow"}
     assert all(callers == {"uow"} for callers in found.values()), found  # elsewhere only the unit is asked to

@@ -1,0 +1,56 @@
+"""Who wrote what, and who read what of people."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import datetime
+
+import sqlalchemy as sa
+
+from service.store.desk import Desk
+from service.store.edge_schema import audit
+from service.store.happening import Actor, Happening
+
+
+@dataclass(frozen=True)
+class Entry:
+    """One line of the audit."""
+
+    at: datetime
+    who: str
+    key: str | None
+    request: str | None
+    action: str
+    kind: str
+    thing: str
+
+
+class Audit:
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+
+    def note(self, actor: Actor, happened: Iterable[Happening]) -> None:
+        """Write down what `actor` did, in this transaction."""
+        now = self._desk.now()
+        rows = [
+            {
+                "id": self._desk.new_id("audit"),
+                "at": now,
+                "who": actor.who,
+                "key": actor.key,
+                "request": actor.request,
+                "action": one.action,
+                "kind": one.kind,
+                "thing": one.thing,
+            }
+            for one in happened
+        ]
+        self._desk.write(audit.insert(), rows)
+
+    def of(self, thing: str) -> tuple[Entry, ...]:
+        """Return what was done with one thing, oldest first."""
+        c = audit.c
+        columns = (c.at, c.who, c.key, c.request, c.action, c.kind, c.thing)
+        rows = self._desk.all(sa.select(*columns).where(c.thing == thing).order_by(c.id))
+        return tuple(Entry(**row._mapping) for row in rows)  # noqa: SLF001 - its public name
