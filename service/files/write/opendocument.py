@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import zipfile
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from typing import IO
 from xml.sax.saxutils import escape
 
@@ -70,13 +70,22 @@ def _content(sheets: Iterable[Sheet]) -> Iterator[str]:
         for number, row in enumerate(sheet.rows, start=1):
             if number >= MOST_ROWS:
                 raise Unwritable(f"more rows than a worksheet's {MOST_ROWS - 1}; export CSV, Parquet or JSON lines")
-            cells = (
-                "<table:table-cell/>" if cell is None else _cell(cell, sheet.where(row, index))
-                for index, cell in enumerate(row)
-            )
-            yield f"<table:table-row>{''.join(cells)}</table:table-row>"
+            cells = "".join(_cells(sheet, row))
+            yield f"<table:table-row>{cells}</table:table-row>"
         yield "</table:table>"
     yield _TAIL
+
+
+def _cells(sheet: Sheet, row: Sequence[Cell]) -> Iterator[str]:
+    empty = 0
+    for index, cell in enumerate(row):
+        if cell is None:
+            empty += 1
+            continue
+        if empty:
+            yield f'<table:table-cell table:number-columns-repeated="{empty}"/>'
+            empty = 0
+        yield _cell(cell, sheet.where(row, index) if isinstance(cell, str) else "")
 
 
 def _cell(cell: Cell, where: str) -> str:
