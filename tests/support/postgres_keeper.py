@@ -21,6 +21,9 @@ from pathlib import Path
 from typing import Any
 
 PATIENCE = 60
+MEMORY = "/dev/shm"  # noqa: S108 - made with mkdtemp
+ROOM = 2_000_000_000
+"""Bytes that have to be free there; containers often give it far less."""
 LONGEST = 80
 """Characters of the folder's path: a socket's has room for 107."""
 OWNER = "postgres"
@@ -53,9 +56,20 @@ def servant() -> dict[str, Any]:
     )
 
 
+def in_memory() -> list[str]:
+    """Return a folder in memory where there is one with room: a database is copied ten times as fast there.
+
+    A folder named in TMPDIR goes before it.
+    """
+    with contextlib.suppress(OSError):
+        if "TMPDIR" not in os.environ and shutil.disk_usage(MEMORY).free > ROOM:
+            return [MEMORY]
+    return []
+
+
 def folder_for(user: dict[str, Any]) -> Path:
     """Return a new folder that belongs to that user and can be entered by him; its path is short, as a socket's is."""
-    for base in dict.fromkeys((tempfile.gettempdir(), "/tmp", "/var/tmp")):  # noqa: S108 - made with mkdtemp, for one
+    for base in dict.fromkeys((*in_memory(), tempfile.gettempdir(), "/tmp", "/var/tmp")):  # noqa: S108 - made with mkdtemp, for one
         with contextlib.suppress(OSError):
             made = Path(tempfile.mkdtemp(prefix="transom-pg-", dir=base))
             if user:
