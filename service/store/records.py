@@ -217,7 +217,8 @@ def _happening(head: int, revisions: Sequence[Revision]) -> Happening:
 
 
 def _document(record: Record) -> str:
-    apart = record.model_copy(update={"form": without_contact(record.form)})
+    form = without_contact(record.form)
+    apart = record if form is record.form else record.model_copy(update={"form": form})
     return apart.model_dump_json(by_alias=True, exclude_none=True)
 
 
