@@ -151,7 +151,11 @@ def found(sheet: Sheet, result: Found) -> None:
                     f"  ({r.status})",
                     f"carries {r.configuration}",
                     f"compared by {', '.join(title(path) for path in near[r.reference].shared)}",
-                    *([f"differs: {boat.named(near[r.reference].differences)}"] if near[r.reference].differences else []),
+                    *(
+                        [f"differs: {boat.named(near[r.reference].differences)}"]
+                        if near[r.reference].differences
+                        else []
+                    ),
                 ),
             )
             for r in result.records
