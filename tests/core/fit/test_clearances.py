@@ -168,7 +168,9 @@ def test_no_flange_is_bolted_over_an_outlet() -> None:
     pipe = {"kind": "exhaust", "aft_mm": [-50, 30], "starboard_mm": [-30, 30]}
     assert gap({**pipe, "height_mm": [350, 355]}) < 0
     assert gap({**pipe, "height_mm": [390, 400]}) == pytest.approx(30)  # the flange ends at 360
-    assert gap({**pipe, "height_mm": [390, 400], "aft_mm": [-200, -100]}) == pytest.approx(math.hypot(100, 30), abs=1e-3)
+    assert gap({**pipe, "height_mm": [390, 400], "aft_mm": [-200, -100]}) == pytest.approx(
+        math.hypot(100, 30), abs=1e-3
+    )
 
 
 def test_struts_are_cleared_along_their_length() -> None:
