@@ -3,15 +3,22 @@
 from __future__ import annotations
 
 import os
+import tempfile
 from collections.abc import Mapping
 from datetime import UTC, datetime
+from pathlib import Path
+
+import uvicorn
 
 from service.files.vault import Vault
-from service.settings import Settings, settings_from
+from service.settings import Serving, Settings, serving_from, settings_from
 from service.store import dialect, migrate
 from service.store.check import State, state_of
 from service.store.ids import random_id
 from service.store.unit import Store
+
+GRACE_S = 60
+"""How long answers that are being worked out may take when the service is told to stop."""
 
 
 def settings(database: str | None = None, environment: Mapping[str, str] | None = None) -> Settings:
@@ -52,3 +59,46 @@ def state(chosen: Settings) -> State:
 def shown(chosen: Settings) -> str:
     """Return the database's address for people, without a password."""
     return dialect.shown(dialect.address(chosen.database))
+
+
+def serving(environment: Mapping[str, str] | None = None) -> Serving:
+    """Return how the service over HTTP is run, as the environment says; ValueError names what is wrong in it."""
+    return serving_from(os.environ if environment is None else environment)
+
+
+def random_bytes(count: int) -> bytes:
+    """Return bytes that nobody can guess."""
+    return os.urandom(count)
+
+
+def serve(chosen: Settings, how: Serving) -> bool:
+    """Run the service until it is told to stop, letting what is being answered finish; say whether it could start.
+
+    The database is looked at first, as by `open_store`. Each worker opens its own, from what is put into the environment.
+    """
+    open_store(chosen).close()
+    with tempfile.TemporaryDirectory(prefix="transom-") as folder:
+        counters = how.counters or Path(folder) / "counters.sqlite"
+        os.environ |= {"TRANSOM_DB": chosen.database, "TRANSOM_FILES": str(chosen.files)}
+        os.environ |= {f"TRANSOM_{name.upper()}": _written(value) for name, value in vars(how).items() if value}
+        os.environ["TRANSOM_COUNTERS"] = str(counters)
+        uvicorn.run(
+            "service.api.serve:made",
+            factory=True,
+            host=how.host,
+            port=how.port,
+            workers=how.workers,
+            proxy_headers=bool(how.proxies),
+            forwarded_allow_ips=how.proxies or "",
+            access_log=False,
+            log_level="warning",
+            server_header=False,
+            timeout_graceful_shutdown=GRACE_S,
+            timeout_keep_alive=15,
+            limit_concurrency=1000,
+        )
+    return True
+
+
+def _written(value: object) -> str:
+    return "1" if value is True else str(value)

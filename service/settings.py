@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from pathlib import Path, PurePath
+from typing import Any
 
 
 @dataclass(frozen=True)
@@ -67,3 +68,47 @@ def data_folder(environment: Mapping[str, str], platform: str) -> Path:
         # The specification says that a relative path there is invalid and to be ignored.
         base = xdg if PurePath(xdg).is_absolute() else str(PurePath(home) / ".local" / "share")
     return Path(base) / "transom"
+
+
+@dataclass(frozen=True)
+class Serving:
+    """How the service over HTTP is run.
+
+    `threads` answers are worked out at a time in each of the `workers`. `proxies` are the addresses whose forwarded
+    headers are believed, separated by commas. `requests` a minute a key may make, `strangers` an address without one.
+    `counters` is the file in which the workers count together, None where one works alone. `public` is the address people
+    know the service by. `insecure_webhooks` lets webhooks lead anywhere, for tests.
+    """
+
+    host: str = "127.0.0.1"
+    port: int = 8080
+    workers: int = 1
+    threads: int = 2
+    proxies: str = ""
+    requests: int = 600
+    strangers: int = 120
+    counters: Path | None = None
+    public: str = ""
+    insecure_webhooks: bool = False
+
+
+def serving_from(environment: Mapping[str, str]) -> Serving:
+    """Return how the service is run, as TRANSOM_HOST, TRANSOM_PORT and so on say; ValueError names one that is wrong.
+
+    >>> serving_from({"TRANSOM_PORT": "9000"}).port
+    9000
+    >>> serving_from({"TRANSOM_WORKERS": "many"})
+    Traceback (most recent call last):
+        ...
+    ValueError: TRANSOM_WORKERS is 'many'; give a whole number from 1 to 64
+    """
+    most = {"port": 65_535, "workers": 64, "threads": 64, "requests": 1_000_000, "strangers": 1_000_000}
+    said: dict[str, Any] = {}
+    for name, value in ((field.name, environment.get(f"TRANSOM_{field.name.upper()}", "")) for field in fields(Serving)):
+        if name in most and value:
+            if not value.isdecimal() or not 1 <= int(value) <= most[name]:
+                raise ValueError(f"TRANSOM_{name.upper()} is {value!r}; give a whole number from 1 to {most[name]}")
+            said[name] = int(value)
+        elif value:
+            said[name] = Path(value) if name == "counters" else value == "1" if name == "insecure_webhooks" else value
+    return Serving(**said)

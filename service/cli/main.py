@@ -14,12 +14,14 @@ from service.cli import (
     fitting,
     hulls,
     importing,
+    keys,
     reading,
     rechecking,
     records,
     reports,
     resolving,
     schemas,
+    serve,
 )
 from service.cli.options import group
 
@@ -42,6 +44,8 @@ app.command("recheck")(rechecking.recheck)
 app.add_typer(reports.commands, name="report")
 app.command("evaluate")(evaluate.evaluate)
 app.add_typer(evaluate.commands, name="recall-weights")
+app.command("serve")(serve.serve)
+app.add_typer(keys.commands, name="keys")
 app.command("schema")(schemas.schema)
 
 

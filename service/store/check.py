@@ -32,7 +32,7 @@ def state_of(url: sa.URL) -> State:
     try:
         with dialect.told(url), engine.connect() as connection:
             _see_suited(connection, url)
-            return _state(connection)
+            return state_in(connection)
     except NotOurs:
         return "not_ours"
     finally:
@@ -45,7 +45,8 @@ def _see_suited(connection: sa.Connection, url: sa.URL) -> None:
         raise StoreAway(problem[0], dialect.shown(url), problem[1])
 
 
-def _state(connection: sa.Connection) -> State:
+def state_in(connection: sa.Connection) -> State:
+    """Return the state of the database that is connected to."""
     tables = sa.inspect(connection).get_table_names()
     if not tables:
         return NEW

@@ -54,24 +54,32 @@ class Idempotency:
     def __init__(self, desk: Desk) -> None:
         self._desk = desk
 
-    def claim(self, owner: str, key: str, operation: str, fingerprint: str) -> Found:
-        """Take the request on, where nobody has; say what became of it, where somebody has."""
-        c, now = idempotency.c, self._desk.now()
-        self._desk.connection.execute(idempotency.delete().where(c.started < now - KEPT))
-        mine = sa.and_(c.owner == owner, c.key == key)
-        token = self._desk.new_id("claim")
-        row = self._desk.one(sa.select(idempotency).where(mine))
-        said = {"operation": operation, "fingerprint": fingerprint, "token": token, "started": now}
+    def look(self, owner: str, key: str, operation: str, fingerprint: str) -> Found | None:
+        """Say what became of a request without taking it on; None where nobody has, `mine` where I may."""
+        c = idempotency.c
+        row = self._desk.one(sa.select(idempotency).where(c.owner == owner, c.key == key))
         if row is None:
-            self._desk.write(idempotency.insert(), [{"owner": owner, "key": key, **said}])
-            return Found("mine", Claim(owner, key, token))
+            return None
         if (row.operation, row.fingerprint) != (operation, fingerprint):
             return Found("other")
         if row.answered is not None:
             return Found("done", reply=Reply(row.answered, json.loads(row.headers), row.body))
-        if row.started > now - LEASE:
-            return Found("running")
-        self._desk.connection.execute(idempotency.update().where(mine).values(**said))
+        return Found("running" if row.started > self._desk.now() - LEASE else "mine")
+
+    def claim(self, owner: str, key: str, operation: str, fingerprint: str) -> Found:
+        """Take the request on, where nobody has; say what became of it, where somebody has."""
+        c, now = idempotency.c, self._desk.now()
+        self._desk.connection.execute(idempotency.delete().where(c.started < now - KEPT))
+        found = self.look(owner, key, operation, fingerprint)
+        if found is not None and found.state != "mine":
+            return found
+        token = self._desk.new_id("claim")
+        said = {"operation": operation, "fingerprint": fingerprint, "token": token, "started": now}
+        if found is None:
+            self._desk.write(idempotency.insert(), [{"owner": owner, "key": key, **said}])
+        else:
+            mine = sa.and_(c.owner == owner, c.key == key)
+            self._desk.connection.execute(idempotency.update().where(mine).values(**said))
         return Found("mine", Claim(owner, key, token))
 
     def finish(self, claim: Claim, reply: Reply) -> None:

@@ -92,6 +92,10 @@ class Outbox:
         """Write down what an attempt came to, and when to try again; None for never."""
         self._desk.connection.execute(outbox.update().where(outbox.c.id == letter_id).values(due=due, told=told))
 
+    def due(self) -> bool:
+        """Say whether anything is to be sent now."""
+        return self._desk.one(sa.select(outbox.c.id).where(outbox.c.due <= self._desk.now()).limit(1)) is not None
+
     def waiting(self) -> int:
         """Return how many messages are still to be sent."""
         counted = sa.select(sa.func.count()).select_from(outbox).where(outbox.c.due.is_not(None))

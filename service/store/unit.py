@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from contextlib import contextmanager
 from datetime import datetime
+from pathlib import Path
 from types import TracebackType
 from typing import Self
 
@@ -14,7 +15,7 @@ from sqlalchemy.exc import DBAPIError
 from service.store import dialect
 from service.store.audit import Audit
 from service.store.catalogues import Catalogues
-from service.store.check import require
+from service.store.check import require, state_in
 from service.store.desk import Clock, Desk
 from service.store.enquiries import Answers, Enquiries
 from service.store.happening import Actor, Happening
@@ -147,6 +148,10 @@ class UnitOfWork:
             uow = self
             uow.commit()
 
+    def at_head(self) -> bool:
+        """Say whether the database is still at this program's revision."""
+        return self._connection is not None and state_in(self._connection) == "ok"
+
     def saw(self, kind: str, thing: str) -> None:
         """Say that people's data were read; it stands in the audit once this is committed."""
         self._happened.append(Happening("read", kind, thing))
@@ -162,6 +167,12 @@ class Store:
         self._engine, self._now, self._new_id = dialect.connect(target), now, new_id
         self._kept = Kept()
         dialect.use_wal(self._engine)
+
+    @property
+    def folder(self) -> Path | None:
+        """Return the folder of a database that is a file; None for a server."""
+        file = dialect.file_of(self._engine.url)
+        return None if file is None else file.absolute().parent
 
     def reading(self) -> UnitOfWork:
         """Return a unit of work that only reads."""

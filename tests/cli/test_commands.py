@@ -24,6 +24,7 @@ ASKED = {
     "hulls undo", "hulls log",
     "catalogue check", "catalogue load", "db upgrade", "db check", "recheck", "evaluate",
     "recall-weights refit", "recall-weights show", "recall-weights forget", "schema",
+    "serve", "keys create", "keys list", "keys revoke",
 }  # fmt: skip
 
 

@@ -1,0 +1,116 @@
+"""The application, built from a ledger and how it is run.
+
+A request passes `shield` (id, size, pace, log), then `who` (key, scope, allowance), then its route, which calls one use
+case. What creates something goes through `once`. Errors of use cases become problems in `explain`. `courier` sends
+what transactions left in the outbox.
+"""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator, Callable
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import AbstractAsyncContextManager, asynccontextmanager
+from datetime import datetime
+
+from anyio import CapacityLimiter
+from fastapi import FastAPI, Request
+from fastapi.exceptions import RequestValidationError
+from fastapi.routing import APIRoute
+from starlette.exceptions import HTTPException
+from starlette.responses import Response
+
+from service import __version__
+from service.api import (
+    catalogues,
+    docs,
+    enquiries,
+    fits,
+    health,
+    jobs,
+    problems,
+    reconcile,
+    records,
+    webhooks,
+)
+from service.api.courier import Courier, Rounds
+from service.api.explain import explain
+from service.api.metrics import Metrics
+from service.api.openapi import described
+from service.api.running import Running
+from service.api.shield import Shield
+from service.settings import Serving
+from service.store.limits import Windows
+from service.store.unit import Store
+
+ABOUT = """\
+Send a boat, get back which wind-vane self-steering gear fits her, on which brackets, where, how surely, and which
+question would settle most. Numbers are in the unit of their suffix; `docs` explains keys, errors and retries."""
+
+
+def create_app(
+    store: Store,
+    serving: Serving,
+    *,
+    clock: Callable[[], datetime],
+    random: Callable[[int], bytes],
+    courier: Courier | None = None,
+) -> FastAPI:
+    """Return the application. `random` gives bytes nobody can guess. Without a `courier` webhooks wait in the outbox."""
+    app = FastAPI(
+        title="Transom ledger",
+        version=__version__,
+        description=ABOUT,
+        openapi_url=None,
+        docs_url=None,
+        redoc_url=None,
+        lifespan=_lifespan(store, courier),
+        generate_unique_id_function=_named,
+        redirect_slashes=False,
+    )
+    app.state.metrics = Metrics()
+    app.state.running = Running(
+        store,
+        serving,
+        Windows(serving.counters),
+        clock,
+        random,
+        ThreadPoolExecutor(1, thread_name_prefix="jobs"),
+        CapacityLimiter(serving.threads),
+    )
+    for part in (enquiries, fits, records, catalogues, jobs, webhooks, reconcile, health, docs):
+        app.include_router(part.routes)
+    app.add_exception_handler(HTTPException, _told)
+    app.add_exception_handler(RequestValidationError, _told)
+    app.add_middleware(Shield, metrics=app.state.metrics)
+    app.openapi = lambda: described(app)  # type: ignore[method-assign] # the framework's own way to replace it
+    return app
+
+
+def _named(route: APIRoute) -> str:
+    return route.name
+
+
+def _told(request: Request, error: Exception) -> Response:
+    problem = explain(error)
+    if problem is None:
+        raise error
+    return problems.response(problem, request.url.path, request.state.request_id)
+
+
+def _lifespan(store: Store, courier: Courier | None) -> Callable[[FastAPI], AbstractAsyncContextManager[None]]:
+    @asynccontextmanager
+    async def alive(app: FastAPI) -> AsyncIterator[None]:
+        rounds = Rounds(store, courier) if courier else None
+        if rounds:
+            rounds.start()
+        try:
+            yield
+        finally:
+            if rounds:
+                rounds.stop()
+            running: Running = app.state.running
+            running.jobs.shutdown(wait=True, cancel_futures=True)
+            running.windows.close()
+            store.close()
+
+    return alive
