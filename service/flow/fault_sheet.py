@@ -18,7 +18,7 @@ from service.files.read.mapping_file import read_mapping
 from service.files.read.record_lines import lines
 from service.files.read.record_plan import FAULTS
 from service.files.read.records_file import RecordsFile, open_records
-from service.files.write.grids import LONGEST_CELL, Sheet, put_parquet, put_raw, put_xlsx
+from service.files.write.grids import LONGEST_CELL, Sheet, put_raw, put_xlsx
 from service.files.write.opendocument import put_ods
 from service.flow.import_records import MappingFile
 from service.flow.resume_import import kept_file
@@ -50,6 +50,8 @@ def fault_sheet(file: RecordsFile, outcomes: Sequence[RowOutcome]) -> FaultSheet
             put_raw(out, sheet, separator)
         return FaultSheet(out.getvalue(), "tsv" if separator == "\t" else "csv", len(wrong))
     if table.kind == "parquet":
+        from service.files.write.columnar import put_parquet  # noqa: PLC0415 - large, and rarely needed
+
         for sheet in _sheets(file, wrong):
             put_parquet(out, sheet)
     elif table.kind == "ods":

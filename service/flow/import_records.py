@@ -14,6 +14,7 @@ from service.files.read.records_file import RecordsFile, open_records
 from service.files.read.tables import RowError
 from service.flow.brought_along import keep_merged
 from service.flow.import_report import Advance, ImportReport, by_outcome, faults_of, silent
+from service.flow.read_aside import read_aside, worth_it
 from service.flow.take_rows import Decide, Hulls, Read, take_rows
 from service.store.desk import uncollected
 from service.store.errors import StoreError
@@ -77,27 +78,32 @@ def go_on(
     could not be.
     """
     why = f"import of {batch.name}"
-    with uncollected():
-        for rows in _chunks(file.rows(skip=batch.done, earlier=earlier)):
-            try:
+    try:
+        with uncollected():
+            for rows in _chunks(file, batch.done, earlier):
                 with uow:
                     outcomes = take_rows(uow, rows, batch.done + 1, hulls, who=batch.who, why=why, preview=False)
                     if batch.done + len(rows) == batch.rows:
                         faults += keep_merged(uow, _merged(file))
                     after = uow.imports.acknowledge(batch, outcomes)
                     uow.commit()
-            except StoreError as error:
-                far = f"{batch.done} of {batch.rows} rows are in; go on with `transom imports resume {batch.id}`"
-                raise type(error)(error.what, error.where, f"{error.mend}. {far}") from error
-            batch = after
-            progress(len(outcomes))
-            yield from outcomes
+                batch = after
+                progress(len(outcomes))
+                yield from outcomes
+    except StoreError as error:
+        raise type(error)(error.what, error.where, f"{error.mend}. {_far(batch)}") from error
+    except ChildProcessError as error:
+        raise ChildProcessError(f"{error}; {_far(batch)}") from error
+
+
+def _far(batch: Batch) -> str:
+    return f"{batch.done} of {batch.rows} rows are in; go on with `transom imports resume {batch.id}`"
 
 
 def _previewed(uow: UnitOfWork, file: RecordsFile, hulls: Hulls, who: str, progress: Advance) -> Iterator[RowOutcome]:
     done = 0
     with uncollected():
-        for rows in _chunks(file.rows()):
+        for rows in _chunks(file):
             yield from take_rows(uow, rows, done + 1, hulls, who=who, why="preview", preview=True)
             done += len(rows)
             progress(len(rows))
@@ -110,7 +116,11 @@ def _merged(file: RecordsFile) -> list[RecordRow]:
     return [row for row in file.rows() if isinstance(row, RecordRow) and row.merged is not None]
 
 
-def _chunks(rows: Iterator[Read]) -> Iterator[Sequence[Read]]:
+def _chunks(file: RecordsFile, skip: int = 0, earlier: dict[str, str] | None = None) -> Iterator[Sequence[Read]]:
+    if worth_it(file, skip):
+        yield from read_aside(file, CHUNK, skip=skip, earlier=earlier)
+        return
+    rows = file.rows(skip=skip, earlier=earlier)
     while some := list(islice(rows, CHUNK)):
         yield some
 

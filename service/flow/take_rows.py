@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, NamedTuple
 
 from service.core.batch import RowOutcome
 from service.core.boat import BoatForm
@@ -16,10 +16,25 @@ from service.files.columns import MEASUREMENTS, values
 from service.files.read.record_rows import RecordRow, Rejected
 from service.files.read.tables import RowError
 from service.store.unit import UnitOfWork
+from service.store.written import Written
 
 Decide = Callable[[BoatForm], str | None]
 """Says which hull model a boat is of, by id; None where it cannot."""
-Read = RecordRow | Rejected
+
+
+class Ready(NamedTuple):
+    """A row of which what is to be written was worked out where it was read."""
+
+    sheet: str | None
+    row: int
+    what: Written
+
+    def as_record(self) -> RecordRow:
+        """Return the row with its record."""
+        return RecordRow(self.sheet, self.row, self.what.record)
+
+
+Read = RecordRow | Rejected | Ready
 
 
 @dataclass
@@ -32,7 +47,7 @@ class Hulls:
 
     def look_up(self, uow: UnitOfWork, rows: Iterable[Read]) -> None:
         """See which of the ids the rows name exist."""
-        asked = {row.record.hull for row in rows if isinstance(row, RecordRow) and row.record.hull is not None}
+        asked = {hull for hull in map(_hull_of, rows) if hull is not None}
         if asked - self.known:
             self.known |= set(uow.hulls.among(asked - self.known))
 
@@ -43,6 +58,13 @@ class Hulls:
         if key not in self.decided:
             self.decided[key] = self.decide(form) if self.decide else None
         return self.decided[key]
+
+
+def _hull_of(row: Read) -> str | None:
+    if isinstance(row, Ready):
+        hull: str | None = row.what.row["hull_id"]
+        return hull
+    return row.record.hull if isinstance(row, RecordRow) else None
 
 
 @dataclass(frozen=True)
@@ -58,6 +80,7 @@ class Standing:
 
 @dataclass
 class _Writing:
+    new: list[Written] = field(default_factory=list)
     fresh: list[Sequence[Revision]] = field(default_factory=list)
     further: list[Sequence[Revision]] = field(default_factory=list)
     measured: dict[str, Sequence[Measurement]] = field(default_factory=dict)
@@ -71,28 +94,58 @@ def take_rows(
     A row is the whole of a record as it now stands; what a known record was before stays in its history.
     """
     hulls.look_up(uow, rows)
-    standing = _standing(uow, [row for row in rows if isinstance(row, RecordRow)])
     writing, now = _Writing(), uow.now()
-    outcomes = []
-    for number, row in enumerate(rows, start=first):
+    settled = _settle_ready(uow, rows, first, hulls, writing)
+    left = [(number, row) for number, row in enumerate(rows, start=first) if number not in settled]
+    others = [(number, row.as_record() if isinstance(row, Ready) else row) for number, row in left]
+    standing = _standing(uow, [row for _, row in others if isinstance(row, RecordRow)])
+    for number, row in others:
         if isinstance(row, Rejected):
-            outcomes.append(_rejected(number, row.sheet, row.row, row.errors, row.reference))
+            settled[number] = _rejected(number, row.sheet, row.row, row.errors, row.reference)
             continue
         problem, record = _with_hull(row, standing, hulls, uow)
         if problem is not None:
-            outcomes.append(_rejected(number, row.sheet, row.row, (problem,), row.record.reference))
+            settled[number] = _rejected(number, row.sheet, row.row, (problem,), row.record.reference)
         else:
-            outcomes.append(_take(number, row, record, standing, writing, Revision.model_construct(
-                number=1, who=who, at=now, why=why, record=record
-            )))  # fmt: skip
+            state = Revision.model_construct(number=1, who=who, at=now, why=why, record=record)
+            settled[number] = _take(number, row, record, standing, writing, state)
     if not preview:
-        if writing.fresh:
-            uow.records.add_histories(writing.fresh)
-        if writing.further:
-            uow.records.extend_histories(writing.further)
-        if writing.measured:
-            uow.records.measurements.add(writing.measured)
-    return outcomes
+        _write(uow, writing, who, why)
+    return [settled[number] for number in range(first, first + len(rows))]
+
+
+def _settle_ready(
+    uow: UnitOfWork, rows: Sequence[Read], first: int, hulls: Hulls, writing: _Writing
+) -> dict[int, RowOutcome]:
+    """Return what becomes of the rows that are ready and of a known hull model: those new, and those as they stand."""
+    ready = [
+        (number, row)
+        for number, row in enumerate(rows, start=first)
+        if isinstance(row, Ready) and _hull_of(row) in hulls.known
+    ]
+    standing = uow.records.as_written([row.what.reference for _, row in ready]) if ready else {}
+    settled = {}
+    for number, row in ready:
+        what = row.what
+        known = standing.get(what.reference)
+        if known is None:
+            writing.new.append(what)
+            settled[number] = RowOutcome(number, row.sheet, row.row, "created", what.reference, 0, 1)
+        elif (known.document, known.person) == (what.document, what.person):
+            head = known.head
+            settled[number] = RowOutcome(number, row.sheet, row.row, "unchanged", what.reference, head, head)
+    return settled
+
+
+def _write(uow: UnitOfWork, writing: _Writing, who: str, why: str) -> None:
+    if writing.new:
+        uow.records.add_written(writing.new, who=who, why=why)
+    if writing.fresh:
+        uow.records.add_histories(writing.fresh)
+    if writing.further:
+        uow.records.extend_histories(writing.further)
+    if writing.measured:
+        uow.records.measurements.add(writing.measured)
 
 
 def _standing(uow: UnitOfWork, rows: Sequence[RecordRow]) -> Standing:

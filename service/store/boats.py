@@ -7,10 +7,10 @@ from typing import Any
 
 import sqlalchemy as sa
 
-from service.core.record import Record
 from service.store.desk import Desk, chunks
 from service.store.dialect import MOST_BOUND
 from service.store.schema import boats, records
+from service.store.written import Written
 
 _FIELDS = ("hull_id", "name", "hull_number", "sail_number", "year")
 
@@ -19,9 +19,9 @@ class Boats:
     def __init__(self, desk: Desk) -> None:
         self._desk = desk
 
-    def keep(self, owners: Sequence[Record]) -> list[str]:
+    def keep(self, owners: Sequence[Written]) -> list[str]:
         """Return the id of each record's boat, in order. New boats are added, known ones brought up to date."""
-        wanted = [(_key(record), _row(record)) for record in owners]
+        wanted = [(one.boat_key, one.boat) for one in owners]
         c = boats.c
         keys = sorted({key for key, _ in wanted})
         known = {row.key: row for row in self._desk.among(sa.select(c.id, c.key, *_columns()), c.key, keys)}
@@ -43,24 +43,6 @@ class Boats:
         used = sa.select(records.c.id).where(records.c.boat_id == boats.c.id).exists()
         for part in chunks(boat_ids, MOST_BOUND):
             self._desk.connection.execute(boats.delete().where(boats.c.id.in_(part), ~used))
-
-
-def _key(record: Record) -> str:
-    number = record.form.boat.hull_number
-    if record.hull and number:
-        return f"hull:{record.hull}:{number.casefold()}"
-    return f"record:{record.reference}"
-
-
-def _row(record: Record) -> dict[str, Any]:
-    boat = record.form.boat
-    return {
-        "hull_id": record.hull,
-        "name": boat.name,
-        "hull_number": boat.hull_number,
-        "sail_number": boat.sail_number,
-        "year": boat.year,
-    }
 
 
 def _columns() -> list[sa.Column[Any]]:

@@ -19,9 +19,8 @@ class Contacts:
     def __init__(self, desk: Desk) -> None:
         self._desk = desk
 
-    def keep(self, people: Sequence[Contact]) -> list[str | None]:
+    def keep(self, wanted: Sequence[Person]) -> list[str | None]:
         """Return the id of each, in order; None for an empty one. The same words are one person."""
-        wanted = [_person(contact) for contact in people]
         known = self._known({person for person in wanted if person != NO_ONE})
         rows = []
         for person in wanted:
@@ -53,7 +52,8 @@ class Contacts:
         return found
 
 
-def _person(contact: Contact) -> Person:
+def person_of(contact: Contact) -> Person:
+    """Return what is said of somebody; NO_ONE where nothing is."""
     return contact.name, contact.email, contact.phone, contact.role
 
 

@@ -11,7 +11,7 @@ from typing import Any
 import sqlalchemy as sa
 
 from service.core.boat import BoatForm
-from service.store.contacts import JOINED, Contacts, with_contact, without_contact
+from service.store.contacts import JOINED, Contacts, person_of, with_contact, without_contact
 from service.store.desk import Desk
 from service.store.dialect import UtcTime
 from service.store.errors import Conflict
@@ -58,7 +58,7 @@ class Enquiries:
         The same boat of the same mail of the same owner keeps its id when it is read again; what was read last stands.
         """
         message_id = message_id or None
-        (contact,) = self._contacts.keep([form.contact])
+        (contact,) = self._contacts.keep([person_of(form.contact)])
         values = {
             "received": received,
             "form": without_contact(form).model_dump_json(by_alias=True, exclude_none=True),

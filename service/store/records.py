@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
+from datetime import datetime
 from itertools import groupby
-from typing import Any
+from typing import Any, NamedTuple
 
 import sqlalchemy as sa
 
@@ -13,7 +14,7 @@ from service.core.record import Record
 from service.core.revision import Revision
 from service.store.attachments import Attachments
 from service.store.boats import Boats
-from service.store.contacts import JOINED, Contacts, with_contact, without_contact
+from service.store.contacts import JOINED, Contacts, with_contact
 from service.store.desk import Desk, uncollected
 from service.store.errors import Conflict
 from service.store.happening import Happening
@@ -22,6 +23,7 @@ from service.store.merges import Merges
 from service.store.record_search import ASKED, NEWEST, Asked, Place, condition, page
 from service.store.schema import contacts, record_merges, record_revisions, records
 from service.store.series import Series
+from service.store.written import Standing, Written, written
 
 
 class Records:
@@ -112,6 +114,16 @@ class Records:
         """Return the number of the current revision of those of the references that exist."""
         return {row.reference: int(row.head) for row in self._heads(sorted(set(references)))}
 
+    def as_written(self, references: Iterable[str]) -> dict[str, Standing]:
+        """Return what stands of those of the references that exist, as it is written and not read."""
+        rows = self._desk.among(_WRITTEN, records.c.reference, sorted(set(references)))
+        return {
+            row.reference: Standing(
+                row.head, row.document, (row.contact_name, row.contact_email, row.contact_phone, row.contact_role)
+            )
+            for row in rows
+        }
+
     def history(self, reference: str) -> tuple[Revision, ...]:
         """Return every state of one record, oldest first; empty where there is no such reference."""
         return _revisions(self._desk.all(_EVERY.where(records.c.reference == reference)))
@@ -134,14 +146,26 @@ class Records:
 
     def add_histories(self, histories: Sequence[Sequence[Revision]]) -> None:
         """Add new records with every state they were in, oldest first. Conflict where a reference is taken."""
-        current = [history[-1].record for history in histories]
-        self._refuse_taken([record.reference for record in current])
-        ids = [self._desk.new_id("record") for _ in current]
-        rows, now = self._rows(current), self._desk.now()
-        for row, record_id, history in zip(rows, ids, histories, strict=True):
-            row |= {"id": record_id, "head": len(history), "created": now}
+        states = [_states(history) for history in histories]
+        ids = self._add([history[-1].what for history in states], [len(history) for history in states])
+        self._append([(record_id, 0, history) for record_id, history in zip(ids, states, strict=True)])
+
+    def add_written(self, fresh: Sequence[Written], *, who: str, why: str) -> None:
+        """Add new records of which it was worked out before what is to be written. Conflict as `add_histories`."""
+        now = self._desk.now()
+        ids = self._add(fresh, [1] * len(fresh))
+        self._append([(record_id, 0, (_State(who, now, why, one),)) for record_id, one in zip(ids, fresh, strict=True)])
+
+    def _add(self, current: Sequence[Written], heads: Sequence[int]) -> list[str]:
+        self._refuse_taken([one.reference for one in current])
+        ids, now = [self._desk.new_id("record") for _ in current], self._desk.now()
+        boats = self._boats.keep(current)
+        rows = [
+            {"id": record_id, "head": head, "created": now, "boat_id": boat, **one.row}
+            for record_id, head, boat, one in zip(ids, heads, boats, current, strict=True)
+        ]
         self._desk.write(records.insert(), rows)
-        self._append([(record_id, 0, history) for record_id, history in zip(ids, histories, strict=True)])
+        return ids
 
     def revise(self, record: Record, *, who: str, why: str) -> bool:
         """Make `record` the current state of its reference, keeping the earlier ones. False where nothing differs."""
@@ -159,12 +183,14 @@ class Records:
 
     def extend_histories(self, histories: Sequence[Sequence[Revision]]) -> None:
         """Put further states, oldest first, after those that known references have; they are numbered on from there."""
-        current = [history[-1].record for history in histories]
-        heads = {row.reference: row for row in self._heads([record.reference for record in current], lock=True)}
-        rows, steps = self._rows(current), []
-        for row, history in zip(rows, histories, strict=True):
-            known = heads[row.pop("reference")]
-            row |= {"the_id": known.id, "head": known.head + len(history)}
+        states = [_states(history) for history in histories]
+        current = [history[-1].what for history in states]
+        heads = {row.reference: row for row in self._heads([one.reference for one in current], lock=True)}
+        rows, steps = list[dict[str, Any]](), []
+        for one, boat, history in zip(current, self._boats.keep(current), states, strict=True):
+            known = heads[one.reference]
+            row = {name: value for name, value in one.row.items() if name != "reference"}
+            rows.append({**row, "the_id": known.id, "head": known.head + len(history), "boat_id": boat})
             steps.append((known.id, known.head, history))
         self._desk.write(records.update().where(records.c.id == sa.bindparam("the_id")), rows)
         self._append(steps)
@@ -184,42 +210,43 @@ class Records:
         if taken:
             raise Conflict("this reference is taken", repr(taken[0]), "Revise that record, or take another")
 
-    def _rows(self, current: Sequence[Record]) -> list[dict[str, Any]]:
-        return [
-            _row(record) | {"boat_id": boat_id}
-            for record, boat_id in zip(current, self._boats.keep(current), strict=True)
-        ]
-
-    def _append(self, steps: Sequence[tuple[str, int, Sequence[Revision]]]) -> None:
-        flat = [(record_id, head + n, rev) for record_id, head, revs in steps for n, rev in enumerate(revs, start=1)]
-        people = self._contacts.keep([revision.record.form.contact for _, _, revision in flat])
+    def _append(self, steps: Sequence[tuple[str, int, Sequence[_State]]]) -> None:
+        flat = [(record_id, head + n, one) for record_id, head, some in steps for n, one in enumerate(some, start=1)]
+        people = self._contacts.keep([one.what.person for _, _, one in flat])
         rows = [
             {
                 "record_id": record_id,
                 "number": number,
-                "who": revision.who,
-                "at": revision.at,
-                "why": revision.why,
+                "who": one.who,
+                "at": one.at,
+                "why": one.why,
                 "contact_id": contact,
-                "document": _document(revision.record),
+                "document": one.what.document,
             }
-            for (record_id, number, revision), contact in zip(flat, people, strict=True)
+            for (record_id, number, one), contact in zip(flat, people, strict=True)
         ]
         self._desk.write(record_revisions.insert(), rows)
-        for _, head, revisions in steps:
-            self._desk.happened.append(_happening(head, revisions))
+        for _, head, states in steps:
+            self._desk.happened.append(_happening(head, states))
 
 
-def _happening(head: int, revisions: Sequence[Revision]) -> Happening:
-    reference = revisions[-1].record.reference
-    told = {"reference": reference, "revision": head + len(revisions)}
+class _State(NamedTuple):
+    """One state of a record as it is written: who, when, why, and what."""
+
+    who: str
+    at: datetime
+    why: str
+    what: Written
+
+
+def _states(history: Sequence[Revision]) -> tuple[_State, ...]:
+    return tuple(_State(one.who, one.at, one.why, written(one.record)) for one in history)
+
+
+def _happening(head: int, states: Sequence[_State]) -> Happening:
+    reference = states[-1].what.reference
+    told = {"reference": reference, "revision": head + len(states)}
     return Happening("changed" if head else "created", "record", reference, None, told)
-
-
-def _document(record: Record) -> str:
-    form = without_contact(record.form)
-    apart = record if form is record.form else record.model_copy(update={"form": form})
-    return apart.model_dump_json(by_alias=True, exclude_none=True)
 
 
 def _records(rows: Iterable[sa.Row[Any]]) -> tuple[Record, ...]:
@@ -242,29 +269,6 @@ def _revisions(rows: Iterable[sa.Row[Any]]) -> tuple[Revision, ...]:
     return tuple(Revision(number=row.number, who=row.who, at=row.at, why=row.why, record=_record(row)) for row in rows)
 
 
-def _row(record: Record) -> dict[str, Any]:
-    form, made = record.form, record.configuration
-    return {
-        "reference": record.reference,
-        "hull_id": record.hull,
-        "status": record.status,
-        "date": record.date,
-        "dealer": record.dealer,
-        "catalogue_version": record.catalogue,
-        "year": form.boat.year,
-        "stern": form.boat.stern,
-        "loa_mm": form.boat.loa_mm,
-        "top_height_mm": form.transom.top_height_mm,
-        "rake_deg": form.transom.rake_deg,
-        "gear": made.gear,
-        "lower": made.lower,
-        "upper": made.upper,
-        "shaft": made.shaft,
-        "offset_mm": record.placement.offset_mm,
-        "answer": record.answer,
-    }
-
-
 _REVISION = record_revisions.c
 _OWN = ~sa.exists().where(record_merges.c.record_id == records.c.id)
 _ORDER = (records.c.date.is_not(None), records.c.date, records.c.reference)
@@ -274,6 +278,12 @@ _CURRENT = (
     .join(record_revisions, sa.and_(_REVISION.record_id == records.c.id, _REVISION.number == records.c.head))
     .outerjoin(contacts, contacts.c.id == _REVISION.contact_id)
     .order_by(*_ORDER)
+)
+_WRITTEN = (
+    sa.select(records.c.reference, records.c.head, _REVISION.document, *JOINED)
+    .select_from(records)
+    .join(record_revisions, sa.and_(_REVISION.record_id == records.c.id, _REVISION.number == records.c.head))
+    .outerjoin(contacts, contacts.c.id == _REVISION.contact_id)
 )
 _EVERY = (
     sa.select(

@@ -244,7 +244,8 @@ def _mended(data: bytes, format_: Format) -> bytes:
 def _rewritten(data: bytes, format_: Format, rakes: dict[str, str]) -> bytes:
     """Return the table with other cells under rake, in its own format, every cell as text."""
     from service.files.read.grid import open_table  # noqa: PLC0415 - for this helper alone
-    from service.files.write.grids import Sheet, put_parquet, put_raw, put_xlsx  # noqa: PLC0415 - the same
+    from service.files.write.columnar import put_parquet  # noqa: PLC0415 - the same
+    from service.files.write.grids import Sheet, put_raw, put_xlsx  # noqa: PLC0415 - the same
     from service.files.write.opendocument import put_ods  # noqa: PLC0415 - the same
 
     grid = next(open_table(data, "x").grids())

@@ -9,7 +9,6 @@ from collections.abc import Collection, Iterator
 from dataclasses import dataclass, replace
 
 from service.core.words import nearest
-from service.files.read.columnar import columnar
 from service.files.read.delimited import SEPARATORS, delimited, separator_of
 from service.files.read.encoding import encoding_of
 from service.files.read.errors import Unreadable
@@ -71,6 +70,8 @@ class TableFile:
             layout = self.layout
             yield None, delimited(self.data, layout.encoding or "utf-8", layout.separator or ",", self.name)
         elif self.kind == "parquet":
+            from service.files.read.columnar import columnar  # noqa: PLC0415 - large, and rarely needed
+
             yield None, columnar(self.data, self.name)
         else:
             yield from self._chosen()

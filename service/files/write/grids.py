@@ -1,4 +1,4 @@
-"""Rows of cells -> CSV, TSV, a workbook or Parquet, written as they come: nothing holds all of them at once.
+"""Rows of cells -> CSV, TSV or a workbook, written as they come: nothing holds all of them at once.
 
 The same rows give the same bytes.
 """
@@ -13,8 +13,6 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import IO, Any
 
-import pyarrow as pa
-import pyarrow.parquet as pq
 import xlsxwriter
 
 from service.files.cells import guard, number_text, plain_number
@@ -25,7 +23,6 @@ MOST_ROWS = 1_048_576
 """What a worksheet holds (Office Open XML workbooks as written by spreadsheet programs)."""
 _NO_XML = "\ufffe\uffff"
 _MADE = datetime(2000, 1, 1, tzinfo=UTC).replace(tzinfo=None)
-_GROUP = 10_000
 
 
 class Unwritable(ValueError):  # noqa: N818 - named for what it is
@@ -144,26 +141,3 @@ def fits(cell: str, where: str) -> None:
         )
     if any(mark in cell for mark in _NO_XML):
         raise Unwritable(f"{where}: it holds a character that a workbook cannot; export CSV or JSON lines")
-
-
-_ARROW: dict[Kind, pa.DataType] = {"number": pa.float64(), "whole": pa.int64(), "flag": pa.bool_()}
-
-
-def put_parquet(stream: IO[bytes], sheet: Sheet) -> None:
-    """Write a Parquet file: numbers, whole numbers and flags as such, all else as text."""
-    kinds = sheet.kinds or ["text"] * len(sheet.headings)
-    fields = [(name, _ARROW.get(kind, pa.string())) for name, kind in zip(sheet.headings, kinds, strict=True)]
-    schema = pa.schema(fields)
-    with pq.ParquetWriter(stream, schema, compression="zstd") as writer:
-        group: list[Sequence[Cell]] = []
-        for row in sheet.rows:
-            group.append(row)
-            if len(group) == _GROUP:
-                writer.write_table(_arrow(group, schema))
-                group = []
-        writer.write_table(_arrow(group, schema))
-
-
-def _arrow(rows: Sequence[Sequence[Cell]], schema: pa.Schema) -> pa.Table:
-    columns = zip(*rows, strict=True) if rows else [[] for _ in schema]
-    return pa.table([pa.array(c, f.type) for c, f in zip(columns, schema, strict=True)], schema=schema)

@@ -12,7 +12,7 @@ from service.core.measurement import Measurement
 from service.core.record import Record
 from service.core.revision import Revision
 from service.files.columns import MEASUREMENTS, MERGED, REVISIONS, cells, columns, values
-from service.files.write.grids import Sheet, Unwritable, put_csv, put_parquet, put_xlsx
+from service.files.write.grids import Sheet, Unwritable, put_csv, put_xlsx
 from service.files.write.opendocument import put_ods
 
 __all__ = ["Format", "Told", "Unwritable", "put_lines", "put_records", "write_csv", "write_jsonl", "write_xlsx"]
@@ -40,6 +40,8 @@ def put_records(stream: IO[bytes], records: Iterable[Record], format_: Format) -
     elif format_ == "ods":
         put_ods(stream, [sheet])
     elif format_ == "parquet":
+        from service.files.write.columnar import put_parquet  # noqa: PLC0415 - large, and rarely needed
+
         put_parquet(stream, sheet)
     else:
         raise ValueError(f"{format_} holds histories; put_lines writes them")
