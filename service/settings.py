@@ -104,7 +104,9 @@ def serving_from(environment: Mapping[str, str]) -> Serving:
     """
     most = {"port": 65_535, "workers": 64, "threads": 64, "requests": 1_000_000, "strangers": 1_000_000}
     said: dict[str, Any] = {}
-    for name, value in ((field.name, environment.get(f"TRANSOM_{field.name.upper()}", "")) for field in fields(Serving)):
+    for name, value in (
+        (field.name, environment.get(f"TRANSOM_{field.name.upper()}", "")) for field in fields(Serving)
+    ):
         if name in most and value:
             if not value.isdecimal() or not 1 <= int(value) <= most[name]:
                 raise ValueError(f"TRANSOM_{name.upper()} is {value!r}; give a whole number from 1 to {most[name]}")

@@ -2,9 +2,10 @@
 
 `boats` one boat made ready, from `factors` (what is not known exactly) and `assemble` · `site` the boat as arrays and its
 skin (`wall`) · `kit` the metal as arrays · `solids` distances · `checks` every check of a placement (`mounts`, `hullside`,
-`clear` the main rudder, `things` obstacles) · `place` the best placement (`starts`, `search`, `pieces`, `simplex`) ·
-`survey` what of a catalogue is worth placing (`screen`) · `settle` probability · `strength` loads · `engine` one fit, from
-placement to verdict · `cures` · `describe`, `wording`, `fasteners` the fit as published. Lengths in mm, angles in degrees.
+`clear` the main rudder, `things` obstacles) · `place` the best placement (`starts`, `search`, `pieces`, `simplex`; `evolve`
+where none passes) · `survey` what of a catalogue is worth placing (`screen`) · `settle` probability · `strength` loads ·
+`engine` one fit, from placement to verdict · `cures` · `describe`, `wording`, `fasteners` the fit as published.
+Lengths in mm, angles in degrees.
 """
 
 from service.core.fit.boats import Boats, prepare

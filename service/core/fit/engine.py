@@ -50,21 +50,25 @@ def set_many(boats: Boats, configurations: Sequence[Configuration]) -> list[Set]
     """
     if not configurations:
         return []
-    found = _placed(boats, configurations, dry=True)
+    found = _placed(boats, configurations, dry=True, deep=False)
     wet = [n for n, (_, value) in enumerate(found) if value < 0]
-    for n, low in zip(wet, _placed(boats, [configurations[n] for n in wet], dry=False), strict=True):
+    # the best miss matters only where nothing passes: looking for it takes ten times as long
+    deep = len(wet) == len(found)
+    for n, low in zip(wet, _placed(boats, [configurations[n] for n in wet], dry=False, deep=deep), strict=True):
         found[n] = low
     return [_set(boats, one, spot) for one, (spot, _) in zip(configurations, found, strict=True)]
 
 
-def _placed(boats: Boats, configurations: Sequence[Configuration], *, dry: bool) -> list[tuple[Array, float]]:
+def _placed(
+    boats: Boats, configurations: Sequence[Configuration], *, dry: bool, deep: bool
+) -> list[tuple[Array, float]]:
     if not configurations:
         return []
     rules, lies = boats.catalogue.rules, allowed_lies(boats.form)
 
     def one(configuration: Configuration) -> tuple[Array, float]:
         kit = build(boats.catalogue, [configuration])
-        return _choose(boats, kit, place(boats.nominal, kit, rules, lies=lies, dry=dry), 0)
+        return _choose(boats, kit, place(boats.nominal, kit, rules, lies=lies, dry=dry), 0, deep=deep)
 
     return side_by_side(one, configurations)
 
@@ -80,7 +84,7 @@ def _strength(boats: Boats, configuration: Configuration, kit: Kit, spot: Array,
     return strength(boats.catalogue, configuration, boats.nominal, kit, spot[None], boats.skins[0], plates=plates)
 
 
-def _choose(boats: Boats, kit: Kit, best: Best, index: int) -> tuple[Array, float]:
+def _choose(boats: Boats, kit: Kit, best: Best, index: int, *, deep: bool) -> tuple[Array, float]:
     """Return the placement of the lie with the highest aim, and its aim.
 
     Of those that pass a wished side goes first, and what is to be avoided last.
@@ -89,7 +93,7 @@ def _choose(boats: Boats, kit: Kit, best: Best, index: int) -> tuple[Array, floa
     passing = [n for n in np.argsort(-aims) if aims[n] >= 0 and best.lies[n] not in (wishes.avoid or ())]
     wished = next((n for n in passing if best.lies[n] == wishes.side), None)
     lie = int(wished if wished is not None else passing[0] if passing else aims.argmax())
-    return polished(boats.nominal, kit, boats.catalogue.rules, best, index, lie)
+    return polished(boats.nominal, kit, boats.catalogue.rules, best, index, lie, deep=deep)
 
 
 def fit_configuration(boats: Boats, configuration: Configuration) -> Fit:

@@ -11,10 +11,11 @@ from numpy.typing import NDArray
 from service.core.catalogue import Rules
 from service.core.fit.checks import scales
 from service.core.fit.compiled import compiled
+from service.core.fit.evolve import evolved
 from service.core.fit.kit import Kit
 from service.core.fit.search import climb, polish
 from service.core.fit.site import Site
-from service.core.fit.starts import MIDDLE, SPREAD, aims_of, grid, offset_range
+from service.core.fit.starts import MIDDLE, aims_of, grid, offset_range
 from service.core.fit.terms import FIXED, T, Terms, terms
 
 Array = NDArray[np.float64]
@@ -22,14 +23,12 @@ Index = NDArray[np.intp]
 Lie = Literal["centre", "port", "starboard"]
 LIES: tuple[Lie, ...] = ("centre", "port", "starboard")
 SIDE = {"centre": 0.0, "port": -1.0, "starboard": 1.0}
-DEEP, DEEP_QUICK, DEEP_TRIES = 16, 5, 3
-"""Starts climbed from in each lie where a configuration passes in none."""
-FIRST, QUICK = 5, 4
+FIRST, MORE, QUICK = 5, 4, 4
 """Starts climbed from in each lie, the best of the grid that are not neighbours of each other, and for how many rounds."""
 TRIES = 1
 """Of these the best are climbed from to the end."""
 NEIGHBOURS = 150.0
-"""Starts of one offset whose lower collars are nearer than this (mm) climb to the same place."""
+"""Starts of one offset whose collars and bottoms are nearer than this (mm) climb to the same place."""
 TRUST, ROUNDS = 60.0, 14
 POLISH_STEP, POLISH_ROUNDS = 8.0, 24
 
@@ -65,17 +64,19 @@ def place(site: Site, kit: Kit, rules: Rules, *, lies: tuple[Lie, ...] = LIES, d
     return Best(lies, spots, aims, dry)
 
 
-def polished(site: Site, kit: Kit, rules: Rules, best: Best, index: int, lie: int) -> tuple[Array, float]:
+def polished(
+    site: Site, kit: Kit, rules: Rules, best: Best, index: int, lie: int, *, deep: bool = True
+) -> tuple[Array, float]:
     """Return one of the placements found, improved in what the smallest margin alone does not tell apart, and its aim.
 
-    Where that configuration passes in no lie, wet or dry, the best miss of any is looked for from many more starts.
+    `deep`: where that configuration passes in no lie, wet or dry, the best miss of any is looked for all over.
     """
     t, side, spot = terms(rules, dry=best.dry), SIDE[best.lies[lie]], best.spots[index, lie]
-    if not best.dry and best.aims[index].max() < 0.0:
+    if deep and not best.dry and best.aims[index].max() < 0.0:
         sides = np.array([SIDE[one] for one in best.lies])
-        deep, aim_there, n = _deep(site, kit, index, t, sides)
+        found, aim_there, n = _deep(site, kit, index, t, sides)
         if aim_there > best.aims[index, lie]:
-            side, spot = float(sides[n]), deep[:5]
+            side, spot = float(sides[n]), found[:5]
     at, value = _polish(site, kit, index, t, side, spot, MOVES)
     return at[:5], value
 
@@ -95,31 +96,48 @@ def _place_all(site: Site, kit: Kit, t: Terms, sides: Array) -> tuple[Array, Arr
 @compiled
 def _place_one(site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float) -> tuple[Array, float]:
     starts, _ = grid(site, kit, k, t, side, 4, 5, t[T.SPACING] / 2.0, MIDDLE)
-    reached, tried = _first(site, kit, k, t, scale, side, starts, FIRST, QUICK)
+    reached, tried = _first(site, kit, k, t, scale, side, starts, QUICK)
     return _finish(site, kit, k, t, scale, side, reached, tried, TRIES, ROUNDS)
 
 
 @compiled
 def _first(
-    site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float, starts: Array, many: int, rounds: int
+    site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float, starts: Array, rounds: int
 ) -> tuple[Array, Array]:
-    """Climb a few rounds from the best starts that are not neighbours of each other; return where to, and the aims."""
+    """Climb a few rounds from the best starts that are not neighbours of each other; return where to, and the aims.
+
+    First starts whose lower collars are apart, whatever their upper ones; then others of the rest.
+    """
     y_low, y_high = offset_range(site, kit, k, side, t)
-    found = aims_of(site, kit, k, t, scale, starts)
+    aims = aims_of(site, kit, k, t, scale, starts)
+    left, many = aims.copy(), FIRST + MORE
     reached, tried = np.zeros((many, 7)), np.full(many, -np.inf)
+    picked = np.empty(many, np.intp)
     for m in range(many):
-        n = int(np.argmax(found))
-        if not np.isfinite(found[n]):
-            break
+        if m == FIRST:  # those put aside for their lower collars alone come back
+            for other in range(starts.shape[0]):
+                left[other] = aims[other]
+                for n in picked[:m]:
+                    if _near(starts[other], starts[n]) and abs(starts[other, 3] - starts[n, 3]) < NEIGHBOURS:
+                        left[other] = -np.inf
+        n = int(np.argmax(left))
+        picked[m] = n
+        if not np.isfinite(left[n]):
+            left[n] = -np.inf
+            if m >= FIRST:
+                break
+            continue
         reached[m], tried[m] = climb(site, 0, kit, k, t, scale, starts[n], y_low, y_high, TRUST, rounds, np.inf)
         for other in range(starts.shape[0]):
-            if (
-                abs(starts[other, 0] - starts[n, 0]) < 1.0
-                and abs(starts[other, 2] - starts[n, 2]) < NEIGHBOURS
-                and abs(starts[other, 4] - starts[n, 4]) < NEIGHBOURS
-            ):
-                found[other] = -np.inf
+            if _near(starts[other], starts[n]) and (m < FIRST or abs(starts[other, 3] - starts[n, 3]) < NEIGHBOURS):
+                left[other] = -np.inf
     return reached, tried
+
+
+@compiled
+def _near(one: Array, other: Array) -> bool:
+    """Say whether two starts have one offset, and lower collars and bottoms that are near each other."""
+    return abs(one[0] - other[0]) < 1.0 and abs(one[2] - other[2]) < NEIGHBOURS and abs(one[4] - other[4]) < NEIGHBOURS
 
 
 @compiled
@@ -161,13 +179,13 @@ def _polish(site: Site, kit: Kit, k: int, t: Terms, side: float, spot: Array, mo
 
 @compiled
 def _deep(site: Site, kit: Kit, k: int, t: Terms, sides: Array) -> tuple[Array, float, int]:
-    """Return the best placement of any lie from many more starts, its aim and its place in `sides`."""
-    scale = scales(t, FIXED + site.binds.size)
+    """Return the best placement of any lie, searched for all over it, its aim and its place in `sides`."""
+    scale, out = scales(t, FIXED + site.binds.size), np.empty((FIXED + site.binds.size, 3))
     best, best_at, best_side = -np.inf, np.zeros(7), 0
     for n in range(sides.size):
-        starts, _ = grid(site, kit, k, t, sides[n], 4, 6, -np.inf, SPREAD)
-        reached, tried = _first(site, kit, k, t, scale, sides[n], starts, DEEP, DEEP_QUICK)
-        at, value = _finish(site, kit, k, t, scale, sides[n], reached, tried, DEEP_TRIES, 2 * ROUNDS)
+        y_low, y_high = offset_range(site, kit, k, sides[n], t)
+        start = evolved(site, kit, k, t, scale, sides[n], out)
+        at, value = climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, 2 * ROUNDS, np.inf)
         if value > best:
             best, best_at, best_side = value, at, n
     return best_at, best, best_side

@@ -17,7 +17,7 @@ from service.core.fit.site import Flag, S, Site, skin
 from service.core.fit.terms import FIXED, T, Terms
 
 Array = NDArray[np.float64]
-MIDDLE, SPREAD = np.array([0.5]), np.array([0.1, 0.5, 0.9])
+MIDDLE = np.array([0.5])
 """Where a start's bottom lies within its room."""
 
 
@@ -32,7 +32,7 @@ def offset_range(site: Site, kit: Kit, k: int, side: float, t: Terms) -> tuple[f
 
 
 @compiled
-def _heights(site: Site, m: Array, k: int, t: Terms) -> tuple[float, float]:
+def collar_range(site: Site, m: Array, k: int, t: Terms) -> tuple[float, float]:
     """Return the lowest and highest collar centre over skin that could bear the flange; over its stands for a step."""
     if m[k, M.KIND] == STEP and site.flags[Flag.STEPPED]:
         return site.values[0, S.STEP_HEIGHT] + m[k, M.STANDS_LOW], site.values[0, S.STEP_HEIGHT] + m[k, M.STANDS_HIGH]
@@ -96,8 +96,8 @@ def grid(
     Beside them what both reaches share at each (mm). One start, hopeless, where no pair of collars has room.
     """
     y_low, y_high = offset_range(site, kit, k, side, t)
-    l0, l1 = _heights(site, kit.lower, k, t)
-    u0, u1 = _heights(site, kit.upper, k, t)
+    l0, l1 = collar_range(site, kit.lower, k, t)
+    u0, u1 = collar_range(site, kit.upper, k, t)
     columns = 1 if side == 0.0 else offsets
     most = columns * heights * heights * shares.size + 1
     found, shared = np.empty((most, 7)), np.empty(most)
