@@ -156,7 +156,8 @@ class Shield:
         method = passing.scope["method"]
         known = method if method in ("GET", "HEAD", "POST", "PATCH", "PUT", "DELETE", "OPTIONS") else "OTHER"
         self._metrics.note(known, passing.route, passing.status, seconds)
-        log().info(
+        log(
+            "info",
             "request",
             request_id=passing.request_id,
             method=known,
@@ -172,7 +173,7 @@ def _tell(error: Exception, passing: _Passing) -> None:
     """Log where a fault is and of which kind; its text may quote what somebody sent."""
     frames = traceback.extract_tb(error.__traceback__)[-12:]
     where = [f"{Path(frame.filename).name}:{frame.lineno} {frame.name}" for frame in frames]
-    log().error("fault", request_id=passing.request_id, route=passing.route, error=type(error).__name__, where=where)
+    log("error", "fault", request_id=passing.request_id, route=passing.route, error=type(error).__name__, where=where)
 
 
 def _see_length(passing: _Passing) -> None:

@@ -4,14 +4,12 @@ from __future__ import annotations
 
 import json
 import shutil
-import sys
 from collections.abc import Iterator
 from datetime import timedelta
 from pathlib import Path
 
 import pytest
 import sqlalchemy as sa
-import structlog
 
 from service.core.api_key import key_id
 from service.flow.authenticate import authenticate
@@ -159,7 +157,6 @@ def test_readiness_says_what_is_away_and_nothing_private(here: House, monkeypatc
 def test_the_log_is_one_line_a_request_and_holds_nothing_of_anybody(
     here: House, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    structlog.configure(logger_factory=structlog.PrintLoggerFactory(sys.stderr))
     secret = {"text": "Please call Ada Strand, ada@example.com, about spares. Thank you"}
     response = here.post("/v1/enquiries", secret, **{"X-Request-ID": "seen-1"})
     lines = [json.loads(line) for line in capsys.readouterr().err.splitlines()]

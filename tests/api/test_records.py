@@ -70,6 +70,8 @@ def test_a_change_names_the_state_it_was_made_of(here: House, record: dict[str, 
     assert (late.status_code, late.json()["type"]) == (412, "/problems/stale")
     weak = here.client.patch(path, json=change, headers={**headers, "If-Match": f"W/{done.headers['etag']}"})
     assert weak.status_code == 412
+    for odd in ("2", "'2'", '"a", b', f"{tag} {tag}"):
+        assert here.client.patch(path, json=change, headers={**headers, "If-Match": odd}).status_code == 400
     assert here.get(path, **{"If-None-Match": tag}).status_code == 200
 
 
