@@ -25,6 +25,7 @@ ASKED = {
     "catalogue check", "catalogue load", "catalogue diff", "db upgrade", "db check", "recheck", "evaluate",
     "recall-weights refit", "recall-weights show", "recall-weights forget", "schema",
     "serve", "keys create", "keys list", "keys revoke",
+    "people find", "people export", "people erase", "people retention",
 }  # fmt: skip
 
 
