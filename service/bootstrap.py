@@ -11,7 +11,7 @@ from pathlib import Path
 import uvicorn
 
 from service.files.vault import Vault
-from service.settings import Serving, Settings, serving_from, settings_from
+from service.settings import Serving, Settings, retention_from, serving_from, settings_from
 from service.store import dialect, migrate
 from service.store.check import State, state_of
 from service.store.ids import random_id
@@ -64,6 +64,11 @@ def shown(chosen: Settings) -> str:
 def serving(environment: Mapping[str, str] | None = None) -> Serving:
     """Return how the service over HTTP is run, as the environment says; ValueError names what is wrong in it."""
     return serving_from(os.environ if environment is None else environment)
+
+
+def retention(environment: Mapping[str, str] | None = None) -> int | None:
+    """Return for how many months people's data are held, None for ever; ValueError where the environment is wrong."""
+    return retention_from(os.environ if environment is None else environment)
 
 
 def random_bytes(count: int) -> bytes:

@@ -8,6 +8,8 @@ from dataclasses import dataclass, fields
 from pathlib import Path, PurePath
 from typing import Any
 
+LONGEST_MONTHS = 1200
+
 
 @dataclass(frozen=True)
 class Settings:
@@ -114,3 +116,23 @@ def serving_from(environment: Mapping[str, str]) -> Serving:
         elif value:
             said[name] = Path(value) if name == "counters" else value == "1" if name == "insecure_webhooks" else value
     return Serving(**said)
+
+
+def retention_from(environment: Mapping[str, str]) -> int | None:
+    """Return for how many months people's data are held, as TRANSOM_RETENTION_MONTHS says; None, for ever, where unset.
+
+    >>> retention_from({"TRANSOM_RETENTION_MONTHS": "36"}), retention_from({})
+    (36, None)
+    >>> retention_from({"TRANSOM_RETENTION_MONTHS": "soon"})
+    Traceback (most recent call last):
+        ...
+    ValueError: TRANSOM_RETENTION_MONTHS is 'soon'; give a whole number of months from 1 to 1200
+    """
+    said = environment.get("TRANSOM_RETENTION_MONTHS", "").strip()
+    if not said:
+        return None
+    if not said.isdecimal() or not 1 <= int(said) <= LONGEST_MONTHS:
+        raise ValueError(
+            f"TRANSOM_RETENTION_MONTHS is {said!r}; give a whole number of months from 1 to {LONGEST_MONTHS}"
+        )
+    return int(said)

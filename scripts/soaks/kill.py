@@ -33,7 +33,8 @@ from tests.support.postgres import server
 
 TOP = Path(__file__).resolve().parents[2]
 HULLS = TOP / "seed_fixtures" / "hulls.csv"
-ROWS = 3_000
+ROWS = 6_000
+"""Enough for the file to be read in a process of its own, which is left alone by the kill and ends by itself."""
 OWNED = (schema.records, schema.record_revisions, schema.boats)
 
 

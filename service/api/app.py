@@ -46,6 +46,8 @@ ABOUT = """\
 Send a boat, get back which wind-vane self-steering gear fits her, on which brackets, where, how surely, and which
 question would settle most. Numbers are in the unit of their suffix; `docs` explains keys, errors and retries."""
 
+PARTS = (enquiries, fits, records, catalogues, jobs, webhooks, reconcile, health, docs)
+
 
 def create_app(
     store: Store,
@@ -77,7 +79,7 @@ def create_app(
         ThreadPoolExecutor(1, thread_name_prefix="jobs"),
         CapacityLimiter(serving.threads),
     )
-    for part in (enquiries, fits, records, catalogues, jobs, webhooks, reconcile, health, docs):
+    for part in PARTS:
         app.include_router(part.routes)
     app.add_exception_handler(HTTPException, _told)
     app.add_exception_handler(RequestValidationError, _told)
@@ -94,7 +96,14 @@ def _told(request: Request, error: Exception) -> Response:
     problem = explain(error)
     if problem is None:
         raise error
+    if problem.kind == "method-not-allowed":  # the framework names the methods of the first route alone
+        problem.headers["Allow"] = ", ".join(sorted(_methods(request.url.path)))
     return problems.response(problem, request.url.path, request.state.request_id)
+
+
+def _methods(path: str) -> set[str]:
+    routes = [route for part in PARTS for route in part.routes.routes if isinstance(route, APIRoute)]
+    return {method for route in routes if route.path_regex.match(path) for method in route.methods or ()}
 
 
 def _lifespan(store: Store, courier: Courier | None) -> Callable[[FastAPI], AbstractAsyncContextManager[None]]:

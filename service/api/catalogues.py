@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from anyio import to_thread
-from fastapi import APIRouter, Header, Path, Query
+from fastapi import APIRouter, Header, Path
 from starlette.responses import Response
 
 from service.api.etags import etag, unchanged
@@ -58,19 +58,18 @@ def get_catalogue(
 
 @routes.get("/reports/{name}", response_model=Quality, tags=["reports"])
 async def get_report(
-    name: Annotated[str, Path(max_length=80, examples=["quality"])],
-    by: ReportsRead,
-    service: Service,
-    *,
-    fit: Annotated[bool, Query(description="Try every record on its own boat, which takes minutes.")] = False,
+    name: Annotated[str, Path(max_length=80, examples=["quality"])], by: ReportsRead, service: Service
 ) -> Response:
-    """Get a report; `quality` is what there is so far. Only the maker's own desk reads reports."""
+    """Get a report; `quality` is what there is so far. Only the maker's own desk reads reports.
+
+    Records are not tried on their own boats for it, which takes minutes: `transom report quality` does that.
+    """
     if by.dealer is not None or name not in REPORTS:
         raise Problem("not-found", f"there is no such report; there is {', '.join(REPORTS)}")
-    found = await to_thread.run_sync(_quality, service, fit, limiter=service.heavy)
+    found = await to_thread.run_sync(_quality, service, limiter=service.heavy)
     return Response(found.model_dump_json(by_alias=True), media_type=JSON)
 
 
-def _quality(service: Running, fit: bool) -> Quality:  # noqa: FBT001 - to_thread hands on positions alone
+def _quality(service: Running) -> Quality:
     with service.store.reading() as uow:
-        return report_quality(uow, fit=fit)
+        return report_quality(uow, fit=False)

@@ -130,9 +130,9 @@ class Rounds:
                     if self._end.is_set():
                         return
             except StoreError as error:
-                log().warning("courier waits", error=type(error).__name__)
+                log("warning", "courier waits", error=type(error).__name__)
             except Exception as error:  # noqa: BLE001 - the rounds go on, whatever befell one letter
-                log().error("courier stumbled", error=type(error).__name__)
+                log("error", "courier stumbled", error=type(error).__name__)
 
     def _waiting(self) -> bool:
         with self._store.reading() as uow:  # a look costs nobody a turn at writing

@@ -9,6 +9,8 @@ from starlette.responses import Response
 
 from service.api.problems import Problem
 
+LISTED = r'\*|(W/)?"[!#-~]*"( *, *(W/)?"[!#-~]*")*'
+"""What If-Match may hold."""
 _TAG = re.compile(r'(W/)?"([\x21\x23-\x7e\x80-\xff]*)"')
 
 
@@ -31,8 +33,10 @@ def unchanged(if_none_match: str | None, tag: str) -> Response | None:
 
 def expected(if_match: str | None, tag: str) -> None:
     """Return where a change may go on. Problems: `precondition-required` without If-Match, `stale` for another state."""
-    if if_match is None:
+    if not if_match:
         raise Problem("precondition-required", "send If-Match with the ETag of the state you looked at")
+    if not re.fullmatch(LISTED, if_match):
+        raise Problem("bad-request", 'If-Match holds no ETag: it is written in quotes, as in "2.4f1a", or is *')
     strong = {opaque for weak, opaque in _TAG.findall(if_match) if not weak}
     if if_match.strip() != "*" and tag.strip('"') not in strong:
         raise Problem("stale", "it is in another state now; get it again", headers={"ETag": tag})

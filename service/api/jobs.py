@@ -67,7 +67,7 @@ def _go_on(service: Running, doer: Actor, import_id: str) -> None:
         decide = decider(service.store.reading())
         resume_import(service.store.writing(doer), import_id, decide=decide)
     except Exception as error:  # noqa: BLE001 - nobody waits for it; the job stays where it broke off
-        log().error("import broke off", job=import_id, error=type(error).__name__)
+        log("error", "import broke off", job=import_id, error=type(error).__name__)
 
 
 @routes.get("/jobs/{job_id}", response_model=Job)

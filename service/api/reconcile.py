@@ -35,6 +35,8 @@ from service.flow.suggest_hulls import suggest_hulls
 routes = APIRouter(prefix="/v1/reconcile", tags=["reconciliation"], route_class=StrictRoute)
 FORM = "application/x-www-form-urlencoded"
 PAGE = "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors *"
+LONGEST_QUERY = 2000
+"""Letters of a batch that comes by GET: many clients and proxies cut longer addresses."""
 MOST_YEAR, MOST_MM = 2100, 60_000
 Prefix = Annotated[str, Query(min_length=1, max_length=200, examples=["Tarn"])]
 Id = Annotated[str, Query(alias="id", min_length=1, max_length=200)]
@@ -60,8 +62,8 @@ def get_reconcile(
     request: Request,
     _: Anybody,
     service: Service,
-    queries: Annotated[str | None, Query(max_length=100_000)] = None,
-    extend: Annotated[str | None, Query(max_length=100_000)] = None,
+    queries: Annotated[str | None, Query(max_length=LONGEST_QUERY)] = None,
+    extend: Annotated[str | None, Query(max_length=LONGEST_QUERY)] = None,
 ) -> Response:
     """Give the manifest; with `queries` or `extend`, and a key, what POST gives."""
     if queries is None and extend is None:

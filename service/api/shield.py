@@ -7,7 +7,6 @@ import re
 import time
 import traceback
 import uuid
-from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -77,9 +76,9 @@ class _Passing:
 class Shield:
     """The outermost part of the application."""
 
-    def __init__(self, app: ASGIApp, metrics: Metrics, patience: Callable[[], float] = lambda: WHOLE_BODY_S) -> None:
+    def __init__(self, app: ASGIApp, metrics: Metrics) -> None:
         """Keep what is inside."""
-        self._app, self._metrics, self._patience = app, metrics, patience
+        self._app, self._metrics = app, metrics
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Let a request through."""
@@ -117,7 +116,7 @@ class Shield:
 
     def _receiver(self, passing: _Passing, receive: Receive) -> Receive:
         most = largest(passing.path, passing.headers.get("content-type", ""))
-        ends = time.monotonic() + self._patience()
+        ends = time.monotonic() + WHOLE_BODY_S
 
         async def paced() -> Message:
             if passing.whole:  # only the end of the connection is waited for now, and that may take its time
@@ -125,7 +124,7 @@ class Shield:
             try:
                 message = await asyncio.wait_for(receive(), max(0.0, ends - time.monotonic()))
             except TimeoutError:
-                raise Problem("too-slow", f"the body did not arrive within {self._patience():.0f} s") from None
+                raise Problem("too-slow", f"the body did not arrive within {WHOLE_BODY_S:g} s") from None
             passing.seen += len(message.get("body", b""))
             if passing.seen > most:
                 raise _too_large(most)
@@ -157,7 +156,8 @@ class Shield:
         method = passing.scope["method"]
         known = method if method in ("GET", "HEAD", "POST", "PATCH", "PUT", "DELETE", "OPTIONS") else "OTHER"
         self._metrics.note(known, passing.route, passing.status, seconds)
-        log().info(
+        log(
+            "info",
             "request",
             request_id=passing.request_id,
             method=known,
@@ -173,7 +173,7 @@ def _tell(error: Exception, passing: _Passing) -> None:
     """Log where a fault is and of which kind; its text may quote what somebody sent."""
     frames = traceback.extract_tb(error.__traceback__)[-12:]
     where = [f"{Path(frame.filename).name}:{frame.lineno} {frame.name}" for frame in frames]
-    log().error("fault", request_id=passing.request_id, route=passing.route, error=type(error).__name__, where=where)
+    log("error", "fault", request_id=passing.request_id, route=passing.route, error=type(error).__name__, where=where)
 
 
 def _see_length(passing: _Passing) -> None:

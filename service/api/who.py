@@ -22,10 +22,11 @@ NOT_VALID = "this key is mistyped, unknown, revoked or has expired"
 
 def given(request: Request) -> str | None:
     """Return the text of the key in a request's headers; None where there is none."""
-    scheme, _, text = request.headers.get("authorization", "").partition(" ")
-    if scheme.lower() == "bearer":
-        return text.strip()
-    return request.headers.get("x-api-key")
+    said = request.headers.get("authorization")
+    if said is None:
+        return request.headers.get("x-api-key")
+    scheme, _, text = said.partition(" ")  # where both are there this one decides, whatever the other would open
+    return text.strip() if scheme.lower() == "bearer" else said
 
 
 def address(request: Request) -> str:

@@ -2,16 +2,29 @@
 
 from __future__ import annotations
 
+import shlex
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
 from service.cli import faults, given, out
-from service.cli.options import Db, Json, Source, group, opened
+from service.cli.options import Db, Json, Source, group, opened, reading
+from service.cli.pages import catalogue_diff as page
 from service.cli.sheet import Sheet, table
 from service.core.catalogue import Catalogue
 from service.core.form import FormError
 from service.files.read.catalogue_file import read_catalogue
+from service.flow.compare_catalogues import Side, compare_catalogues
 from service.flow.load_catalogue import load_catalogue
 
 commands = group("The catalogue: gears, shafts, brackets, parts, rules.")
 SCHEMA = "catalogue"
+Before = Annotated[str, typer.Argument(metavar="A", help="What stands: a file (TOML), or the version of a loaded one.")]
+After = Annotated[str, typer.Argument(metavar="B", help="What it is compared with: the same; - reads standard input.")]
+References = Annotated[
+    bool, typer.Option("--records", help="Name the records that carry what differs, not only how many.")
+]
 
 
 @commands.command()
@@ -43,6 +56,30 @@ def load(file: Source, json: Json = False, db: Db = None) -> None:
         out.document({"fresh": loaded.fresh, **_summary(loaded.catalogue)})
         return
     _show(loaded.catalogue, name, "loaded" if loaded.fresh else "was loaded already")
+
+
+@commands.command()
+def diff(before: Before, after: After, records: References = False, json: Json = False, db: Db = None) -> None:
+    """Say what differs between two catalogues, field by field, and how many records carry what was changed or removed.
+
+    Exit status 0 whether anything differs or not; --json says it in `same`.
+    """
+    sides = _side(before), _side(after)
+    with faults.reading(f"{before}, {after}", SCHEMA), reading(db) as uow:
+        found = compare_catalogues(uow, *sides, references=records)
+    if json:
+        out.document(found)
+        return
+    with out.page() as console:
+        page.show(Sheet(console), found)
+
+
+def _side(said: str) -> Side:
+    """Return what was named: a file where there is one of that name or it can be nothing else, else a version."""
+    if said == given.STDIN or said.endswith(".toml") or Path(said).is_file():
+        data, name = given.read(said)
+        return Side(name, data, "FILE" if said == given.STDIN else shlex.quote(said))
+    return Side(said)
 
 
 def _summary(found: Catalogue) -> dict[str, object]:

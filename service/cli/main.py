@@ -15,6 +15,7 @@ from service.cli import (
     hulls,
     importing,
     keys,
+    people,
     reading,
     rechecking,
     records,
@@ -46,6 +47,7 @@ app.command("evaluate")(evaluate.evaluate)
 app.add_typer(evaluate.commands, name="recall-weights")
 app.command("serve")(serve.serve)
 app.add_typer(keys.commands, name="keys")
+app.add_typer(people.commands, name="people")
 app.command("schema")(schemas.schema)
 
 

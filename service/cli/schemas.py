@@ -14,6 +14,7 @@ from service.cli.sheet import Sheet, table
 from service.core.answer import Answer, Answers
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue
+from service.core.catalogue_diff import CatalogueDiff
 from service.core.fit import Fit
 from service.core.hulls import HullDecision
 from service.core.installed import AsInstalled
@@ -38,6 +39,7 @@ SHAPES: dict[str, type[BaseModel]] = {
     "hull": HullModel,
     "hull-decision": HullDecision,
     "catalogue": Catalogue,
+    "catalogue-diff": CatalogueDiff,
     "mapping": Mapping,
 }
 TABLE = "records"

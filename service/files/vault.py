@@ -49,6 +49,10 @@ class Vault:
             return None
         return data if digest(data) == name else None
 
+    def remove(self, name: str) -> None:
+        """Take a file away; nothing happens where there is none."""
+        self._path(name).unlink(missing_ok=True)
+
     def health(self, name: str) -> Health:
         """Return whether a file is there and what it was."""
         path = self._path(name)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import islice
@@ -15,7 +16,8 @@ from service.files.read.tables import RowError
 from service.flow.brought_along import keep_merged
 from service.flow.import_report import Advance, ImportReport, by_outcome, faults_of, silent
 from service.flow.read_aside import read_aside, worth_it
-from service.flow.take_rows import Decide, Hulls, Read, take_rows
+from service.flow.reader import Read
+from service.flow.take_rows import Decide, Hulls, take_rows
 from service.store.desk import uncollected
 from service.store.errors import StoreError
 from service.store.unit import UnitOfWork
@@ -88,6 +90,7 @@ def go_on(
                     after = uow.imports.acknowledge(batch, outcomes)
                     uow.commit()
                 batch = after
+                gc.collect(0)  # what the driver's own circles hold of these rows; those before are not walked again
                 progress(len(outcomes))
                 yield from outcomes
     except StoreError as error:

@@ -13,23 +13,18 @@ import sys
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import replace
-from itertools import islice
 from pathlib import Path
 from threading import Thread
 from typing import IO
 
 import service
-from service.files.read.record_rows import RecordRow, Rejected
 from service.files.read.records_file import RecordsFile
-from service.flow.take_rows import Read, Ready
-from service.store.desk import uncollected
-from service.store.written import written
+from service.flow.reader import Read
 
 LEAST = 5_000
 """Rows for which it is worth starting a process."""
-PIECE = 250
 _PIPE = 1 << 20
-_PROGRAM = "from service.flow.read_aside import serve; serve()"
+_PROGRAM = "from service.flow.reader import serve; serve()"
 
 
 def worth_it(file: RecordsFile, skip: int) -> bool:
@@ -101,25 +96,3 @@ def _received(stream: IO[bytes]) -> Iterator[Sequence[Read]]:
         if not some:
             return
         yield some
-
-
-def serve() -> None:
-    """Be that process: read the task and the file from standard input, and write rows to standard output."""
-    given, taken = sys.stdin.buffer, sys.stdout.buffer
-    file, skip, earlier = pickle.load(given)  # noqa: S301 - of the process that started this one
-    data = given.read()
-    table = None if file.table is None else replace(file.table, data=data)
-    rows = replace(file, data=data, table=table).rows(skip=skip, earlier=earlier)
-    with uncollected(), suppress(BrokenPipeError):
-        while some := [_ready(row) for row in islice(rows, PIECE)]:
-            pickle.dump(some, taken, protocol=pickle.HIGHEST_PROTOCOL)
-            taken.flush()
-        pickle.dump([], taken)
-        taken.flush()
-    os._exit(0)  # nothing is left to be put in order, and whoever waits need not wait for it
-
-
-def _ready(row: RecordRow | Rejected) -> Read:
-    if isinstance(row, Rejected) or row.revisions or row.measurements or row.merged:
-        return row
-    return Ready(row.sheet, row.row, written(row.record))

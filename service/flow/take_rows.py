@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any, NamedTuple
+from typing import Any
 
 from service.core.batch import RowOutcome
 from service.core.boat import BoatForm
@@ -15,26 +15,12 @@ from service.core.words import nearest
 from service.files.columns import MEASUREMENTS, values
 from service.files.read.record_rows import RecordRow, Rejected
 from service.files.read.tables import RowError
+from service.flow.reader import Read, Ready
 from service.store.unit import UnitOfWork
 from service.store.written import Written
 
 Decide = Callable[[BoatForm], str | None]
 """Says which hull model a boat is of, by id; None where it cannot."""
-
-
-class Ready(NamedTuple):
-    """A row of which what is to be written was worked out where it was read."""
-
-    sheet: str | None
-    row: int
-    what: Written
-
-    def as_record(self) -> RecordRow:
-        """Return the row with its record."""
-        return RecordRow(self.sheet, self.row, self.what.record)
-
-
-Read = RecordRow | Rejected | Ready
 
 
 @dataclass

@@ -8,11 +8,8 @@ import sqlalchemy as sa
 
 from service.core.boat import BoatForm, Contact
 from service.store.desk import Desk
+from service.store.persons import NO_ONE, Person
 from service.store.schema import contacts
-
-NOBODY = Contact()
-Person = tuple[str | None, str | None, str | None, str | None]
-NO_ONE: Person = (None, None, None, None)
 
 
 class Contacts:
@@ -50,16 +47,6 @@ class Contacts:
             for row in self._desk.among(sa.select(c.id, *columns), column, said):
                 found.setdefault((row.name, row.email, row.phone, row.role), row.id)
         return found
-
-
-def person_of(contact: Contact) -> Person:
-    """Return what is said of somebody; NO_ONE where nothing is."""
-    return contact.name, contact.email, contact.phone, contact.role
-
-
-def without_contact(form: BoatForm) -> BoatForm:
-    """Return the form with nobody's data in it."""
-    return form if form.contact == NOBODY else form.model_copy(update={"contact": NOBODY})
 
 
 def with_contact(form: BoatForm, row: sa.Row[tuple[object, ...]]) -> BoatForm:

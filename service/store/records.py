@@ -14,6 +14,7 @@ from service.core.record import Record
 from service.core.revision import Revision
 from service.store.attachments import Attachments
 from service.store.boats import Boats
+from service.store.carried import Carried
 from service.store.contacts import JOINED, Contacts, with_contact
 from service.store.desk import Desk, uncollected
 from service.store.errors import Conflict
@@ -32,7 +33,7 @@ class Records:
     def __init__(self, desk: Desk) -> None:
         self._desk = desk
         self.measurements, self.merges, self.series = Measurements(desk), Merges(desk), Series(desk)
-        self.attachments = Attachments(desk)
+        self.attachments, self.carried = Attachments(desk), Carried(desk)
         self._boats = Boats(desk)
         self._contacts = Contacts(desk)
 

@@ -24,8 +24,10 @@ from service.store.idempotency import Idempotency
 from service.store.ids import IdMaker
 from service.store.imports import Imports
 from service.store.kept import Kept
+from service.store.kept_people import KeptPeople
 from service.store.keys import Keys
 from service.store.outbox import Outbox
+from service.store.people import People
 from service.store.recall_weights import RecallWeights
 from service.store.records import Records
 from service.store.removals import Removals
@@ -57,6 +59,8 @@ class UnitOfWork:
     webhooks: Webhooks
     outbox: Outbox
     audit: Audit
+    people: People
+    kept_people: KeptPeople
 
     def __init__(
         self,
@@ -99,6 +103,7 @@ class UnitOfWork:
         self.replaced, self.recall_weights, self.stamps = Replaced(desk), RecallWeights(desk), Stamps(desk)
         self.keys, self.idempotency, self.audit = Keys(desk), Idempotency(desk), Audit(desk)
         self.webhooks, self.outbox = Webhooks(desk), Outbox(desk)
+        self.people, self.kept_people = People(desk), KeptPeople(desk)
         self._happened = desk.happened
 
     def __exit__(

@@ -6,7 +6,7 @@ from typing import Any, NamedTuple
 
 from service.core.boat import Contact
 from service.core.record import Record
-from service.store.contacts import NO_ONE, Person, person_of, without_contact
+from service.store.persons import NO_ONE, Person, person_of, without_contact
 
 
 class Written(NamedTuple):

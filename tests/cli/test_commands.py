@@ -22,9 +22,10 @@ ASKED = {
     "imports list", "imports show", "imports undo", "imports resume", "hulls import", "hulls list",
     "hulls show", "hulls alias", "hulls merge", "hulls unmerge", "hulls split", "hulls duplicates", "hulls distinct",
     "hulls undo", "hulls log",
-    "catalogue check", "catalogue load", "db upgrade", "db check", "recheck", "evaluate",
+    "catalogue check", "catalogue load", "catalogue diff", "db upgrade", "db check", "recheck", "evaluate",
     "recall-weights refit", "recall-weights show", "recall-weights forget", "schema",
     "serve", "keys create", "keys list", "keys revoke",
+    "people find", "people export", "people erase", "people retention",
 }  # fmt: skip
 
 

@@ -15,7 +15,7 @@ from service.files.read.records_file import RecordsFile, open_records
 from service.flow.export_records import export_records
 from service.flow.import_records import import_records
 from service.flow.read_aside import read_aside, worth_it
-from service.flow.take_rows import Ready
+from service.flow.reader import Ready
 from service.store.unit import Store
 from tests.flow.test_import_batches import HEAD, fleet, row
 
@@ -31,7 +31,7 @@ def readers() -> list[int]:
     for place in Path("/proc").glob("[0-9]*"):
         try:
             parent = int((place / "stat").read_text().rpartition(")")[2].split()[1])
-            if parent == os.getpid() and b"read_aside" in (place / "cmdline").read_bytes():
+            if parent == os.getpid() and b"flow.reader" in (place / "cmdline").read_bytes():
                 mine.append(int(place.name))
         except OSError:  # gone meanwhile
             continue

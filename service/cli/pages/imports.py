@@ -26,7 +26,7 @@ def show(sheet: Sheet, report: ImportReport, name: str, things: str) -> None:
             (f"{things} {'would be ' if report.preview else ''}added", len(report.created)),
             ("changed", len(report.updated)),
             ("as they were", len(report.unchanged)),
-            (f"rows not taken, with {len(report.rejected)} faults", _rows_of(report.rejected)),
+            (_not_taken(len(report.rejected)), _rows_of(report.rejected)),
         )
     ]
     sheet.part("import", table((">", ""), rows))
@@ -45,6 +45,10 @@ def show(sheet: Sheet, report: ImportReport, name: str, things: str) -> None:
         sheet.part("row by row", table((">row", "would be", "reference"), _previewed(report.rows)))
     if report.rejected:
         sheet.part("not taken", table((">row", "column", "stood there", "expected"), _faults(report.rejected)))
+
+
+def _not_taken(faults: int) -> str:
+    return "rows not taken" + (f", with {faults} {'fault' if faults == 1 else 'faults'}" if faults else "")
 
 
 def _rows_of(rejected: Iterable[RowError]) -> int:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Collection, Iterator
+from typing import IO
 
 from service.files.read.errors import Unreadable
 
@@ -13,13 +14,13 @@ SEPARATORS = ",;\t|"
 _LOOKED_AT = 65_536
 
 
-def delimited(data: bytes, encoding: str, separator: str, name: str) -> Iterator[tuple[int, list[str]]]:
+def delimited(data: bytes | IO[bytes], encoding: str, separator: str, name: str) -> Iterator[tuple[int, list[str]]]:
     """Yield the number of each row, from 1, and its cells as they stand.
 
     Unreadable names the row: a quote left open, a cell too long for one.
     """
     before = csv.field_size_limit(LARGEST_CELL)  # the module's own is too low for long measurements in one cell
-    text = io.TextIOWrapper(io.BytesIO(data), encoding=encoding, newline="")
+    text = io.TextIOWrapper(io.BytesIO(data) if isinstance(data, bytes) else data, encoding=encoding, newline="")
     number = 0
     rows = csv.reader(text, delimiter=separator, strict=True)
     try:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator
 from dataclasses import dataclass, replace
+from typing import IO
 
 from service.core.words import nearest
 from service.files.read.delimited import SEPARATORS, delimited, separator_of
@@ -41,13 +42,17 @@ class Grid:
 
 @dataclass(frozen=True)
 class TableFile:
-    """A file of one or more tables; `layout` is what was said and found, `remarks` what was taken for granted."""
+    """A file of one or more tables; `layout` is what was said and found, `remarks` what was taken for granted.
+
+    Text may come from a `stream` in place of the data, once.
+    """
 
     data: bytes
     name: str
     kind: Kind
     layout: Layout
     remarks: tuple[str, ...] = ()
+    stream: IO[bytes] | None = None
 
     @property
     def book(self) -> bool:
@@ -68,7 +73,10 @@ class TableFile:
     def _sheets(self) -> Iterator[tuple[str | None, Numbered]]:
         if self.kind == "csv":
             layout = self.layout
-            yield None, delimited(self.data, layout.encoding or "utf-8", layout.separator or ",", self.name)
+            yield (
+                None,
+                delimited(self.stream or self.data, layout.encoding or "utf-8", layout.separator or ",", self.name),
+            )
         elif self.kind == "parquet":
             from service.files.read.columnar import columnar  # noqa: PLC0415 - large, and rarely needed
 

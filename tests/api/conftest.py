@@ -1,0 +1,134 @@
+"""One seeded ledger for all tests of the service over HTTP, on each kind of database where that matters."""
+
+from __future__ import annotations
+
+import os
+import shutil
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from itertools import count
+from pathlib import Path
+from typing import Any
+
+import pytest
+from fastapi import FastAPI
+from fastapi.testclient import TestClient
+
+from service import bootstrap
+from service.api.app import create_app
+from service.api.examples import FORM
+from service.api.log import configure
+from service.cli.main import status
+from service.core.api_key import RANDOM_BYTES
+from service.flow.create_key import KeyWanted, create_key
+from service.settings import Serving
+from service.store.unit import Store
+from tests.support.databases import Databases
+
+FIXTURES = Path(__file__).resolve().parents[2] / "seed_fixtures"
+MINE, OTHER = "Hafenladen Ems", "Quayside Rigging"
+EVERY = ("enquiries:write", "enquiries:read", "records:read", "records:write", "reports:read")
+
+
+def seed(url: str) -> None:
+    """Fill a database with the demo maker's data, by the commands themselves."""
+    for step in (
+        ("db", "upgrade"),
+        ("catalogue", "load", FIXTURES / "catalogue.toml"),
+        ("hulls", "import", FIXTURES / "hulls.csv"),
+        ("records", "import", FIXTURES / "fleet.jsonl"),
+    ):
+        assert status([*map(str, step), "--db", url, "--json"]) == 0, step
+
+
+@dataclass
+class House:
+    """A ledger, its application, a client within its life, and keys by name."""
+
+    url: str
+    store: Store
+    app: FastAPI
+    client: TestClient
+    keys: dict[str, str]
+    _numbers: Iterator[int] = field(default_factory=lambda: count(1))
+
+    def head(self, who: str | None, **more: str) -> dict[str, str]:
+        """Return the headers of one of the keys, with an Idempotency-Key nobody used before."""
+        keyed = {} if who is None else {"X-API-Key": self.keys[who]}
+        return {**keyed, "Idempotency-Key": f"test-{next(self._numbers)}", **more}
+
+    def get(self, path: str, who: str | None = "mine", **more: str) -> Any:  # noqa: ANN401 - a response
+        return self.client.get(path, headers=self.head(who, **more))
+
+    def post(self, path: str, body: object, who: str | None = "mine", **more: str) -> Any:  # noqa: ANN401 - the same
+        return self.client.post(path, json=body, headers=self.head(who, **more))
+
+
+def key(store: Store, name: str, scopes: tuple[str, ...], dealer: str | None = None) -> str:
+    """Make a key and return its text."""
+    with store.writing() as uow:
+        wanted = KeyWanted(name, scopes, dealer)
+        return create_key(uow, wanted, random=os.urandom(RANDOM_BYTES), who="tests").text
+
+
+def expired(store: Store) -> str:
+    """Make a key that has ended."""
+    text = key(store, "expired", EVERY, MINE)
+    with store.writing() as uow:
+        uow.keys.set(text.split("_")[1], expires=uow.now())
+        uow.commit()
+    return text
+
+
+def house(url: str, serving: Serving) -> Iterator[House]:
+    """Yield an application on a database, alive."""
+    store = bootstrap.open_store(bootstrap.settings(url))
+    keys = {
+        "mine": key(store, "mine", EVERY, MINE),
+        "other": key(store, "other", EVERY, OTHER),
+        "desk": key(store, "desk", ("admin",)),
+        "clerk": key(store, "clerk", EVERY),
+        "expired": expired(store),
+        **{scope: key(store, scope, (scope,), MINE) for scope in EVERY},
+    }
+    app = create_app(store, serving, clock=bootstrap.clock, random=os.urandom)
+    with TestClient(app, raise_server_exceptions=True) as client:
+        yield House(url, store, app, client, keys)
+
+
+@pytest.fixture(scope="session", autouse=True)
+def _quiet(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
+    """Log as a running service does, and let nothing of this run's environment in."""
+    configure()
+    yield
+    del tmp_path_factory
+
+
+@pytest.fixture(scope="session")
+def ledger(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Return a seeded file that nobody writes to."""
+    file = tmp_path_factory.mktemp("api") / "seeded.sqlite"
+    seed(f"sqlite:///{file}")
+    return file
+
+
+@pytest.fixture(scope="module")
+def here(ledger: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[House]:
+    """Return a house on a copy of the seeded file, for one module."""
+    file = shutil.copy(ledger, tmp_path_factory.mktemp("house") / "ledger.sqlite")
+    yield from house(f"sqlite:///{file}", Serving(requests=1_000_000, strangers=1_000_000))
+
+
+@pytest.fixture(scope="module")
+def asked(here: House) -> dict[str, Any]:
+    """Return the one answer to a form that the dealer `mine` posted."""
+    response = here.post("/v1/enquiries", FORM)
+    assert response.status_code == 201, response.text
+    answer: dict[str, Any] = response.json()["answers"][0]
+    return answer
+
+
+@pytest.fixture(scope="session")
+def everywhere(every_database: Databases) -> Callable[[], str]:
+    """Return what gives a seeded database of each kind in turn."""
+    return lambda: every_database.like("api", seed)
