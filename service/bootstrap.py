@@ -44,10 +44,20 @@ def vault(chosen: Settings) -> Vault:
     return Vault(chosen.files)
 
 
-def upgrade(chosen: Settings) -> str:
-    """Bring the database to this program's revision, making it (and the user's data folder) where there is none."""
+def vault_in(folder: Path) -> Vault:
+    """Return another folder of attachments; it is made when the first one is kept."""
+    return Vault(folder)
+
+
+def make_folder(chosen: Settings) -> None:
+    """Make the user's data folder where the database is to stand in it and there is none."""
     if chosen.folder is not None:
         chosen.folder.mkdir(mode=0o700, parents=True, exist_ok=True)
+
+
+def upgrade(chosen: Settings) -> str:
+    """Bring the database to this program's revision, making it (and the user's data folder) where there is none."""
+    make_folder(chosen)
     return migrate.upgrade(chosen.database)
 
 

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from service.cli import (
     attaching,
+    backup,
     catalogue,
     database,
     evaluate,
@@ -41,6 +42,8 @@ app.add_typer(importing.commands, name="imports")
 app.add_typer(hulls.commands, name="hulls")
 app.add_typer(catalogue.commands, name="catalogue")
 app.add_typer(database.commands, name="db")
+app.add_typer(backup.commands, name="backup")
+app.command("restore")(backup.restore)
 app.command("recheck")(rechecking.recheck)
 app.add_typer(reports.commands, name="report")
 app.command("evaluate")(evaluate.evaluate)

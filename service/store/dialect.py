@@ -320,6 +320,25 @@ def rebuilding(engine: sa.Engine) -> Iterator[sa.Connection]:
 
 
 @contextmanager
+def unordered(connection: sa.Connection, tables: sa.MetaData) -> Iterator[None]:
+    """Let rows of a table come before those of the same table that they refer to; all must be there on leaving.
+
+    SQLite is asked for that by `rebuilding`. A server looks at a row when it comes, unless told to look later.
+    """
+    every = [(table, key) for table in tables.sorted_tables for key in table.foreign_key_constraints]
+    own = [f'"{table.name}" ALTER CONSTRAINT "{key.name}"' for table, key in every if key.referred_table is table]
+    if connection.dialect.name == "sqlite":
+        yield
+        return
+    for one in own:
+        connection.exec_driver_sql(f"ALTER TABLE {one} DEFERRABLE INITIALLY DEFERRED")
+    yield
+    connection.exec_driver_sql("SET CONSTRAINTS ALL IMMEDIATE")
+    for one in own:
+        connection.exec_driver_sql(f"ALTER TABLE {one} NOT DEFERRABLE")
+
+
+@contextmanager
 def told(url: sa.URL) -> Iterator[None]:
     """Turn the driver's errors into the store's own, which say what, where and how to mend it."""
     try:

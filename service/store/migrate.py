@@ -41,7 +41,7 @@ def upgrade(url: str, revision: str = "head") -> str:
         refuse(target, state)
     engine = dialect.connect(target)
     try:
-        _see_folder(target)
+        see_folder(target)
         if state != "ok":
             dialect.use_wal(engine)
         with dialect.rebuilding(engine) as connection:
@@ -65,7 +65,8 @@ def downgrade(url: str, revision: str = "base") -> None:
         engine.dispose()
 
 
-def _see_folder(url: sa.URL) -> None:
+def see_folder(url: sa.URL) -> None:
+    """Return where the folder of an SQLite file is there; else StoreAway."""
     path = dialect.file_of(url)
     if path is not None and not path.absolute().parent.is_dir():
         raise StoreAway("there is no such folder", str(path.absolute().parent), "Make it, or give another address")

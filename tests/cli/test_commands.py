@@ -24,7 +24,7 @@ ASKED = {
     "hulls undo", "hulls log",
     "catalogue check", "catalogue load", "catalogue diff", "db upgrade", "db check", "recheck", "evaluate",
     "recall-weights refit", "recall-weights show", "recall-weights forget", "schema",
-    "serve", "keys create", "keys list", "keys revoke",
+    "backup write", "backup verify", "restore", "serve", "keys create", "keys list", "keys revoke",
     "people find", "people export", "people erase", "people retention",
 }  # fmt: skip
 
