@@ -10,6 +10,7 @@ from typing import Any, NamedTuple
 ERASED = "[erased]"
 _BETWEEN = r"[\s,.;_+\-]{1,4}"
 _APART = r"[\s().\-/]{0,3}"
+_SET_APART = str.maketrans("", "", " \t\r\n\f\v\xa0\u2009\u202f().-/")
 _FEWEST_DIGITS = 6
 _NATIONAL = 7
 _COUNTRY = 3
@@ -26,22 +27,22 @@ class Said(NamedTuple):
 class Traces:
     """Finds people in texts. A name of one word is a word like others: it is looked for only with `words`."""
 
-    def __init__(self, people: Iterable[Said], *, names: bool = True, words: bool = False) -> None:
+    def __init__(self, people: Collection[Said], *, names: bool = True, words: bool = False) -> None:
         """Keep the ways the people are written. Without `names` only addresses and numbers are looked for."""
         self._words = words
         exact, rough = set[str](), set[str]()
         for one in people:
             if one.email:
                 exact.add(rf"(?<!\w){re.escape(one.email.strip())}(?![\w-])")
-                rough.add(re.escape(one.email.strip()))
+                rough.add(one.email.strip().lower())
             exact.update(_numbers(one.phone or ""))
             parts = re.findall(r"[^\s,.;]+", one.name or "")
             if parts and names and (len(parts) > 1 or words):
                 exact.update(_name(parts))
-                rough.add(re.escape(max(parts, key=len)))
-        numbers = [way for way in exact if way.startswith(r"(?<!\d)")]
-        self._exact = _any(exact)
-        self._rough = _any([*rough, *numbers, r"\\u[0-9a-fA-F]{4}"])
+                rough.add(max(parts, key=len).lower())
+        ends = {re.sub(r"\D", "", one.phone or "")[-_FEWEST_DIGITS:] for one in people}
+        self._ends = tuple(end for end in ends if len(end) == _FEWEST_DIGITS)
+        self._exact, self._rough = _any(exact), (*rough, "\\u")
 
     def found(self, text: str) -> bool:
         """Say whether any of them stands in plain text."""
@@ -66,7 +67,7 @@ class Traces:
 
         In a document every text is looked at but those under the keys in `kept`.
         """
-        if not self._rough.search(text):
+        if not self._may(text):
             return text
         if text[:1] not in ("{", "["):
             return self.redacted(text)
@@ -76,6 +77,14 @@ class Traces:
             return self.redacted(text)
         clean = self.leaves(document, kept)
         return text if clean == document else compact(clean)
+
+    def _may(self, text: str) -> bool:
+        """Say whether it is worth a closer look: most texts of a fleet are not, and this is all they cost."""
+        low = text.lower()
+        if any(one in low for one in self._rough):
+            return True
+        bare = low.translate(_SET_APART) if self._ends else ""
+        return any(end in bare for end in self._ends)
 
     def leaves(self, value: Any, kept: Collection[str] = ()) -> Any:  # noqa: ANN401 - JSON is any
         """Return a JSON value with every text in it redacted but those under the keys in `kept`.
