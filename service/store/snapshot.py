@@ -41,13 +41,6 @@ class Snapshot:
         self._connection = connection
         self.tables = {table.name: _columns(table) for table in metadata.sorted_tables}
 
-    def count(self) -> int:
-        """Return how many rows all tables have."""
-        return sum(
-            self._connection.execute(sa.select(sa.func.count()).select_from(table)).scalar_one()
-            for table in metadata.sorted_tables
-        )
-
     def rows(self, name: str) -> Iterator[Sequence[Any]]:
         """Give the rows of a table in the order of its key, a few held at a time."""
         table = metadata.tables[name]
