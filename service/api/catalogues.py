@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Annotated
 
-from anyio import to_thread
-from fastapi import APIRouter, Header, Path
+from fastapi import APIRouter, Header, Path, Request
 from starlette.responses import Response
 
 from service.api.etags import etag, unchanged
+from service.api.once import heavily
 from service.api.problems import Problem
 from service.api.running import Running
 from service.api.shapes import CatalogueItem, CatalogueList
@@ -58,7 +59,7 @@ def get_catalogue(
 
 @routes.get("/reports/{name}", response_model=Quality, tags=["reports"])
 async def get_report(
-    name: Annotated[str, Path(max_length=80, examples=["quality"])], by: ReportsRead, service: Service
+    request: Request, name: Annotated[str, Path(max_length=80, examples=["quality"])], by: ReportsRead, service: Service
 ) -> Response:
     """Get a report; `quality` is what there is so far. Only the maker's own desk reads reports.
 
@@ -66,7 +67,7 @@ async def get_report(
     """
     if by.dealer is not None or name not in REPORTS:
         raise Problem("not-found", f"there is no such report; there is {', '.join(REPORTS)}")
-    found = await to_thread.run_sync(_quality, service, limiter=service.heavy)
+    found = await heavily(request, service, partial(_quality, service))
     return Response(found.model_dump_json(by_alias=True), media_type=JSON)
 
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 from functools import partial
 from typing import Annotated
 
-from anyio import to_thread
-from fastapi import APIRouter, Query
+from fastapi import APIRouter, Query, Request
 from starlette.responses import Response
 
+from service.api.once import heavily
 from service.api.running import Running
 from service.api.shapes import FitWanted
 from service.api.strict import JSON, StrictRoute
@@ -24,10 +24,10 @@ Name = Annotated[str, Query(min_length=1, max_length=200, description="As people
 
 
 @routes.post("/fits", response_model=Fit)
-async def create_fit(wanted: FitWanted, by: EnquiriesWrite, service: Service) -> Response:
+async def create_fit(request: Request, wanted: FitWanted, by: EnquiriesWrite, service: Service) -> Response:
     """Place one configuration on one boat and check it. Nothing is kept."""
     del by
-    made = await to_thread.run_sync(partial(_fit, service, wanted), limiter=service.heavy)
+    made = await heavily(request, service, partial(_fit, service, wanted))
     return Response(made.model_dump_json(by_alias=True), media_type=JSON)
 
 

@@ -9,9 +9,9 @@ from contextlib import suppress
 from dataclasses import dataclass
 from typing import Annotated, TypeVar
 
-from anyio import to_thread
 from fastapi import Header, Request
 from starlette.concurrency import run_in_threadpool
+from starlette.requests import ClientDisconnect
 from starlette.responses import Response
 
 from service.api.problems import Problem
@@ -44,6 +44,7 @@ IdempotencyKey = Annotated[
 class Once:
     """One such request: who sent it, to which operation, under which key, with which content."""
 
+    request: Request
     service: Running
     by: Caller
     actor: Actor
@@ -58,7 +59,9 @@ def once(request: Request, service: Running, by: Caller, key: str | None, conten
         raise Problem("key-missing", f"send an Idempotency-Key of 1 to {LONGEST_KEY} visible characters")
     operation = f"{request.method} {request.url.path}?{request.url.query}"
     kind = request.headers.get("content-type", "").encode()
-    return Once(service, by, actor(request, by), operation, key, hashlib.sha256(kind + b"\n" + content).hexdigest())
+    return Once(
+        request, service, by, actor(request, by), operation, key, hashlib.sha256(kind + b"\n" + content).hexdigest()
+    )
 
 
 async def do_once(asked: Once, prepare: Callable[[], T], keep: Callable[[UnitOfWork, T], Reply]) -> Response:
@@ -72,12 +75,20 @@ async def do_once(asked: Once, prepare: Callable[[], T], keep: Callable[[UnitOfW
         return answered(found.reply, again=True)
     claim = found.claim
     try:
-        made = await to_thread.run_sync(prepare, limiter=asked.service.heavy)
+        made = await heavily(asked.request, asked.service, prepare)
         reply = await run_in_threadpool(_kept, asked, claim, made, keep)
     except BaseException:
         await asyncio.shield(run_in_threadpool(_release, asked, claim))
         raise
     return answered(reply)
+
+
+async def heavily(request: Request, service: Running, work: Callable[[], T]) -> T:
+    """Do heavy work when its turn comes. ClientDisconnect where whoever asked for it has gone away meanwhile."""
+    async with service.heavy:
+        if await request.is_disconnected():
+            raise ClientDisconnect
+        return await run_in_threadpool(work)
 
 
 def _kept(asked: Once, claim: Claim, made: T, keep: Callable[[UnitOfWork, T], Reply]) -> Reply:

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from starlette.datastructures import Headers, MutableHeaders
+from starlette.requests import ClientDisconnect
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 from service.api import problems
@@ -24,6 +25,8 @@ MB = 1_000_000
 LARGEST = MB
 LARGEST_MAIL, LARGEST_IMPORT = 25 * MB, 64 * MB
 WHOLE_BODY_S = 30.0
+GONE = 499
+"""What the log says where nobody waited for the answer."""
 _ID = re.compile(r"[A-Za-z0-9._-]{1,64}")
 CORS_UNDER = "/v1/reconcile"
 CORS = {
@@ -104,6 +107,8 @@ class Shield:
                 return
             _see_length(passing)
             await self._app(scope, self._receiver(passing, receive), send)
+        except ClientDisconnect:
+            passing.status = passing.status or GONE
         except Exception as error:  # the last word: nobody sees a trace, and the log has it
             problem = explain(error)
             if problem is None:

@@ -174,6 +174,36 @@ def test_keys_are_made_listed_and_revoked(tmp_path: Path, capsys: pytest.Capture
     assert "did you mean 'records:read'" in capsys.readouterr().err
 
 
+def test_work_nobody_waits_for_is_not_done(running: Running) -> None:
+    host, port = running.base.removeprefix("http://").split(":")
+    body = json.dumps(FORM).encode()
+    many = []
+    for number in range(20):
+        raw = socket.create_connection((host, int(port)), timeout=10)
+        raw.sendall(
+            f"POST /v1/enquiries HTTP/1.1\r\nHost: a\r\nX-API-Key: {running.key}\r\nIdempotency-Key: gone-{number}\r\n"
+            f"Content-Type: application/json\r\nContent-Length: {len(body)}\r\n\r\n".encode()
+            + body
+        )
+        many.append(raw)
+    while not begun(running.url, "gone-19"):
+        time.sleep(0.005)
+    for raw in many:
+        raw.close()
+    ends = time.monotonic() + 60
+    while open_requests(running.url) and time.monotonic() < ends:
+        time.sleep(0.05)
+    assert not open_requests(running.url)
+    done = running.log.read_text().count('"status": 499')
+    assert done > 5  # those whose turn had come already were finished
+
+
+def open_requests(url: str) -> int:
+    """Return how many requests are being worked on."""
+    with closing(sqlite3.connect(url.removeprefix("sqlite:///"))) as raw:
+        return int(raw.execute("SELECT count(*) FROM idempotency WHERE answered IS NULL").fetchone()[0])
+
+
 def test_what_is_being_answered_is_finished_before_the_end(running: Running) -> None:
     got: list[httpx.Response] = []
 
