@@ -22,7 +22,9 @@ from collections.abc import Callable, Sequence
 from contextlib import ExitStack, suppress
 from pathlib import Path
 
+import matplotlib as mpl
 import psycopg
+from matplotlib import pyplot as plt
 from rapidfuzz import fuzz, process, utils
 from rich.console import Console
 
@@ -34,6 +36,7 @@ from service.settings import Settings
 from tests.support import postgres
 from tests.support.invented_hulls import dirty_names, invented_hulls
 
+mpl.use("Agg")
 SIZES = (2_000, 20_000, 200_000, 1_000_000)
 QUICK = (2_000, 20_000)
 THROUGH_STORE, NAMES = 200_000, 10_000
@@ -149,10 +152,32 @@ def trigrams_in_postgresql(size: int) -> dict[str, float] | None:
             )
 
 
+def draw_growth(grown: Sequence[dict[str, float]], path: Path) -> None:
+    """Draw how time a name and memory grow with the registry, both scales by powers of ten."""
+    figure, (left, right) = plt.subplots(1, 2, figsize=(11, 4.2), layout="constrained")
+    sizes = [g["size"] for g in grown]
+    for key, said, shade in (
+        ("floor", "WRatio, median", "0.65"),
+        ("p99", "99th percentile", "0.4"),
+        ("p50", "median", "0"),
+    ):
+        left.plot(sizes, [g[key] for g in grown], marker="o", color=shade, label=said)
+    right.plot(sizes, [g["held"] for g in grown], marker="o", color="0", label="held")
+    right.plot(sizes, [g["peak"] for g in grown], marker="o", color="0.5", label="process at most")
+    for axes, title in ((left, "milliseconds a name"), (right, "memory of the index, MB")):
+        axes.set(xscale="log", yscale="log", xlabel="hull models in the registry")
+        axes.set_title(title, loc="left", fontweight="bold")
+        axes.spines[["top", "right"]].set_visible(False)
+        axes.legend(frameon=False)
+    figure.savefig(path, dpi=110)
+    plt.close(figure)
+
+
 def main() -> None:
     """Print the tables."""
     parser = argparse.ArgumentParser(prog="scripts/bench names", description=__doc__)
     parser.add_argument("--quick", action="store_true", help="small sizes alone")
+    parser.add_argument("--plot", type=Path, metavar="FILE", help="draw the growth there: .svg or .png")
     parser.add_argument("--one", type=int, help=argparse.SUPPRESS)
     chosen = parser.parse_args()
     with suppress(AttributeError, OSError):  # one core, where the system lets a process choose
@@ -171,6 +196,8 @@ def main() -> None:
         for g in grown
     ]  # fmt: skip
     console.print(table(heads, rows, wraps=()))
+    if chosen.plot:
+        draw_growth(grown, chosen.plot)
     size = QUICK[-1] if chosen.quick else THROUGH_STORE
     beside = trigrams_in_postgresql(size)
     said = "no server here" if beside is None else f"{beside['p50']:.1f} ms, 99th percentile {beside['p99']:.1f} ms"
