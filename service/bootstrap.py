@@ -111,6 +111,8 @@ def serve(chosen: Settings, how: Serving) -> bool:
             timeout_graceful_shutdown=GRACE_S,
             timeout_keep_alive=15,
             limit_concurrency=1000,
+            timeout_worker_healthcheck=GRACE_S,  # a worker that works hard is not dead
+            loop="service.api.even_loop:EvenLoop" if how.workers > 1 else "asyncio",
         )
     return True
 
