@@ -17,11 +17,13 @@ import subprocess
 import sys
 import tempfile
 import time
-import urllib.request
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
+from http import HTTPStatus
+from http.client import HTTPConnection, HTTPException
 from pathlib import Path
 from typing import Any
+from urllib.parse import urlunsplit
 
 from fastapi import FastAPI, Request
 from starlette.responses import Response
@@ -32,6 +34,7 @@ from service.core.api_key import RANDOM_BYTES
 from service.flow.create_key import KeyWanted, create_key
 from tests.support.postgres import server
 
+HERE = "127.0.0.1"
 TOP = Path(__file__).resolve().parent.parent
 FIXTURES = TOP / "seed_fixtures"
 CLIENTS = (1, 8, 32)
@@ -97,11 +100,12 @@ def running(command: list[str], port: int, environment: dict[str, str], log: Pat
         for _ in range(1200):
             if process.poll() is not None:
                 raise SystemExit(log.read_text())
-            try:
-                urllib.request.urlopen(f"http://127.0.0.1:{port}/health/ready", timeout=5).close()
-                break
-            except OSError:
-                time.sleep(0.1)
+            with suppress(OSError, HTTPException):  # not listening yet
+                asked = HTTPConnection(HERE, port, timeout=5)
+                asked.request("GET", "/health/ready")
+                if asked.getresponse().status == HTTPStatus.OK:
+                    break
+            time.sleep(0.1)
         yield process.pid
     finally:
         process.send_signal(signal.SIGTERM)
@@ -112,7 +116,7 @@ def load(port: int, clients: int, seconds: int, key: str, mark: str) -> dict[str
     """Return what wrk measured."""
     command = [
         "wrk", "-t1", f"-c{clients}", f"-d{seconds}s", "--timeout", "60s", "-s", str(TOP / "scripts" / "bench_api.lua"),
-        f"http://127.0.0.1:{port}",
+        urlunsplit(("http", f"{HERE}:{port}", "", "", "")),
     ]  # fmt: skip
     environment = {**os.environ, "BENCH_KEY": key, "BENCH_MARK": mark}
     ran = subprocess.run(command, env=environment, capture_output=True, text=True, check=False)  # noqa: S603 - the tool

@@ -1,4 +1,4 @@
-"""One example of each shape, as the demo maker's service really answers; `scripts/api_examples` writes them anew."""
+"""One example of each shape, as the demo maker's service really answers; `python -m tests.api.write_examples` writes them anew."""
 
 from __future__ import annotations
 

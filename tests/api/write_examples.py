@@ -1,6 +1,6 @@
 """Write service/api/examples.json anew: one example of each shape, as the service answers with the demo maker's data.
 
-Run it after shapes changed: .venv/bin/python scripts/api_examples.py
+Run it after shapes changed: .venv/bin/python -m tests.api.write_examples
 """
 
 from __future__ import annotations
@@ -24,7 +24,7 @@ from service.core.api_key import RANDOM_BYTES
 from service.flow.create_key import KeyWanted, create_key
 from service.settings import Serving
 
-TOP = Path(__file__).resolve().parent.parent
+TOP = Path(__file__).resolve().parents[2]
 FIXTURES = TOP / "seed_fixtures"
 TARGET = TOP / "service" / "api" / "examples.json"
 RICH: dict[str, Any] = {
