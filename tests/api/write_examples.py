@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import json
 import os
+import sys
 import tempfile
 from collections.abc import Iterator
 from pathlib import Path
@@ -168,7 +169,7 @@ def main() -> None:
                 examples.see(content["schema"], value)
         lacking = sorted(set(document["components"]["schemas"]) - set(examples.found))
         TARGET.write_text(json.dumps(examples.found, indent=1, ensure_ascii=False, sort_keys=True) + "\n", "utf-8")
-    print(f"{len(examples.found)} examples; none yet for: {', '.join(lacking) or 'nothing'}")
+    sys.stderr.write(f"{len(examples.found)} examples; none yet for: {', '.join(lacking) or 'nothing'}\n")
 
 
 if __name__ == "__main__":
