@@ -10,9 +10,11 @@ import zlib
 import pytest
 import xlsxwriter
 
+from service.files.read.delimited import delimited
 from service.files.read.encoding import encoding_of
 from service.files.read.errors import Unreadable
 from service.files.read.grid import Layout, open_table
+from service.files.read.names_file import read_names
 from service.files.read.records_file import open_records, read_records
 
 HEAD = "record.reference,record.status,configuration.gear,configuration.lower,configuration.upper,configuration.shaft"
@@ -150,3 +152,15 @@ def _archive(name: str, content: bytes, method: int = zipfile.ZIP_DEFLATED) -> b
     with zipfile.ZipFile(out, "w", method) as archive:
         archive.writestr(name, content)
     return out.getvalue()
+
+
+def test_a_table_that_is_given_up_changes_nothing_for_another() -> None:
+    """The csv module has one limit a process: a reader that ends must not shorten the cells of one that still reads."""
+    long = b"a,b\n1,2\n3," + b"x" * 500_000 + b"\n"
+    first, second = (delimited(long, "utf-8", ",", name) for name in ("first", "second"))
+    next(first)
+    next(second)
+    first.close()
+    assert [len(cells[1]) for _, cells in second] == [1, 500_000]
+    with pytest.raises(Unreadable, match=r"names.csv: row 2, column name: .* 100,000 characters"):
+        read_names(b"name\n" + b"x" * 200_000 + b"\n", "names.csv")

@@ -13,13 +13,16 @@ LARGEST_CELL = 2_000_000
 SEPARATORS = ",;\t|"
 _LOOKED_AT = 65_536
 
+# The csv module has one limit for the whole process, too low for long measurements in one cell. It is set here once and never
+# set back: readers are generators that several threads may have open at a time, and each would undo the others' limit.
+csv.field_size_limit(LARGEST_CELL)
+
 
 def delimited(data: bytes | IO[bytes], encoding: str, separator: str, name: str) -> Iterator[tuple[int, list[str]]]:
     """Yield the number of each row, from 1, and its cells as they stand.
 
     Unreadable names the row: a quote left open, a cell too long for one.
     """
-    before = csv.field_size_limit(LARGEST_CELL)  # the module's own is too low for long measurements in one cell
     text = io.TextIOWrapper(io.BytesIO(data) if isinstance(data, bytes) else data, encoding=encoding, newline="")
     number = 0
     rows = csv.reader(text, delimiter=separator, strict=True)
@@ -33,8 +36,6 @@ def delimited(data: bytes | IO[bytes], encoding: str, separator: str, name: str)
             what = str(error)
         mend = "see that every quote is closed, and doubled inside text"
         raise Unreadable(f"{name}, row {number + 1}: {what}; {mend}") from None
-    finally:
-        csv.field_size_limit(before)
 
 
 def separator_of(data: bytes, encoding: str, known: Collection[str] = ()) -> str:

@@ -13,6 +13,8 @@ from service.files.read.decode import text_of
 from service.files.read.errors import Unreadable
 
 COLUMNS = ("name", "builder", "year", "loa_mm", "beam_mm")
+LONGEST = 100_000
+"""Characters in a cell: more is no list of names, a quote left open for instance."""
 
 
 @dataclass(frozen=True)
@@ -59,6 +61,9 @@ def _row(cells: dict[str, str], number: int, name: str) -> NameRow:
             raise where(column, f"a length ({got.why})")
         return got.value
 
+    for column, cell in cells.items():
+        if len(cell) > LONGEST:
+            raise where(column, f"a cell of at most {LONGEST:,} characters; see that every quote is closed")
     year = cells.get("year") or None
     if year and not re.fullmatch(r"[0-9]{4}", year):
         raise where("year", "a year, as 1979")
