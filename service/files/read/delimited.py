@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Generator
 from typing import IO
 
 from service.files.read.errors import Unreadable
@@ -18,7 +18,7 @@ _LOOKED_AT = 65_536
 csv.field_size_limit(LARGEST_CELL)
 
 
-def delimited(data: bytes | IO[bytes], encoding: str, separator: str, name: str) -> Iterator[tuple[int, list[str]]]:
+def delimited(data: bytes | IO[bytes], encoding: str, separator: str, name: str) -> Generator[tuple[int, list[str]]]:
     """Yield the number of each row, from 1, and its cells as they stand.
 
     Unreadable names the row: a quote left open, a cell too long for one.
