@@ -11,6 +11,7 @@ from fastapi import APIRouter, Request
 from starlette.responses import Response
 
 from service.api.examples import FORM
+from service.api.openapi import client_settings
 from service.api.problems import KINDS, Problem
 from service.api.who import Anybody
 
@@ -45,6 +46,7 @@ def get_docs(request: Request, _: Anybody) -> Response:
         f"<h2>Begin</h2><p>Put your key into <code>KEY</code>, then:</p><pre>{escape(curl(base))}</pre>",
         f"<p>The same in Python, with nothing installed:</p><pre>{escape(python(base))}</pre>",
         _manners(),
+        _client(document),
         "<h2>What there is</h2>",
         *(
             _operation(path, method, operations[method])
@@ -86,6 +88,12 @@ with urllib.request.urlopen(request) as response:
 for suggestion in answers[0]["suggestions"]:
     print(suggestion["rank"], suggestion["configuration"], suggestion["fit"]["verdict"])
 """
+
+
+def _client(document: dict[str, Any]) -> str:
+    how = "openapi-python-client makes one from <code>/openapi.json</code>. What is no JSON it is to leave as bytes: give it this"
+    settings = json.dumps(client_settings(document), indent=2)
+    return f"<h2>A typed client</h2><p>{how} as its <code>--config</code>:</p><pre>{escape(settings)}</pre>"
 
 
 def _manners() -> str:

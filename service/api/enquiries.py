@@ -14,7 +14,7 @@ from service.api.negotiate import chosen
 from service.api.once import IdempotencyKey, do_once, once
 from service.api.paging import Cursor, Limit
 from service.api.problems import Problem
-from service.api.shapes import EnquiryItem, EnquiryPage, EnquiryView, TextEnquiry
+from service.api.shapes import BYTES, EnquiryItem, EnquiryPage, EnquiryView, TextEnquiry
 from service.api.strict import JSON, StrictRoute, loads, media_type, see_json
 from service.api.who import EnquiriesRead, EnquiriesWrite, Service, actor
 from service.core.answer import Answer, Answers
@@ -105,7 +105,7 @@ def _item(one: Enquiry) -> dict[str, Any]:
 @routes.get(
     "/enquiries/{enquiry_id}",
     response_model=EnquiryView,
-    responses={200: {"content": {PLAIN: {"schema": {"type": "string"}}, SVG: {"schema": {"type": "string"}}}}},
+    responses={200: {"content": {PLAIN: {"schema": {"type": "string"}}, SVG: {"schema": BYTES}}}},
 )
 def get_enquiry(request: Request, enquiry_id: str, by: EnquiriesRead, service: Service) -> Response:
     """Get one enquiry; with `Accept: text/plain` the reply to it, with `image/svg+xml` the drawing."""
@@ -140,7 +140,7 @@ def get_reply(request: Request, enquiry_id: str, by: EnquiriesRead, service: Ser
 @routes.get(
     "/enquiries/{enquiry_id}/drawing.svg",
     response_class=Response,
-    responses={200: {"content": {SVG: {"schema": {"type": "string"}}}, "description": "The drawing"}},
+    responses={200: {"content": {SVG: {"schema": BYTES}}, "description": "The drawing"}},
 )
 def get_drawing(enquiry_id: str, by: EnquiriesRead, service: Service) -> Response:
     """Get the drawing of the best suggestion."""

@@ -1,4 +1,8 @@
-"""The service's OpenAPI 3.1 document: what the framework knows, every problem by status, and an example for each."""
+"""The service's OpenAPI 3.1 document: what the framework knows, every problem by status, and an example for each.
+
+A client generated from it is to need no mending by hand: shapes that are sent and given go by names of their own, and what
+is no JSON is said to be bytes. Held by tests/api/test_client.py.
+"""
 
 from __future__ import annotations
 
@@ -10,7 +14,7 @@ from fastapi.openapi.utils import get_openapi
 from service.api.etags import LISTED
 from service.api.examples import BY_SCHEMA, FORM
 from service.api.problems import KINDS, MEDIA, ProblemDocument
-from service.api.shapes import TextEnquiry
+from service.api.shapes import BYTES, TextEnquiry
 
 ALWAYS = ("bad-request", "method-not-allowed", "too-slow", "too-large", "too-many", "fault", "away")
 KEYED = ("unauthorized", "forbidden")
@@ -22,6 +26,16 @@ DEMANDED = {
     "If-Match": {"type": "string", "pattern": f"^({LISTED})$"},
 }
 REF = "#/components/schemas/"
+READ = ("application/json", "application/problem+json", "application/x-www-form-urlencoded", "text/plain", "text/html")
+"""Media types that a generator of clients reads by itself; every other it has to be told to leave as bytes."""
+REQUEST_ID = {
+    "name": "X-Request-ID",
+    "in": "header",
+    "required": False,
+    "description": "Your own name for this request, 1 to 64 letters, digits, `.`, `_` or `-`: it then stands in the log and "
+    "in the answer. Anything else is replaced.",
+    "schema": {"type": "string"},
+}
 
 
 def described(app: FastAPI) -> dict[str, Any]:
@@ -43,11 +57,26 @@ def described(app: FastAPI) -> dict[str, Any]:
                 if method in operations:
                     _complete(path, method, operations[method])
         _enquiry(document, schemas)
+        for name, schema in schemas.items():
+            if name.endswith(("-Input", "-Output")):  # the framework gives both of a pair the same title
+                schema["title"] = name.replace("-", "")
         for name, example in BY_SCHEMA.items():
             if name in schemas:
                 schemas[name].setdefault("examples", [example])
         app.openapi_schema = document
     return app.openapi_schema
+
+
+def client_settings(document: dict[str, Any]) -> dict[str, Any]:
+    """Return what openapi-python-client has to be told to leave as bytes, as its configuration."""
+    kinds = {
+        kind
+        for operations in document["paths"].values()
+        for operation in operations.values()
+        for said in (operation.get("requestBody", {}), *operation["responses"].values())
+        for kind in said.get("content", {})
+    }
+    return {"content_type_overrides": dict.fromkeys(sorted(kinds - set(READ)), "application/octet-stream")}
 
 
 def _schema(shape: Any, schemas: dict[str, Any]) -> dict[str, Any]:  # noqa: ANN401 - a pydantic model
@@ -73,6 +102,8 @@ def _complete(path: str, method: str, operation: dict[str, Any]) -> None:
     for one in operation.get("parameters", ()):
         if one["name"] in DEMANDED:  # the service says itself what it misses, by 400 and 428
             one |= {"required": True, "schema": DEMANDED[one["name"]]}
+    if "Idempotency-Key" in names:
+        operation["parameters"].append(dict(REQUEST_ID))
     operation["responses"].pop("422", None)
     for some, holds in kinds.items():
         for kind in some if holds else ():
@@ -120,6 +151,6 @@ def _enquiry(document: dict[str, Any], schemas: dict[str, Any]) -> None:
                     "text": {"value": {"text": "Tarnholt 36, 1991, reverse transom 985 mm high, rake 23 degrees."}},
                 },
             },
-            "message/rfc822": {"schema": {"type": "string"}, "examples": {"mail": {"value": letter}}},
+            "message/rfc822": {"schema": BYTES, "examples": {"mail": {"value": letter}}},
         },
     }

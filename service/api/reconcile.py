@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import html
+from collections.abc import Mapping, Sequence
 from contextlib import suppress
 from typing import Annotated, Any
 from urllib.parse import parse_qs
@@ -31,6 +32,7 @@ from service.core.hulls import HullDecision
 from service.core.record import HullModel
 from service.flow.resolve import resolve_name
 from service.flow.suggest_hulls import suggest_hulls
+from service.store.unit import UnitOfWork
 
 routes = APIRouter(prefix="/v1/reconcile", tags=["reconciliation"], route_class=StrictRoute)
 FORM = "application/x-www-form-urlencoded"
@@ -39,6 +41,7 @@ LONGEST_QUERY = 2000
 """Letters of a batch that comes by GET: many clients and proxies cut longer addresses."""
 MOST_YEAR, MOST_MM = 2100, 60_000
 Prefix = Annotated[str, Query(min_length=1, max_length=200, examples=["Tarn"])]
+Skip = Annotated[int, Query(ge=0, le=1000, description="How many suggestions to leave out.")]
 Id = Annotated[str, Query(alias="id", min_length=1, max_length=200)]
 SHAPE = {"type": "string", "description": "A JSON object of queries by name."}
 BODY = {
@@ -134,24 +137,30 @@ def _object(text: str) -> dict[str, Any]:
 
 def _matched(service: Running, batch: dict[str, Any]) -> dict[str, Any]:
     if len(batch) > MOST_QUERIES:
-        raise Problem("refused", f"{len(batch)} queries; the manifest's batchSize is {MOST_QUERIES}")
+        raise Problem("too-large", f"{len(batch)} queries; the manifest's batchSize is {MOST_QUERIES}")
     asked = {name: parse_shape(Asked, value) for name, value in batch.items()}
     with service.store.reading() as uow:
-        found = {}
-        for name, one in asked.items():
-            told = {each.pid: each.first for each in one.properties if each.pid in TOLD}
-            decision = resolve_name(
-                uow,
-                one.query,
-                builder=told.get("builder"),
-                year=_year(told.get("year")),
-                loa_mm=_length(told.get("loa_mm")),
-                beam_mm=_length(told.get("beam_mm")),
-            )
-            other = one.type is not None and TYPE["id"] not in ([one.type] if isinstance(one.type, str) else one.type)
-            nothing = other and one.type_strict in ("any", "all")
-            found[name] = {"result": [] if nothing else candidates(decision)[: one.limit]}
-    return found
+        by_id = uow.hulls.among({one.query for one in asked.values() if one.query})
+        return {name: {"result": _result(uow, one, by_id)} for name, one in asked.items()}
+
+
+def _result(uow: UnitOfWork, one: Asked, by_id: Mapping[str, HullModel]) -> list[dict[str, Any]]:
+    """Return the candidates of one query. A query that is an id is that hull model, as the protocol expects."""
+    other = one.type is not None and TYPE["id"] not in ([one.type] if isinstance(one.type, str) else one.type)
+    if not one.query or (other and one.type_strict in ("any", "all")):
+        return []  # without a name nothing stands for a hull model: properties tell those of a name apart
+    if one.query in by_id:
+        return _shown([(by_id[one.query], 1.0, True)])
+    told = {each.pid: each.first for each in one.properties if each.pid in TOLD}
+    decision = resolve_name(
+        uow,
+        one.query,
+        builder=told.get("builder"),
+        year=_year(told.get("year")),
+        loa_mm=_length(told.get("loa_mm")),
+        beam_mm=_length(told.get("beam_mm")),
+    )
+    return candidates(decision)[: one.limit]
 
 
 def candidates(decision: HullDecision) -> list[dict[str, Any]]:
@@ -159,6 +168,10 @@ def candidates(decision: HullDecision) -> list[dict[str, Any]]:
     likely = [] if decision.model is None else [(decision.model, decision.probability, True)]
     known = {decision.model.id} if decision.model else set()
     likely += [(one.model, one.probability, False) for one in decision.alternatives if one.model.id not in known]
+    return _shown(likely)
+
+
+def _shown(likely: Sequence[tuple[HullModel, float, bool]]) -> list[dict[str, Any]]:
     return [
         {
             "id": hull.id,
@@ -198,10 +211,8 @@ def _extended(service: Running, wanted: Extension) -> dict[str, Any]:
 
 
 @routes.get("/suggest/entity", response_model=dict[str, Any])
-def suggest_entity(
-    by: RecordsRead, service: Service, prefix: Prefix, cursor: Annotated[int, Query(ge=0, le=1000)] = 0
-) -> Response:
-    """Suggest hull models for the first letters of a name."""
+def suggest_entity(by: RecordsRead, service: Service, prefix: Prefix, cursor: Skip = 0) -> Response:
+    """Suggest hull models for the first letters of a name, or of an id."""
     del by
     with service.store.reading() as uow:
         found = suggest_hulls(uow, prefix, cursor + 10)[cursor:]
@@ -210,19 +221,21 @@ def suggest_entity(
 
 
 @routes.get("/suggest/property", response_model=dict[str, Any])
-def suggest_property(by: RecordsRead, prefix: Prefix) -> Response:
+def suggest_property(by: RecordsRead, prefix: Prefix, cursor: Skip = 0) -> Response:
     """Suggest what can be told of a boat beside its name."""
     del by
     wanted = prefix.casefold()
     found = [{"id": key, "name": name} for key, name in TOLD.items() if wanted in name.casefold() or wanted in key]
-    return JSONResponse({"result": found})
+    return JSONResponse({"result": found[cursor:]})
 
 
 @routes.get("/suggest/type", response_model=dict[str, Any])
-def suggest_type(by: RecordsRead, prefix: Prefix) -> Response:
+def suggest_type(by: RecordsRead, prefix: Prefix, cursor: Skip = 0) -> Response:
     """Suggest types: there is one."""
     del by
-    return JSONResponse({"result": [TYPE] if prefix.casefold() in TYPE["name"].casefold() else []})
+    wanted = prefix.casefold()
+    found = [TYPE] if any(wanted in text.casefold() for text in TYPE.values()) else []
+    return JSONResponse({"result": found[cursor:]})
 
 
 @routes.get("/properties", response_model=dict[str, Any])

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any, Literal, Self
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from service.core.record import HullModel
 
@@ -51,13 +51,19 @@ class Told(_Sent):
 
 
 class Query(_Sent):
-    """One name to be matched."""
+    """One name to be matched. Version 0.2 lets the name be left out where properties are told."""
 
-    query: str = Field(max_length=500)
+    query: str | None = Field(None, max_length=500)
     type: str | list[str] | None = None
-    limit: Annotated[int, Field(ge=1, le=100)] = 10
+    limit: Annotated[int, Field(ge=1)] = 10
     properties: list[Told] = Field([], max_length=50)
     type_strict: Literal["any", "all", "should"] | None = None
+
+    @model_validator(mode="after")
+    def _asks(self) -> Self:
+        if self.query is None and not self.properties:
+            raise ValueError("give a query, properties or both")
+        return self
 
 
 class Wanted(_Sent):

@@ -14,6 +14,8 @@ from service.core.hulls import HullDecision
 from service.core.record import Record, Status
 
 Event = Literal["answer.ready", "record.changed"]
+BYTES: dict[str, Any] = {"type": "string", "format": "binary"}
+"""The schema of what is no JSON."""
 
 
 class TextEnquiry(Shape):

@@ -7,7 +7,7 @@ from service.store.unit import UnitOfWork
 
 
 def suggest_hulls(uow: UnitOfWork, prefix: str, limit: int) -> tuple[HullModel, ...]:
-    """Return hull models of which a word begins with `prefix`, those whose name or alias does first."""
+    """Return hull models of which a word begins with `prefix`, those whose name, alias or id does first."""
     wanted = " ".join(prefix.casefold().split())
     with uow:
         named = uow.kept.get("hull names", uow.stamps.fleet(), lambda: _named(uow))
@@ -22,6 +22,6 @@ def suggest_hulls(uow: UnitOfWork, prefix: str, limit: int) -> tuple[HullModel, 
 
 def _named(uow: UnitOfWork) -> list[tuple[tuple[str, ...], HullModel]]:
     return [
-        (tuple(text.casefold() for text in dict.fromkeys((hull.model, str(hull), *hull.aliases))), hull)
+        (tuple(text.casefold() for text in dict.fromkeys((hull.model, str(hull), *hull.aliases, hull.id))), hull)
         for hull in uow.hulls.all()
     ]

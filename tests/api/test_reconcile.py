@@ -1,4 +1,4 @@
-"""The shapes of the W3C Reconciliation Service API 0.2, written down from its prose in reconciliation.json."""
+"""Hull models by the W3C Reconciliation Service API 0.2: its shapes stand in reconciliation.json, their source beside it."""
 
 from __future__ import annotations
 
@@ -20,6 +20,7 @@ def holds(shape: str, value: object) -> None:
 
 
 def matched(here: House, queries: dict[str, Any]) -> dict[str, Any]:
+    holds("queries", queries)
     response = here.client.post("/v1/reconcile", data={"queries": json.dumps(queries)}, headers=here.head("mine"))
     assert response.status_code == 200, response.text
     holds("results", response.json())
@@ -34,13 +35,36 @@ def test_the_manifest_needs_no_key(here: House) -> None:
     assert response.json()["authentication"] == {"type": "apiKey", "in": "header", "name": "X-API-Key"}
 
 
-def test_the_shapes_refuse_what_is_wrong() -> None:
+MANIFEST = {"versions": ["0.2"], "name": "x", "identifierSpace": "a:b", "schemaSpace": "a:b"}
+
+
+@pytest.mark.parametrize(
+    ("shape", "value"),
+    [
+        ("results", {"q0": {"result": [{"id": "a", "name": "b", "score": "high"}]}}),
+        ("results", {"q0": {}}),
+        ("results", [{"result": []}]),
+        ("manifest", {**MANIFEST, "versions": ["0.1"]}),
+        ("manifest", {**MANIFEST, "authentication": {"type": "apiKey", "in": "cookie", "name": "a"}}),
+        ("manifest", {**MANIFEST, "view": {"url": "https://example.com/${id}"}}),
+        ("manifest", {**MANIFEST, "defaultTypes": ["hull-model"]}),
+        ("manifest", {**MANIFEST, "preview": {"url": "https://example.com/{{id}}"}}),
+        ("manifest", {**MANIFEST, "extend": {"property_settings": [{"type": "select", "label": "a", "name": "b"}]}}),
+        ("queries", {"q0": {}}),
+        ("queries", {"q0": {"properties": []}}),
+        ("queries", {"q0": {"query": "a", "conditions": []}}),
+        ("suggested type", {"result": ["hull-model"]}),
+        ("extend", {"ids": ["a"], "properties": ["b"]}),
+        ("extended", {"meta": [], "rows": {"a": {"b": [{"str": 7}]}}}),
+        ("extended", {"meta": [], "rows": {"a": {"b": [{"bool": True}]}}}),
+        ("extended", {"meta": [], "rows": {"a": {"b": [{"date": "1988"}]}}}),
+        ("extended", {"rows": {}}),
+    ],
+)
+def test_the_shapes_refuse_what_is_wrong(shape: str, value: object) -> None:
+    holds("manifest", MANIFEST)
     with pytest.raises(jsonschema_rs.ValidationError):
-        holds("results", {"q0": {"result": [{"id": "a", "name": "b", "score": "high"}]}})
-    with pytest.raises(jsonschema_rs.ValidationError):
-        holds("manifest", {"versions": ["0.1"], "name": "x", "identifierSpace": "a:b", "schemaSpace": "a:b"})
-    with pytest.raises(jsonschema_rs.ValidationError):
-        holds("extended", {"meta": [], "rows": {"a": {"b": [{"str": 7}]}}})
+        holds(shape, value)
 
 
 def test_a_sheet_of_names_is_matched_to_its_own_hull_models(here: House) -> None:
@@ -57,6 +81,24 @@ def test_a_sheet_of_names_is_matched_to_its_own_hull_models(here: House) -> None
     first = [found[f"q{number}"]["result"][0] for number in range(len(rows))]
     assert [one["id"] for one in first] == [row["id"] for row in rows]
     assert all(one["match"] for one in first)
+    for one in found.values():
+        scores = [candidate["score"] for candidate in one["result"]]
+        assert scores == sorted(scores, reverse=True)
+
+
+def test_every_hull_model_is_found_by_its_id(here: House) -> None:
+    rows = list(csv.DictReader((FIXTURES / "hulls.csv").read_text("utf-8").splitlines()))
+    found = matched(here, {row["id"]: {"query": row["id"]} for row in rows})
+    assert {name: [one["id"] for one in said["result"]] for name, said in found.items()} == {
+        name: [name] for name in found
+    }
+    first = here.get(f"/v1/reconcile/suggest/entity?prefix={rows[0]['id'][:-1]}").json()["result"]
+    assert rows[0]["id"] in [one["id"] for one in first]
+
+
+def test_a_query_may_tell_properties_alone(here: House) -> None:
+    found = matched(here, {"a": {"properties": [{"pid": "loa_mm", "v": [10980, "10,98 m"]}]}})
+    assert found == {"a": {"result": []}}
 
 
 def test_what_is_not_sure_matches_nothing_by_itself(here: House) -> None:
@@ -90,6 +132,7 @@ def test_hull_models_are_extended(here: House) -> None:
         "ids": ["tarnholt-36", "nobody"],
         "properties": [{"id": "loa_mm"}, {"id": "first_year"}, {"id": "builder"}],
     }
+    holds("extend", wanted)
     response = here.client.post("/v1/reconcile", data={"extend": json.dumps(wanted)}, headers=here.head("mine"))
     holds("extended", response.json())
     assert response.json()["rows"] == {
@@ -107,8 +150,12 @@ def test_suggestions_and_flyouts_work_from_the_manifest_alone(here: House) -> No
     for kind, prefix in (("entity", "tarnholt 3"), ("property", "len"), ("type", "hull")):
         service = manifest["suggest"][kind]
         found = here.client.get(service["service_path"], params={"prefix": prefix}, headers=here.head("mine"))
-        holds("suggested", found.json())
+        holds(f"suggested {kind}", found.json())
         first = found.json()["result"][0]
+        skipped = here.client.get(
+            service["service_path"], params={"prefix": prefix, "cursor": 1}, headers=here.head("mine")
+        )
+        assert skipped.json()["result"][:5] == found.json()["result"][1:6]
         path = service["flyout_service_path"].replace("${id}", first["id"])
         holds("flyout", here.get(path).json())
     proposed = here.get(manifest["extend"]["propose_properties"]["service_path"] + "?type=hull-model&limit=3")
@@ -134,7 +181,8 @@ def test_pages_of_other_sites_may_ask_here_and_nowhere_else(here: House) -> None
     ("form", "status"),
     [({}, 400), ({"queries": "{"}, 400), ({"queries": "[]"}, 400), ({"queries": '{"q": 7}'}, 422), ({"other": "x"}, 400),
      ({"queries": "{}", "extend": "{}"}, 400), ({"extend": '{"ids": "x"}'}, 422),
-     ({"queries": json.dumps({f"q{n}": {"query": "a"} for n in range(51)})}, 422)],
+     ({"queries": '{"q": {}}'}, 422), ({"queries": '{"q": {"query": "a", "limit": 0}}'}, 422),
+     ({"queries": json.dumps({f"q{n}": {"query": "a"} for n in range(51)})}, 413)],
 )  # fmt: skip
 def test_what_is_no_batch_is_refused(here: House, form: dict[str, str], status: int) -> None:
     response = here.client.post("/v1/reconcile", data=form, headers=here.head("mine"))
