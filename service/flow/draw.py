@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from service.core.answer import Answer
 from service.core.drawing import views
+from service.core.drawing.lengths import in_inches
 from service.files.write.svg import write_svg
 from service.store.unit import UnitOfWork
 
@@ -14,7 +15,7 @@ def draw_answer(uow: UnitOfWork, answer: Answer) -> str | None:
     if not answer.suggestions or catalogue is None:
         return None
     best = answer.suggestions[0]
-    shown = views(answer.form, best.fit, catalogue)
+    shown = views(answer.form, best.fit, catalogue, inches=in_inches(answer.form.enquiry.country))
     if not shown:
         return None
     boat = answer.hull.model if answer.hull and answer.hull.model else answer.form.boat.model or "boat"

@@ -1,105 +1,188 @@
-"""Views -> one SVG sheet: black lines and hatches on white, readable in grey, in the file's own millimetres."""
+"""Views -> SVG in mm of paper: lines and hatches on white, readable in grey, printed at its scale where printed as it is."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from typing import Literal
 from xml.sax.saxutils import escape
 
-from service.core.drawing import Dimension, Outline, View
+from service.core.drawing import letters
+from service.core.drawing.ink import (
+    CLASH_WEIGHT,
+    DOT_MM,
+    HATCH_WEIGHT,
+    INKS,
+    TICK_MM,
+    hatching,
+    ordered,
+)
+from service.core.drawing.laid import Laid, Measure, Text
+from service.core.drawing.lay import fitted, lay
+from service.core.drawing.shapes import Point, View
 
-STYLE = """
-.hull{fill:#efece4;stroke:#222;stroke-width:1.2}
-.rudder{fill:none;stroke:#555;stroke-dasharray:7 3}
-.obstacle{fill:url(#hatch);stroke:#777;stroke-dasharray:2 2}
-.metal{fill:#fff;stroke:#111;stroke-width:1.4}
-.blade{fill:#dfe6ea;stroke:#111;stroke-width:1.2}
-.vane{fill:none;stroke:#888;stroke-dasharray:5 4}
-.pad{fill:#c9b48a;stroke:#5a4a28}
-.water{fill:none;stroke:#2b5f86;stroke-width:1.2}
-.dimension{fill:none;stroke:#333;stroke-width:.7}
-text{font:11px 'DejaVu Sans',Verdana,sans-serif;fill:#111}
-.head{font-size:14px}.small{font-size:10px;fill:#444}
-"""
-Place = Callable[[tuple[float, float]], tuple[float, float]]
-PIXELS_PER_MM = 0.22
-EDGE, GAP, TICK = 46.0, 60.0, 4.0
-SHORT = 34.0
-"""An upright dimension shorter than this has its figure beyond its end."""
+Place = Callable[[Point], Point]
+EDGE, GAP = 8.0, 6.0
+"""Paper about the sheet, and between views (mm)."""
+HEAD, BODY = 4.6, 2.7
+"""Size of heading and lines of text (mm)."""
+ROOM = 190.0, 270.0
+"""A single view is drawn at the largest scale at which it fits into so much: A4, and Letter but for a margin (mm)."""
+SHEET_SCALES = (10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0)
+WIDE = 330.0
+"""A sheet of several views is not to be wider than this (mm)."""
+WORDS = 30.0
+"""What figures and words beside a view take of its width at least (mm)."""
+FACES = "'DejaVu Sans','Bitstream Vera Sans',Verdana,sans-serif"
+
+
+def write_view(view: View, heading: str) -> str:
+    """Return one view as SVG, at the largest scale of the series at which it fits A4. The heading is its title."""
+    laid = fitted(view, *ROOM)
+    return _sheet([(laid, EDGE, 0.0)], laid.size[0] + 2 * EDGE, laid.size[1] + EDGE, heading, [])
 
 
 def write_svg(views: Sequence[View], heading: str, lines: Sequence[str]) -> str:
-    """Return a sheet with the views side by side to one scale, a heading above and lines of text below."""
-    width, height = EDGE, 0.0
-    placed = []
-    for view in views:
-        left, right, low, high = view.box
-        placed.append((view, width - left * PIXELS_PER_MM))
-        width += (right - left + 420) * PIXELS_PER_MM + GAP
-        height = max(height, (high - low + 260) * PIXELS_PER_MM)
-    bottom = min(v.box[2] for v in views)
-    base = EDGE + 30 + height + bottom * PIXELS_PER_MM
-    below = base - bottom * PIXELS_PER_MM + 40
-    width = max(width, EDGE * 2 + 7.2 * max((len(line) for line in lines), default=0))
-    parts = [_open(width, below + 16 * len(lines) + 20, heading, views)]
-    parts.append(f'<text class="head" x="{EDGE}" y="{EDGE - 14}">{escape(heading)}</text>')
-    for view, x0 in placed:
-        parts.append(_view(view, x0, base))
-    parts += [
-        f'<text class="small" x="{EDGE}" y="{below + 16 * n:.1f}">{escape(line)}</text>' for n, line in enumerate(lines)
-    ]
+    """Return a sheet with side and stern view beside each other, the plan below, all to one scale, and lines of text."""
+    side, stern, plan = _together(views)
+    wide = max(side.size[0] + GAP + stern.size[0], plan.size[0] + GAP + 90.0)
+    high = max(side.size[1], stern.size[1])
+    placed = [
+        (side, EDGE, high - side.size[1]), (stern, EDGE + side.size[0] + GAP, high - stern.size[1]),
+        (plan, EDGE, high + GAP),
+    ]  # fmt: skip
+    return _sheet(placed, wide + 2 * EDGE, high + GAP + plan.size[1], heading, lines)
+
+
+def _together(views: Sequence[View]) -> list[Laid]:
+    """Return three views at the largest scale at which they go on one sheet."""
+    shown = [next(view for view in views if view.key == key) for key in ("side", "stern", "plan")]
+    found: list[Laid] = []
+    bare = sum(view.box[1] - view.box[0] for view in shown[:2])
+    for one_to in SHEET_SCALES:
+        if bare / one_to + 2 * WORDS > WIDE and one_to != SHEET_SCALES[-1]:
+            continue
+        found = [lay(view, 1.0 / one_to) for view in shown]
+        if found[0].size[0] + found[1].size[0] <= WIDE:
+            break
+    return found
+
+
+def _sheet(
+    placed: Sequence[tuple[Laid, float, float]], wide: float, high: float, heading: str, lines: Sequence[str]
+) -> str:
+    """Return the whole file: the heading above, each view with its upper left corner at a place, lines beside the last one."""
+    heads = letters.wrapped(heading, wide - 2 * EDGE, HEAD, bold=True)
+    top = EDGE + HEAD * letters.PITCH * len(heads) + 2.0
+    last, x, y = placed[-1]
+    column = x + last.size[0] + GAP
+    told = [row for line in lines for row in (*letters.wrapped(line, wide - column - EDGE, BODY), "")]
+    down = top + y + 3.0
+    high = max(top + high, down + BODY * letters.PITCH * len(told)) + EDGE
+    parts = [_open(wide, high, heading, [laid.view for laid, _, _ in placed])]
+    parts += [_plain(EDGE, EDGE + HEAD * (1 + letters.PITCH * n), row, "head") for n, row in enumerate(heads)]
+    for laid, left, below in placed:
+        parts += ["<g>", *_view(laid, left - laid.box[0] * laid.scale, top + below + laid.box[3] * laid.scale), "</g>"]
+    parts += [_plain(column, down + BODY * letters.PITCH * n, row, "body") for n, row in enumerate(told) if row]
     return "\n".join([*parts, "</svg>\n"])
 
 
-def _open(width: float, height: float, heading: str, views: Sequence[View]) -> str:
+def _open(wide: float, high: float, heading: str, views: Sequence[View]) -> str:
     said = " ".join(view.says for view in views)
     return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" width="{width:.0f}" height="{height:.0f}" '
-        f'viewBox="0 0 {width:.0f} {height:.0f}" role="img" aria-labelledby="name said">'
-        f'<title id="name">{escape(heading)}</title><desc id="said">{escape(said)}</desc>'
-        f"<style>{STYLE}</style><defs><pattern id='hatch' width='7' height='7' patternUnits='userSpaceOnUse'>"
-        "<path d='M0 7 L7 0' stroke='#999' stroke-width='.8'/></pattern></defs>"
-        f'<rect width="{width:.0f}" height="{height:.0f}" fill="#fff"/>'
+        f'<svg xmlns="http://www.w3.org/2000/svg" width="{wide:.1f}mm" height="{high:.1f}mm" '
+        f'viewBox="0 0 {wide:.1f} {high:.1f}" role="img" aria-labelledby="name said">\n'
+        f'<title id="name">{_clean(heading)}</title>\n<desc id="said">{_clean(said)}</desc>\n<style>{_style()}</style>\n'
+        f'<rect width="{wide:.1f}" height="{high:.1f}" fill="#fff"/>'
     )
 
 
-def _view(view: View, x0: float, base: float) -> str:
-    def at(point: tuple[float, float]) -> tuple[float, float]:
-        return x0 + point[0] * PIXELS_PER_MM, base - point[1] * PIXELS_PER_MM
-
-    shapes = [_outline(outline, at) for outline in view.outlines]
-    marks = [_dimension(mark, at) for mark in view.dimensions]
-    title = f'<text class="small" x="{x0 + view.box[0] * PIXELS_PER_MM:.1f}" y="{EDGE + 12}">{escape(view.title)}, lengths in mm</text>'
-    return "\n".join(["<g>", title, *shapes, *marks, "</g>"])
-
-
-def _outline(outline: Outline, at: Place) -> str:
-    points = " ".join(f"{x:.1f},{y:.1f}" for x, y in map(at, outline.points))
-    tag = "polygon" if outline.closed else "polyline"
-    tip = f"<title>{escape(outline.label)}</title>" if outline.label else ""
-    drawn = f'<{tag} class="{outline.layer}" points="{points}">{tip}</{tag}>'
-    if not outline.shown:
-        return drawn
-    x, y = at((min(p[0] for p in outline.points), max(p[1] for p in outline.points)))
-    return f'{drawn}<text class="small" x="{x:.1f}" y="{y - 3:.1f}">{escape(outline.label)}</text>'
+def _style() -> str:
+    rules = [
+        f".{layer}{{fill:{ink.fill or 'none'};stroke:{ink.stroke};stroke-width:{ink.weight:g}"
+        + (f";stroke-dasharray:{' '.join(f'{d:g}' for d in ink.dashes)}" if ink.dashes else "")
+        + "}"
+        for layer, ink in INKS.items()
+    ]
+    rules += [
+        ".open{fill:none}",
+        f".hatch{{fill:none;stroke:#555;stroke-width:{HATCH_WEIGHT:g}}}",
+        f".cross{{fill:none;stroke:{INKS['clash'].stroke};stroke-width:{CLASH_WEIGHT:g}}}",
+        f"text{{font-family:{FACES};fill:#111;stroke:none}}",
+        f".bold,.head{{font-weight:bold}}.head{{font-size:{HEAD:g}px}}.body{{font-size:{BODY:g}px}}",
+        f".wrong{{fill:{INKS['clash'].stroke}}}.blank{{fill:#fff}}.dot{{fill:#222}}",
+    ]
+    return "\n".join(rules)
 
 
-def _dimension(mark: Dimension, at: Place) -> str:
-    (x1, y1), (x2, y2) = at(mark.start), at(mark.end)
-    away = mark.away * PIXELS_PER_MM
-    upright = abs(x1 - x2) < abs(y1 - y2)
-    if upright:
-        x = max(x1, x2) + away
-        line = f"M{x1:.1f} {y1:.1f}H{x + TICK:.1f}M{x2:.1f} {y2:.1f}H{x + TICK:.1f}M{x:.1f} {y1:.1f}V{y2:.1f}"
-        ends = "".join(f"M{x - TICK:.1f} {y + TICK:.1f}L{x + TICK:.1f} {y - TICK:.1f}" for y in (y1, y2))
-        if abs(y1 - y2) < SHORT:
-            y = max(y1, y2) + 13 if mark.start[1] > mark.end[1] else min(y1, y2) - 6
-            return f'<path class="dimension" d="{line}{ends}"/><text x="{x:.1f}" y="{y:.1f}" text-anchor="middle">{mark.text}</text>'
-        middle = (y1 + y2) / 2
-        turn = f"rotate(-90 {x - 4:.1f} {middle:.1f})"
-        text = f'<text x="{x - 4:.1f}" y="{middle:.1f}" text-anchor="middle" transform="{turn}">{mark.text}</text>'
-    else:
-        y = min(y1, y2) - away
-        line = f"M{x1:.1f} {y1:.1f}V{y - TICK:.1f}M{x2:.1f} {y2:.1f}V{y - TICK:.1f}M{x1:.1f} {y:.1f}H{x2:.1f}"
-        ends = "".join(f"M{x - TICK:.1f} {y + TICK:.1f}L{x + TICK:.1f} {y - TICK:.1f}" for x in (x1, x2))
-        text = f'<text x="{(x1 + x2) / 2:.1f}" y="{y - 4:.1f}" text-anchor="middle">{mark.text}</text>'
-    return f'<path class="dimension" d="{line}{ends}"/>{text}'
+def _view(laid: Laid, x0: float, y0: float) -> Iterator[str]:
+    """Give the parts of a view: what is at (0, 0) in it stands at (x0, y0), in mm of paper, y down."""
+    scale = laid.scale
+
+    def at(point: Point) -> Point:
+        return x0 + point[0] * scale, y0 - point[1] * scale
+
+    for outline in ordered(laid.view):
+        points = " ".join(f"{x:.2f},{y:.2f}" for x, y in map(at, outline.points))
+        tag, kind = ("polygon", outline.layer) if outline.closed else ("polyline", f"{outline.layer} open")
+        name = f"<title>{_clean(outline.label)}</title>" if outline.label else ""
+        yield f'<{tag} class="{kind}" points="{points}">{name}</{tag}>'
+        strokes = hatching(outline, scale)
+        if strokes:
+            yield _path("cross" if outline.layer == "clash" else "hatch", ((at(a), at(b)) for a, b in strokes))
+    for disc in laid.view.discs:
+        x, y = at(disc.centre)
+        yield f'<circle class="{disc.layer} open" cx="{x:.2f}" cy="{y:.2f}" r="{disc.radius * scale:.2f}"/>'
+    for measure in laid.measures:
+        yield from _measure(measure, laid, at)
+    for leader in laid.leaders:
+        yield _path("note", [(at(leader.start), at(leader.end))])
+        yield _circle("dot", at(leader.end), DOT_MM)
+    for ring in laid.rings:
+        yield _circle("note blank", at(ring.centre), ring.radius * scale)
+    for text in laid.texts:
+        yield _text(text, at, scale)
+
+
+def _measure(measure: Measure, laid: Laid, at: Place) -> Iterator[str]:
+    tick = TICK_MM / laid.scale
+    slashes = [((x - tick, y - tick), (x + tick, y + tick)) for x, y in measure.line]
+    yield _path("dimension", ((at(a), at(b)) for a, b in (measure.line, *measure.feet, *slashes)))
+    yield _text(measure.figure, at, laid.scale)
+
+
+def _text(text: Text, at: Place, scale: float) -> str:
+    x, y = at(text.at)
+    back = ""
+    if text.blank:
+        left, right, low, high = text.box
+        bx, by = at((left, high))
+        back = (
+            f'<rect class="blank" x="{bx:.2f}" y="{by:.2f}" width="{(right - left) * scale:.2f}" '
+            f'height="{(high - low) * scale:.2f}"/>'
+        )
+    anchor = ' text-anchor="middle"' if text.anchor == "middle" else ""
+    turn = f' transform="rotate(-90 {x:.2f} {y:.2f})"' if text.turned else ""
+    kind = " ".join(filter(None, ["bold" if text.bold else "", "wrong" if text.layer == "clash" else ""]))
+    style = f' class="{kind}"' if kind else ""
+    return (
+        f'{back}<text x="{x:.2f}" y="{y:.2f}" font-size="{text.size * scale:.2f}"{anchor}{turn}{style}>'
+        f"{_clean(text.text)}</text>"
+    )
+
+
+def _plain(x: float, y: float, text: str, kind: Literal["head", "body"]) -> str:
+    return f'<text class="{kind}" x="{x:.2f}" y="{y:.2f}">{_clean(text)}</text>'
+
+
+def _circle(kind: str, at: Point, radius: float) -> str:
+    return f'<circle class="{kind}" cx="{at[0]:.2f}" cy="{at[1]:.2f}" r="{radius:.2f}"/>'
+
+
+def _path(kind: str, strokes: Iterable[tuple[Point, Point]]) -> str:
+    drawn = "".join(f"M{a[0]:.2f} {a[1]:.2f}L{b[0]:.2f} {b[1]:.2f}" for a, b in strokes)
+    return f'<path class="{kind}" d="{drawn}"/>'
+
+
+def _clean(text: str) -> str:
+    """Return the text as XML may hold it: escaped, a space for every character that no XML file may contain."""
+    return escape("".join(c if c.isprintable() or c == "\n" else " " for c in text))

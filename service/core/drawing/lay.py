@@ -1,0 +1,216 @@
+"""A view laid out at a scale: dimensions in rows, words beside what they name, the rest as numbers with a key below.
+
+Words of a drawing keep their size on paper whatever its scale, so where they go depends on it. Nothing is cut off: what
+finds no place beside its point becomes a number there, and its words stand in the key.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Sequence
+
+from service.core.drawing import letters, measures
+from service.core.drawing.laid import Laid, Leader, Measure, Ring, Text
+from service.core.drawing.place import Rect, Room, Spot
+from service.core.drawing.shapes import Disc, Note, Point, View
+
+LETTER, TITLE = 2.5, 3.4
+"""Size of words and of a view's title on paper (mm)."""
+BROAD = 46.0
+"""A note is broken into lines of at most so many mm of paper."""
+MANY = 9
+"""With more listed notes than this all of them become numbers."""
+FIGURED = 4.0
+"""How much more than over another line words avoid to stand over a dimension's."""
+DEAR = 120.0
+"""A place that costs more than this is worse than a number with a key (cells)."""
+MARGIN, ABOUT = 3.0, 55.0
+"""Paper left about everything, and how far from the drawing words may stand (mm)."""
+KEY_COLUMN, RING = 62.0, 2.6
+"""Width of a column of the key, and radius of the ring about a number (mm of paper)."""
+ROUND = 24
+SERIES = (1.0, 2.0, 2.5, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 75.0, 100.0, 200.0, 500.0)
+"""Scales 1:N that are used; 1:15, 1:25 and so on read as easily as those of ISO 5455 (1, 2, 5, 10, ...)."""
+
+
+def _same(text: str) -> str:
+    return text
+
+
+def lay(view: View, scale: float, spelled: Callable[[str], str] = _same, *, told: float | None = None) -> Laid:
+    """Return the view laid out at a scale (mm of paper for one mm). `spelled`: how a writer writes what it cannot set.
+
+    `told`: the N of 1:N that its title says, where the writer shrinks all of it.
+    """
+    return _Layout(view, scale, spelled, told or 1.0 / scale).done()
+
+
+def fitted(view: View, wide: float, high: float, spelled: Callable[[str], str] = _same) -> Laid:
+    """Return the view at the largest scale of the series at which all of it is within so many mm of paper.
+
+    Where even the smallest is too large, the smallest: the writer then shrinks it, words and all.
+    """
+    left, right, low, top = view.box
+    found = None
+    for one_to in SERIES:
+        if (right - left) / one_to > wide or (top - low) / one_to > high:
+            continue
+        found = lay(view, 1.0 / one_to, spelled)
+        if found.size[0] <= wide and found.size[1] <= high:
+            return found
+    return found or lay(view, 1.0 / SERIES[-1], spelled)
+
+
+class _Layout:
+    def __init__(self, view: View, scale: float, spelled: Callable[[str], str], told: float) -> None:
+        self.view, self.scale, self.spelled, self.told = view, scale, spelled, told
+        self.size = LETTER / scale
+        self.texts: list[Text] = []
+        self.leaders: list[Leader] = []
+        self.rings: list[Ring] = []
+        self.key: list[str] = []
+        left, right, low, high = view.box
+        ats = [m.at for m in view.dimensions if m.at is not None and m.axis == "x"]
+        box = left, right, min(low, *ats, low), max(high, *ats, high)
+        self.measures = self._outside(box)
+        self.room = self._room(box)
+
+    def done(self) -> Laid:
+        """Place everything, most urgent first, then set key, remarks and title about it."""
+        for mark in self.view.dimensions:
+            if mark.at is not None:
+                found = measures.in_place(mark, self.room, self.size, self.scale)
+                self.measures.append(found)
+                self.room.line(found.line, FIGURED)
+        notes = sorted(self.view.notes, key=lambda n: (not n.urgent, n.listed))
+        many = sum(note.listed for note in notes) > MANY
+        for note in notes:
+            spot = None if many and note.listed else self._spot(note)
+            if spot is None:
+                self._number(note)
+        box = self._within()
+        self._below(box)
+        self._title(self._within())
+        left, right, low, high = self._within()
+        margin = MARGIN / self.scale
+        return Laid(
+            self.view, self.scale, tuple(self.texts), tuple(self.measures), tuple(self.leaders), tuple(self.rings),
+            (left - margin, right + margin, low - margin, high + margin),
+        )  # fmt: skip
+
+    def _outside(self, box: Rect) -> list[Measure]:
+        found: list[Measure] = []
+        for side in ("left", "right", "below", "above"):
+            marks = [m for m in self.view.dimensions if m.at is None and m.side == side]
+            found += measures.beside(marks, box, self.size, self.scale)
+        return found
+
+    def _room(self, box: Rect) -> Room:
+        cell = 1.0 / self.scale
+        within = _about([box, *(m.figure.box for m in self.measures), *(_rect(m.line) for m in self.measures)])
+        far = ABOUT * cell
+        room = Room((within[0] - far, within[1] + far, within[2] - far, within[3] + far), within, cell)
+        for outline in self.view.outlines:
+            ring = (*outline.points, outline.points[0]) if outline.closed else outline.points
+            room.line(ring, 0.4 if outline.layer == "centre" else 1.0)
+            if outline.hatched:
+                room.fill(_rect(outline.points), 0.7)
+        for disc in self.view.discs:
+            room.line(_circle(disc), 0.6)
+        for one in self.measures:
+            room.line(one.line, FIGURED)
+            for foot in one.feet:
+                room.line(foot, 0.8)
+            room.take(one.figure.box)
+        return room
+
+    def _spot(self, note: Note) -> Spot | None:
+        """Set a note in words beside its point; None where every place is too dear."""
+        lines = letters.wrapped(self.spelled(note.text), BROAD / self.scale, self.size, bold=note.urgent)
+        wide = max(letters.width(line, self.size, bold=note.urgent) for line in lines)
+        high = (len(lines) - 1) * letters.PITCH * self.size + (letters.RISE + letters.DROP) * self.size
+        found = [self.room.find(at, wide, high) for at in (note.at, *note.others)]
+        spot = min((s for s in found if s is not None), key=lambda s: s.cost, default=None)
+        if spot is None or spot.cost > DEAR:
+            return None
+        self.room.settle(spot)
+        self._lines(lines, (spot.rect[0], spot.rect[3]), bold=note.urgent, note=note)
+        self._leader(spot, note)
+        return spot
+
+    def _lines(self, lines: Sequence[str], corner: Point, *, bold: bool, note: Note) -> None:
+        x, top = corner
+        for n, line in enumerate(lines):
+            base = top - letters.RISE * self.size - n * letters.PITCH * self.size
+            self.texts.append(Text((x, base), line, self.size, bold=bold, layer=note.layer))
+
+    def _leader(self, spot: Spot, note: Note) -> None:
+        if spot.leader is not None:
+            self.leaders.append(Leader(*spot.leader, layer=note.layer))
+
+    def _number(self, note: Note) -> None:
+        """Put a number in a ring at the note's point, and its words into the key."""
+        self.key.append(self.spelled(note.text))
+        wide = 2 * RING / self.scale
+        spot = self.room.find(note.at, wide, wide)
+        if spot is None:  # nothing free as far as words may stand: above everything there is
+            left, _, _, high = _about([self.room.within, *self.room.taken])
+            rect = (left, left + wide, high + wide, high + 2 * wide)
+            spot = Spot(rect, ((left + wide / 2, high + wide), note.at), 0.0)
+        self.room.settle(spot)
+        middle = ((spot.rect[0] + spot.rect[1]) / 2, (spot.rect[2] + spot.rect[3]) / 2)
+        self.rings.append(Ring(middle, wide / 2))
+        base = (middle[0], middle[1] - 0.36 * self.size)
+        self.texts.append(Text(base, str(len(self.key)), self.size, "middle", bold=note.urgent, layer=note.layer))
+        self._leader(spot, note)
+
+    def _below(self, box: Rect) -> None:
+        """Set the key in columns under the drawing, and the remarks under it over its whole width."""
+        left, right, low, _ = box
+        pitch = letters.PITCH * self.size
+        wide = KEY_COLUMN / self.scale
+        columns = max(int((right - left) / wide), 1)
+        entries = [
+            letters.wrapped(f"{n}: {text}", wide - self.size, self.size) for n, text in enumerate(self.key, start=1)
+        ]
+        down = low - 2 * pitch
+        lowest, share = down, -(-sum(map(len, entries)) // columns)
+        column, at = 0, 0
+        for lines in entries:
+            if at and at + len(lines) > share + 1 and column < columns - 1:
+                column, at = column + 1, 0
+            for line in lines:
+                self.texts.append(Text((left + column * wide, down - at * pitch), line, self.size))
+                at += 1
+            lowest = min(lowest, down - at * pitch)
+        at = 0
+        for remark in self.view.remarks:
+            for line in letters.wrapped(self.spelled(remark), max(right - left, wide), self.size):
+                self.texts.append(Text((left, lowest - at * pitch), line, self.size))
+                at += 1
+
+    def _title(self, box: Rect) -> None:
+        size = TITLE / self.scale
+        said = f"{self.view.title}  1:{self.told:.3g}, lengths in {self.view.lengths}"
+        self.texts.append(Text((box[0], box[3] + size), self.spelled(said), size, bold=True))
+
+    def _within(self) -> Rect:
+        return _about([
+            self.room.within, *(t.box for t in self.texts), *(m.figure.box for m in self.measures),
+            *((r.centre[0] - r.radius, r.centre[0] + r.radius, r.centre[1] - r.radius, r.centre[1] + r.radius) for r in self.rings),
+        ])  # fmt: skip
+
+
+def _circle(disc: Disc) -> tuple[Point, ...]:
+    (x, y), r = disc.centre, disc.radius
+    turns = [2 * math.pi * n / ROUND for n in range(ROUND + 1)]
+    return tuple((x + r * math.cos(a), y + r * math.sin(a)) for a in turns)
+
+
+def _rect(points: Sequence[Point]) -> Rect:
+    xs, ys = zip(*points, strict=True)
+    return min(xs), max(xs), min(ys), max(ys)
+
+
+def _about(rects: Sequence[Rect]) -> Rect:
+    return min(r[0] for r in rects), max(r[1] for r in rects), min(r[2] for r in rects), max(r[3] for r in rects)
