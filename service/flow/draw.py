@@ -1,30 +1,111 @@
-"""Draw the best suggestion of an answer."""
+"""Draw the best suggestion of an answer: the sheet, each view, CAD, drilling template, pads as solids."""
 
 from __future__ import annotations
 
-from service.core.answer import Answer
-from service.core.drawing import views
-from service.core.drawing.lengths import in_inches
-from service.files.write.svg import write_svg
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
+
+from service.core.answer import Answer, Suggestion
+from service.core.drawing import Scene, View, scene, views_of
+from service.core.drawing.lengths import in_inches, on_letter
+from service.core.drawing.template import before_drilling, templates
+from service.files.write.svg import write_svg, write_view
 from service.store.unit import UnitOfWork
 
 
-def draw_answer(uow: UnitOfWork, answer: Answer) -> str | None:
-    """Return the SVG sheet of the best suggestion, None where there is none or its catalogue is not kept here."""
+@dataclass(frozen=True)
+class Drawn:
+    """One file of an answer: its name without a number, what it is, and its bytes, the same for the same answer."""
+
+    name: str
+    media: str
+    content: bytes
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """What there is to draw of an answer, before any writer."""
+
+    answer: Answer
+    best: Suggestion
+    scene: Scene
+
+    @property
+    def country(self) -> str | None:
+        """Return where it was asked from, None where nobody said."""
+        return self.answer.form.enquiry.country
+
+    @property
+    def inches(self) -> bool:
+        """Say whether inches stand beside the millimetres."""
+        return in_inches(self.country)
+
+    @cached_property
+    def views(self) -> tuple[View, ...]:
+        """Return the views from starboard, from aft and from above, then what is drilled for either bracket."""
+        return views_of(self.scene, inches=self.inches)
+
+    @property
+    def boat(self) -> str:
+        """Return what the boat is called: her model, and her own name where she has one."""
+        hull, said = self.answer.hull, self.answer.form.boat
+        model = str(hull.model) if hull and hull.model else said.model or "boat"
+        return f"{model}, {said.name}" if said.name else model
+
+    @property
+    def heading(self) -> str:
+        """Return the boat and what is suggested for her."""
+        return f"{self.boat}: {self.best.configuration}"
+
+
+def drawing_of(uow: UnitOfWork, answer: Answer) -> Drawing | None:
+    """Return what there is to draw; None where nothing was suggested or placed, or its catalogue is not kept here."""
     catalogue = uow.catalogues.get(answer.provenance.catalogue)
-    if not answer.suggestions or catalogue is None:
+    if not answer.suggestions or catalogue is None or answer.suggestions[0].fit.placement is None:
         return None
     best = answer.suggestions[0]
-    shown = views(answer.form, best.fit, catalogue, inches=in_inches(answer.form.enquiry.country))
-    if not shown:
-        return None
-    boat = answer.hull.model if answer.hull and answer.hull.model else answer.form.boat.model or "boat"
-    verdict = best.fit.verdict.replace("_", " ")
-    heading = f"{boat}: {best.configuration}"
+    return Drawing(answer, best, scene(answer.form, best.fit, catalogue))
+
+
+def draw_answer(uow: UnitOfWork, answer: Answer) -> str | None:
+    """Return the SVG sheet of the best suggestion, None where there is nothing to draw."""
+    shown = drawing_of(uow, answer)
+    return None if shown is None else _sheet(shown)
+
+
+def draw_files(uow: UnitOfWork, answer: Answer) -> tuple[Drawn, ...]:
+    """Return every drawing of the best suggestion as files, none where there is nothing to draw."""
+    shown = drawing_of(uow, answer)
+    return () if shown is None else tuple(_files(shown))
+
+
+def _files(shown: Drawing) -> Iterator[Drawn]:
+    from service.files.write.dxf import write_dxf  # noqa: PLC0415 - it takes half a second to load
+    from service.files.write.stl import write_pad  # noqa: PLC0415 - with the others
+    from service.files.write.template_pdf import write_template  # noqa: PLC0415 - the PDF writer is large, too
+
+    yield Drawn("drawing.svg", "image/svg+xml", _sheet(shown).encode("utf-8", "replace"))
+    for view in shown.views:
+        svg = write_view(view, f"{shown.heading}. {view.title}")
+        yield Drawn(f"{view.key.replace('_', '-')}.svg", "image/svg+xml", svg.encode("utf-8", "replace"))
+    yield Drawn("drawing.dxf", "image/vnd.dxf", write_dxf(shown.views, shown.heading))
+    letter = on_letter(shown.country)
+    pages = write_template(
+        templates(shown.scene, inches=shown.inches), shown.heading, before_drilling(shown.scene), letter=letter
+    )
+    yield Drawn("template.pdf", "application/pdf", pages)
+    for pad in shown.best.fit.pads:
+        yield Drawn(f"{pad.role}-pad.stl", "model/stl", write_pad(pad))
+
+
+def _sheet(shown: Drawing) -> str:
+    fit = shown.best.fit
+    verdict = fit.verdict.replace("_", " ")
     lines = [
-        f"{verdict}; chance that every check passes {100 * (best.fit.probability or 0):.0f} %. {best.fit.why}",
-        *(view.says for view in shown),
-        "Hatched: things on the stern as we were told, or in their usual place.",
+        f"{verdict[:1].upper()}{verdict[1:]}; chance that every check passes {100 * (fit.probability or 0):.0f} %. {fit.why}",
+        *(view.says for view in shown.views[:3]),
+        "Hatched: things on the stern as we were told, or in their usual place. Hatched both ways: what does not pass.",
         "Advice to be confirmed on the boat before anything is drilled.",
     ]
-    return write_svg(shown, heading, lines)
+    return write_svg(shown.views, shown.heading, lines)

@@ -24,7 +24,7 @@ def drawn(svg: str, dots: int = 100) -> NDArray[np.uint8]:
     root = ET.fromstring(svg)  # noqa: S314 - our own drawing
     _, _, wide, high = (float(v) for v in root.attrib["viewBox"].split())
     figure = Figure(figsize=(wide / INCH, high / INCH), dpi=dots)
-    canvas = FigureCanvasAgg(figure)
+    canvas: Any = FigureCanvasAgg(figure)  # matplotlib leaves some of it untyped
     axes = figure.add_axes((0.0, 0.0, 1.0, 1.0))
     axes.set_xlim(0, wide)
     axes.set_ylim(high, 0)

@@ -22,6 +22,8 @@ MANY = 9
 """With more listed notes than this all of them become numbers."""
 FIGURED = 4.0
 """How much more than over another line words avoid to stand over a dimension's."""
+OUTSIDE, TIGHT = 0.6, 40.0
+"""What it costs words to make the sheet grow by a mm of paper: usually, and where it had better not."""
 DEAR = 120.0
 """A place that costs more than this is worse than a number with a key (cells)."""
 MARGIN, ABOUT = 3.0, 55.0
@@ -37,12 +39,15 @@ def _same(text: str) -> str:
     return text
 
 
-def lay(view: View, scale: float, spelled: Callable[[str], str] = _same, *, told: float | None = None) -> Laid:
+def lay(
+    view: View, scale: float, spelled: Callable[[str], str] = _same, *, told: float | None = None, tight: bool = False
+) -> Laid:
     """Return the view laid out at a scale (mm of paper for one mm). `spelled`: how a writer writes what it cannot set.
 
-    `told`: the N of 1:N that its title says, where the writer shrinks all of it.
+    `told`: the N of 1:N that its title says, where the writer shrinks all of it. `tight`: words rather cover lines than
+    make the sheet grow.
     """
-    return _Layout(view, scale, spelled, told or 1.0 / scale).done()
+    return _Layout(view, scale, spelled, told or 1.0 / scale, tight=tight).done()
 
 
 def fitted(view: View, wide: float, high: float, spelled: Callable[[str], str] = _same) -> Laid:
@@ -62,7 +67,8 @@ def fitted(view: View, wide: float, high: float, spelled: Callable[[str], str] =
 
 
 class _Layout:
-    def __init__(self, view: View, scale: float, spelled: Callable[[str], str], told: float) -> None:
+    def __init__(self, view: View, scale: float, spelled: Callable[[str], str], told: float, *, tight: bool) -> None:
+        self.outside = TIGHT if tight else OUTSIDE
         self.view, self.scale, self.spelled, self.told = view, scale, spelled, told
         self.size = LETTER / scale
         self.texts: list[Text] = []
@@ -109,7 +115,7 @@ class _Layout:
         cell = 1.0 / self.scale
         within = _about([box, *(m.figure.box for m in self.measures), *(_rect(m.line) for m in self.measures)])
         far = ABOUT * cell
-        room = Room((within[0] - far, within[1] + far, within[2] - far, within[3] + far), within, cell)
+        room = Room((within[0] - far, within[1] + far, within[2] - far, within[3] + far), within, cell, self.outside)
         for outline in self.view.outlines:
             ring = (*outline.points, outline.points[0]) if outline.closed else outline.points
             room.line(ring, 0.4 if outline.layer == "centre" else 1.0)
@@ -190,6 +196,8 @@ class _Layout:
                 at += 1
 
     def _title(self, box: Rect) -> None:
+        if not self.view.title:
+            return
         size = TITLE / self.scale
         said = f"{self.view.title}  1:{self.told:.3g}, lengths in {self.view.lengths}"
         self.texts.append(Text((box[0], box[3] + size), self.spelled(said), size, bold=True))

@@ -28,8 +28,8 @@ SHORT = 2.0
 """A leader shorter than this is left out, in cells."""
 OWN = 3
 """Of a leader's samples the first few lie on its own point and cross nothing."""
-LINE, CROSSED, LEADER, OUTSIDE = 5.0, 15.0, 0.5, 0.6
-"""What it costs to cover a cell of line, to cross a leader, to run a leader over a line, to grow the sheet by a cell."""
+LINE, CROSSED, LEADER = 5.0, 15.0, 0.5
+"""What it costs to cover a cell of line, to cross a leader, to run a leader over a line."""
 COVERED = 400.0
 """What it costs a leader to run over words: taken only where there is no other way."""
 
@@ -46,9 +46,9 @@ class Spot:
 class Room:
     """What is taken on the drawing, in square cells of `cell` mm over `domain`."""
 
-    def __init__(self, domain: Rect, within: Rect, cell: float) -> None:
-        """`within`: the box that is drawn anyway; words beyond it make the sheet grow."""
-        self.domain, self.within, self.cell = domain, within, cell
+    def __init__(self, domain: Rect, within: Rect, cell: float, outside: float) -> None:
+        """`within`: the box that is drawn anyway; words beyond it make the sheet grow and cost `outside` a cell."""
+        self.domain, self.within, self.cell, self.outside = domain, within, cell, outside
         left, right, low, high = domain
         shape = (math.ceil((right - left) / cell) + 1, math.ceil((high - low) / cell) + 1)
         self.clutter: Array = np.zeros(shape)
@@ -94,7 +94,7 @@ class Room:
         boxes, reach = boxes[keep], reach[keep]
         near = np.stack([np.clip(at[0], boxes[:, 0], boxes[:, 1]), np.clip(at[1], boxes[:, 2], boxes[:, 3])], axis=1)
         cost = reach + LINE * self._covered(boxes) + COVERED * self._over_leader(boxes)
-        cost += OUTSIDE * self._beyond(boxes) + self._along(at, near)
+        cost += self.outside * self._beyond(boxes) + self._along(at, near)
         best = int(np.argmin(cost))
         left, right, low, top = (float(v) for v in boxes[best])
         end = (float(near[best, 0]), float(near[best, 1]))

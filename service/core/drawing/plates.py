@@ -12,6 +12,8 @@ from service.core.drawing.shapes import Dimension, Disc, Key, Note, Outline, Vie
 from service.core.drawing.stern import holes
 from service.core.loads.standard import Numbers
 
+BEYOND = 3.0
+"""How far centre lines reach beyond a flange (mm)."""
 KEYS: dict[Role, Key] = {"lower": "lower_plate", "upper": "upper_plate"}
 FACING = {
     "step": "seen from above, forward up", "cheek": "seen from starboard, aft to the right; the same to port",
@@ -50,9 +52,14 @@ def plate(scene: Scene, mounted: Mounted, *, inches: bool) -> View:
         remarks.append("Backing plate: none that finds room is enough by our figures; ask builder or surveyor.")
     outlines += [
         Outline(
-            "centre", ((0.0, -tall * 0.7), (0.0, tall * 0.7)), closed=False, label="upright through the shaft axis"
+            "centre",
+            ((0.0, -tall / 2 - BEYOND), (0.0, tall / 2 + BEYOND)),
+            closed=False,
+            label="upright through the shaft axis",
         ),
-        Outline("centre", ((-wide * 0.7, 0.0), (wide * 0.7, 0.0)), closed=False, label="middle of the flange"),
+        Outline(
+            "centre", ((-wide / 2 - BEYOND, 0.0), (wide / 2 + BEYOND, 0.0)), closed=False, label="middle of the flange"
+        ),
     ]
     discs = tuple(holes(mounted, 0.0, 0.0))
     outlines += [cross for disc in discs for cross in crosses(disc)]

@@ -48,12 +48,12 @@ def draw_view(
     y = box[1] + (box[3] - laid.size[1] * mm * shrink) / 2
     canvas.saveState()
     canvas.translate(x - laid.box[0] * factor, y - laid.box[2] * factor)
-    _Pen(canvas, laid, factor, shrink, fonts).draw()
+    Pen(canvas, laid, factor, shrink, fonts).draw()
     canvas.restoreState()
     return Drawn(laid.one_to / shrink, (x, y, laid.size[0] * mm * shrink, laid.size[1] * mm * shrink))
 
 
-class _Pen:
+class Pen:
     """Draws a laid view: points of the view in mm times `factor` are points of the page."""
 
     def __init__(self, canvas: Canvas, laid: Laid, factor: float, shrink: float, fonts: Fonts) -> None:
@@ -61,45 +61,46 @@ class _Pen:
         self.paper = mm * shrink
 
     def draw(self) -> None:
+        """Draw all of it about the canvas' origin."""
         for outline in ordered(self.laid.view):
-            self.outline(outline)
+            self._outline(outline)
         for disc in self.laid.view.discs:
-            self.ink(disc.layer)
-            x, y = self.at(disc.centre)
+            self._ink(disc.layer)
+            x, y = self._at(disc.centre)
             self.canvas.circle(x, y, disc.radius * self.factor, stroke=1, fill=0)
         for measure in self.laid.measures:
-            self.measure(measure)
-        self.ink("note")
+            self._measure(measure)
+        self._ink("note")
         for leader in self.laid.leaders:
-            self.line(leader.start, leader.end)
-            x, y = self.at(leader.end)
+            self._line(leader.start, leader.end)
+            x, y = self._at(leader.end)
             self.canvas.setFillColor(HexColor(INKS["note"].stroke))
             self.canvas.circle(x, y, DOT_MM * self.paper, stroke=0, fill=1)
         for ring in self.laid.rings:
-            x, y = self.at(ring.centre)
+            x, y = self._at(ring.centre)
             self.canvas.setFillColor(white)
             self.canvas.circle(x, y, ring.radius * self.factor, stroke=1, fill=1)
         for text in self.laid.texts:
-            self.text(text)
+            self._text(text)
 
-    def at(self, point: Point) -> Point:
+    def _at(self, point: Point) -> Point:
         return point[0] * self.factor, point[1] * self.factor
 
-    def ink(self, layer: Layer) -> None:
+    def _ink(self, layer: Layer) -> None:
         ink = INKS[layer]
         self.canvas.setStrokeColor(HexColor(ink.stroke))
         self.canvas.setLineWidth(ink.weight * self.paper)
         self.canvas.setDash([dash * self.paper for dash in ink.dashes])
 
-    def line(self, start: Point, end: Point) -> None:
-        self.canvas.line(*self.at(start), *self.at(end))
+    def _line(self, start: Point, end: Point) -> None:
+        self.canvas.line(*self._at(start), *self._at(end))
 
-    def outline(self, outline: Outline) -> None:
-        self.ink(outline.layer)
+    def _outline(self, outline: Outline) -> None:
+        self._ink(outline.layer)
         path = self.canvas.beginPath()
-        path.moveTo(*self.at(outline.points[0]))
+        path.moveTo(*self._at(outline.points[0]))
         for point in outline.points[1:]:
-            path.lineTo(*self.at(point))
+            path.lineTo(*self._at(point))
         fill = INKS[outline.layer].fill if outline.closed else None
         if outline.closed:
             path.close()
@@ -109,32 +110,32 @@ class _Pen:
         self.canvas.setDash()
         self.canvas.setLineWidth((CLASH_WEIGHT if outline.layer == "clash" else HATCH_WEIGHT) * self.paper)
         for stroke in hatching(outline, self.laid.scale):
-            self.line(*stroke)
+            self._line(*stroke)
 
-    def measure(self, measure: Measure) -> None:
-        self.ink("dimension")
-        self.line(*measure.line)
+    def _measure(self, measure: Measure) -> None:
+        self._ink("dimension")
+        self._line(*measure.line)
         tick = TICK_MM / self.laid.scale
         for x, y in measure.line:
-            self.line((x - tick, y - tick), (x + tick, y + tick))
+            self._line((x - tick, y - tick), (x + tick, y + tick))
         gap = FOOT_GAP / self.laid.scale
         for start, end in measure.feet:
             far = max(abs(end[0] - start[0]), abs(end[1] - start[1]))
             if far > gap:
                 share = gap / far
-                self.line((start[0] + (end[0] - start[0]) * share, start[1] + (end[1] - start[1]) * share), end)
-        self.text(measure.figure)
+                self._line((start[0] + (end[0] - start[0]) * share, start[1] + (end[1] - start[1]) * share), end)
+        self._text(measure.figure)
 
-    def text(self, text: Text) -> None:
+    def _text(self, text: Text) -> None:
         canvas = self.canvas
         if text.blank:
             left, right, low, high = text.box
             canvas.setFillColor(white)
             canvas.rect(
-                *self.at((left, low)), (right - left) * self.factor, (high - low) * self.factor, stroke=0, fill=1
+                *self._at((left, low)), (right - left) * self.factor, (high - low) * self.factor, stroke=0, fill=1
             )
         canvas.saveState()
-        canvas.translate(*self.at(text.at))
+        canvas.translate(*self._at(text.at))
         if text.turned:
             canvas.rotate(90)
         canvas.setFillColor(HexColor(INKS["clash"].stroke if text.layer == "clash" else "#111111"))
