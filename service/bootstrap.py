@@ -73,7 +73,12 @@ def shown(chosen: Settings) -> str:
 
 def serving(environment: Mapping[str, str] | None = None) -> Serving:
     """Return how the service over HTTP is run, as the environment says; ValueError names what is wrong in it."""
-    return serving_from(os.environ if environment is None else environment)
+    return serving_from(os.environ if environment is None else environment, processors=processors())
+
+
+def processors() -> int:
+    """Return how many processors this process may use."""
+    return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
 
 
 def retention(environment: Mapping[str, str] | None = None) -> int | None:
@@ -96,7 +101,7 @@ def serve(chosen: Settings, how: Serving) -> bool:
         counters = how.counters or Path(folder) / "counters.sqlite"
         os.environ |= {"TRANSOM_DB": chosen.database, "TRANSOM_FILES": str(chosen.files)}
         os.environ |= {f"TRANSOM_{name.upper()}": _written(value) for name, value in vars(how).items() if value}
-        os.environ["TRANSOM_COUNTERS"] = str(counters)
+        os.environ |= {"TRANSOM_COUNTERS": str(counters), "TRANSOM_SHARES": str(Path(folder) / "shares")}
         uvicorn.run(
             "service.api.serve:made",
             factory=True,
@@ -112,7 +117,7 @@ def serve(chosen: Settings, how: Serving) -> bool:
             timeout_keep_alive=15,
             limit_concurrency=1000,
             timeout_worker_healthcheck=GRACE_S,  # a worker that works hard is not dead
-            loop="service.api.even_loop:EvenLoop" if how.workers > 1 else "asyncio",
+            loop="service.api.even_loop:EvenLoop" if how.workers > 1 and os.name == "posix" else "asyncio",
         )
     return True
 

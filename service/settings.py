@@ -76,16 +76,16 @@ def data_folder(environment: Mapping[str, str], platform: str) -> Path:
 class Serving:
     """How the service over HTTP is run.
 
-    `threads` answers are worked out at a time in each of the `workers`. `proxies` are the addresses whose forwarded
-    headers are believed, separated by commas. `requests` a minute a key may make, `strangers` an address without one.
-    `counters` is the file in which the workers count together, None where one works alone. `public` is the address people
-    know the service by. `insecure_webhooks` lets webhooks lead anywhere, for tests.
+    `threads` answers are worked out at a time in each of the `workers`, and each uses what processors are idle. `proxies`
+    are the addresses whose forwarded headers are believed, separated by commas. `requests` a minute a key may make,
+    `strangers` an address without one. `counters` is the file in which the workers count together, None where one works
+    alone. `public` is the address people know the service by. `insecure_webhooks` lets webhooks lead anywhere, for tests.
     """
 
     host: str = "127.0.0.1"
     port: int = 8080
     workers: int = 1
-    threads: int = 2
+    threads: int = 1
     proxies: str = ""
     requests: int = 600
     strangers: int = 120
@@ -94,9 +94,13 @@ class Serving:
     insecure_webhooks: bool = False
 
 
-def serving_from(environment: Mapping[str, str]) -> Serving:
+def serving_from(environment: Mapping[str, str], *, processors: int = 1) -> Serving:
     """Return how the service is run, as TRANSOM_HOST, TRANSOM_PORT and so on say; ValueError names one that is wrong.
 
+    There are as many workers as `processors` where nothing is said.
+
+    >>> serving_from({}, processors=4).workers
+    4
     >>> serving_from({"TRANSOM_PORT": "9000"}).port
     9000
     >>> serving_from({"TRANSOM_WORKERS": "many"})
@@ -105,7 +109,7 @@ def serving_from(environment: Mapping[str, str]) -> Serving:
     ValueError: TRANSOM_WORKERS is 'many'; give a whole number from 1 to 64
     """
     most = {"port": 65_535, "workers": 64, "threads": 64, "requests": 1_000_000, "strangers": 1_000_000}
-    said: dict[str, Any] = {}
+    said: dict[str, Any] = {"workers": min(processors, most["workers"])}
     for name, value in (
         (field.name, environment.get(f"TRANSOM_{field.name.upper()}", "")) for field in fields(Serving)
     ):
