@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import partial
 from typing import Annotated, Any
 
@@ -18,17 +19,18 @@ from service.api.shapes import BYTES, EnquiryItem, EnquiryPage, EnquiryView, Tex
 from service.api.strict import JSON, StrictRoute, loads, media_type, see_json
 from service.api.who import EnquiriesRead, EnquiriesWrite, Service, actor
 from service.core.answer import Answer, Answers
-from service.core.answer import reply as reply_of
 from service.core.form import parse_shape
 from service.flow.answer import Worked, keep_answers, work_out
 from service.flow.authenticate import Caller
 from service.flow.draw import draw_answer
 from service.flow.list_enquiries import list_enquiries
+from service.flow.papers import paper
 from service.store.enquiries import Enquiry
 from service.store.idempotency import Reply
 from service.store.unit import UnitOfWork
 
 MAIL, SVG, PLAIN = "message/rfc822", "image/svg+xml", "text/plain"
+_MARK = re.compile(r"[0-9a-f]{8,64}")
 routes = APIRouter(prefix="/v1", tags=["enquiries"], route_class=StrictRoute)
 IfNoneMatch = Annotated[str | None, Header(alias="If-None-Match")]
 
@@ -132,9 +134,11 @@ def get_enquiry(request: Request, enquiry_id: str, by: EnquiriesRead, service: S
 def get_reply(request: Request, enquiry_id: str, by: EnquiriesRead, service: Service) -> Response:
     """Get the reply to an enquiry in plain words, ready to be read through and sent."""
     with service.store.reading() as uow:
-        answer = _latest(uow, by, enquiry_id)
+        found = paper(uow, _latest(uow, by, enquiry_id), "reply.txt")
     _saw(request, by, service, "enquiry", enquiry_id)
-    return Response(reply_of(answer), media_type=PLAIN, headers={"Vary": "Accept"})
+    if found is None:
+        raise Problem("not-found", "this enquiry has no reply")
+    return Response(found.content, media_type=PLAIN, headers={"Vary": "Accept"})
 
 
 @routes.get(
@@ -156,8 +160,12 @@ def get_drawing(enquiry_id: str, by: EnquiriesRead, service: Service) -> Respons
 def get_answer(
     request: Request, answer_id: str, by: EnquiriesRead, service: Service, if_none_match: IfNoneMatch = None
 ) -> Response:
-    """Get an answer exactly as it was sent, to the byte."""
+    """Get an answer exactly as it was sent, to the byte: by its id, or by the mark on its papers.
+
+    The mark is the beginning (8 signs or more) of the SHA-256 of the answer's document.
+    """
     with service.store.reading() as uow:
+        answer_id = _by_mark(uow, by, answer_id) if _MARK.fullmatch(answer_id) else answer_id
         owner = uow.answers.owner(answer_id)
         document = None if owner is None or not by.sees(owner) else uow.answers.get(answer_id)
     if document is None:
@@ -168,6 +176,16 @@ def get_answer(
         return same
     _saw(request, by, service, "answer", answer_id)
     return Response(document, media_type=JSON, headers={"ETag": tag})
+
+
+def _by_mark(uow: UnitOfWork, by: Caller, mark: str) -> str:
+    """Return the id of the one answer of the caller's that has this mark; two that share it need a longer one."""
+    own = [one for one in uow.answers.by_hash(mark) if by.sees(uow.answers.owner(one) or "")]
+    if len(own) != 1:
+        raise Problem(
+            "not-found", "no answer has this mark" if not own else "several answers have this mark: give more of it"
+        )
+    return own[0]
 
 
 def _own(uow: UnitOfWork, by: Caller, enquiry_id: str) -> Enquiry:

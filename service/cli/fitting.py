@@ -19,12 +19,16 @@ from service.cli.sheet import Sheet
 from service.core.catalogue import Configuration
 from service.core.form import parse_shape
 from service.flow.answer import answer_file
-from service.flow.draw import draw_answer
 from service.flow.fit import fit_form
 from service.flow.recall import recall_form
 
 Seed = Annotated[int, typer.Option("--seed", min=0, help="What the draws start from; the same gives the same.")]
-Out = Annotated[Path | None, typer.Option("--out", metavar="DIR", help="Also write answer and reply as files there.")]
+Out = Annotated[
+    Path | None,
+    typer.Option(
+        "--out", metavar="DIR", help="Also write answer, reply, sheet, drawings and packing list as files there."
+    ),
+]
 Gear = Annotated[str, typer.Option("--gear", metavar="CODE", help="The gear.")]
 Lower = Annotated[str, typer.Option("--lower", metavar="CODE", help="The lower bracket.")]
 Upper = Annotated[str, typer.Option("--upper", metavar="CODE", help="The upper bracket.")]
@@ -89,10 +93,9 @@ def answer(file: Source, out_: Out = None, seed: Seed = 1, json: Json = False, d
     folder = outbox.ready(out_)
     with faults.reading(name, FORM_SCHEMA), opened(db) as store, bar("answer"):
         found = answer_file(store, data, name, now=bootstrap.clock(), seed=seed)
-        with store.reading() as uow:
-            drawings = [draw_answer(uow, one) for one in found.answers] if folder is not None else []
-    if folder is not None:
-        outbox.put(folder, found, drawings)
+        if folder is not None:
+            with store.reading() as uow:
+                outbox.put(folder, uow, found)
     if json:
         out.document(found)
     else:

@@ -1,15 +1,17 @@
-"""What `--out DIR` leaves behind: the answers as JSON, and for each boat its own answer and reply."""
+"""What `--out DIR` leaves behind: the answers as JSON, and for each boat its own answer and every paper of it."""
 
 from __future__ import annotations
 
 import os
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from typing import IO
 
 from service.cli.faults import BadInput
-from service.core.answer import Answers, reply
+from service.core.answer import Answers
+from service.flow.papers import papers
+from service.store.unit import UnitOfWork
 
 
 def ready(folder: Path | None) -> Path | None:
@@ -23,15 +25,13 @@ def ready(folder: Path | None) -> Path | None:
     return folder
 
 
-def put(folder: Path, found: Answers, drawings: Sequence[str | None]) -> None:
-    """Write `answers.json`, and `1-answer.json`, `1-reply.txt`, `1-drawing.svg` for the first boat, and so on."""
+def put(folder: Path, uow: UnitOfWork, found: Answers) -> None:
+    """Write `answers.json`, and `1-answer.json`, `1-reply.txt`, `1-sheet.pdf` and so on for the first boat."""
     _write(folder / "answers.json", found.model_dump_json(by_alias=True, indent=2) + "\n")
     for number, one in enumerate(found.answers, start=1):
         _write(folder / f"{number}-answer.json", one.model_dump_json(by_alias=True, indent=2) + "\n")
-        _write(folder / f"{number}-reply.txt", reply(one) + "\n")
-        drawing = drawings[number - 1]
-        if drawing is not None:
-            _write(folder / f"{number}-drawing.svg", drawing)
+        for paper in papers(uow, one):
+            write_bytes(folder / f"{number}-{paper.name}", paper.content)
 
 
 def _write(path: Path, text: str) -> None:

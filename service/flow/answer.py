@@ -78,14 +78,13 @@ def _worked_out(
     uow: UnitOfWork, reading: Reading, letter: Letter | None, seed: int, dealer: str | None
 ) -> list[Answer]:
     shelf = gather(uow)
-    doubts = tuple(reading.questions) if reading.doubts else ()
     answers = []
     for boat, said in enumerate(reading.forms):
         form = _with_earlier(uow, letter, boat, said, dealer)
         if dealer is not None:
             asked = form.enquiry.model_copy(update={"dealer": dealer, "channel": "api"})
             form = form.model_copy(update={"enquiry": asked})
-        answers.append(compose(form, hull_of(shelf.index, form), shelf.known, doubts=doubts, seed=seed))
+        answers.append(compose(form, hull_of(shelf.index, form), shelf.known, doubts=reading.doubts, seed=seed))
     return answers
 
 

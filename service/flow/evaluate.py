@@ -14,6 +14,7 @@ from service.core.evaluate.variants import bare, of_absent, of_known
 from service.core.hulls import HullIndex
 from service.core.recall import Fleet
 from service.core.record import HullModel, Record
+from service.files.read.messages import speak
 from service.flow.known import SOFTWARE, NoCatalogueError, remembered
 from service.store.unit import UnitOfWork
 
@@ -45,7 +46,7 @@ def evaluate_with_fit(uow: UnitOfWork, count: int, *, progress: Progress = lambd
 
 
 def _answered(catalogue: Catalogue, fleet: Fleet, record: Record) -> Mapping[Configuration, float]:
-    votes, candidates = candidates_of(record.form, record.hull, Known(catalogue, fleet, SOFTWARE))
+    votes, candidates = candidates_of(record.form, record.hull, Known(catalogue, fleet, SOFTWARE, speak))
     verdicts = {c.fit.configuration: str(c.fit.verdict) for c in candidates}
     return chances(votes, verdicts, fleet.weights.refuted)
 

@@ -9,6 +9,7 @@ from service.core.answer.compose import Known
 from service.core.catalogue import Catalogue
 from service.core.hulls import HullIndex
 from service.core.recall import WEIGHTS, Fleet
+from service.files.read.messages import speak
 from service.flow.hull_index import hull_index
 from service.flow.standing import under_survivors
 from service.store.unit import UnitOfWork
@@ -51,7 +52,7 @@ def gather(uow: UnitOfWork) -> Shelf:
     memory = remembered(uow)
     if memory.catalogue is None:
         raise NoCatalogueError("no catalogue is loaded; load one with `transom catalogue load FILE`")
-    return Shelf(Known(memory.catalogue, memory.fleet, SOFTWARE), memory.index)
+    return Shelf(Known(memory.catalogue, memory.fleet, SOFTWARE, speak), memory.index)
 
 
 def _built(uow: UnitOfWork) -> Memory:

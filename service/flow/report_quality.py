@@ -11,6 +11,7 @@ from service.core.answer.compose import Known
 from service.core.answer.recheck import Rechecked, recheck
 from service.core.quality import Finding, Quality, survey
 from service.core.record import Record
+from service.files.read.messages import speak
 from service.files.write.grids import Sheet, put_csv, put_xlsx
 from service.flow.import_report import Advance, silent
 from service.flow.known import SOFTWARE, remembered
@@ -31,7 +32,7 @@ def report_quality(uow: UnitOfWork, *, fit: bool = True, progress: Advance = sil
         measured = uow.records.measurements.all()
         rechecked: list[Rechecked] = []
         if fit and catalogue is not None:
-            own = _catalogues(uow, records, Known(catalogue, memory.fleet, SOFTWARE))
+            own = _catalogues(uow, records, Known(catalogue, memory.fleet, SOFTWARE, speak))
             rechecked = list(_tried(records, own, progress))
     return survey(
         records,

@@ -161,6 +161,18 @@ class Answers:
             raise Conflict("this answer is no longer what was sent", repr(answer_id), "Restore it from a backup")
         return str(row.document)
 
+    def hash_of(self, answer_id: str) -> str | None:
+        """Return the SHA-256 of an answer's document as sent, None where there is no such id."""
+        row = self._desk.one(sa.select(answers.c.sha256).where(answers.c.id == answer_id))
+        return None if row is None else str(row.sha256)
+
+    def by_hash(self, beginning: str) -> tuple[str, ...]:
+        """Return the ids of the answers whose document's SHA-256 begins so, the oldest first; ten at most."""
+        c = answers.c
+        last = beginning + "g"  # behind every sign a hash can have
+        asked = sa.select(c.id).where(c.sha256 >= beginning, c.sha256 < last).order_by(c.created, c.id).limit(10)
+        return tuple(row.id for row in self._desk.all(asked))
+
     def of(self, enquiry_id: str) -> tuple[str, ...]:
         """Return the ids of the answers to one enquiry, oldest first."""
         c = answers.c

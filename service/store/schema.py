@@ -8,9 +8,9 @@ from service.store import edge_schema as _edge  # noqa: F401 - declares its tabl
 from service.store.dialect import UtcTime
 from service.store.metadata import metadata as _declared
 
-HEAD = "0008"
+HEAD = "0009"
 """The newest revision in `migrations`."""
-KNOWN = ("0001", "0002", "0003", "0004", "0005", "0006", "0007", HEAD)
+KNOWN = ("0001", "0002", "0003", "0004", "0005", "0006", "0007", "0008", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
@@ -213,7 +213,7 @@ answers = sa.Table(
     sa.Column("id", sa.String, primary_key=True),
     sa.Column("enquiry_id", sa.String, sa.ForeignKey("enquiries.id"), nullable=False, index=True),
     sa.Column("document", sa.Text, nullable=False),
-    sa.Column("sha256", sa.String, nullable=False),
+    sa.Column("sha256", sa.String, nullable=False, index=True),
     sa.Column("created", UtcTime, nullable=False),
 )
 """Answers as sent; frozen."""

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from service.cli.schemas import SHAPES
+from service.flow.papers import NAMES
 
 if TYPE_CHECKING:
     from tests.cli.conftest import Database, Run
@@ -122,12 +123,9 @@ def test_answer_a_form(run: Run, database: Database, form: Path, tmp_path: Path)
     best = document["answers"][0]["suggestions"][0]
     assert best["rank"] == 1
     assert {"gear", "lower", "upper", "shaft"} <= set(best["configuration"])
-    assert sorted(file.name for file in folder.iterdir()) == [
-        "1-answer.json",
-        "1-drawing.svg",
-        "1-reply.txt",
-        "answers.json",
-    ]
+    pads = {f"{pad['role']}-pad.stl" for pad in best["fit"]["pads"]}
+    due = {name for name in NAMES if not name.endswith("-pad.stl")} | pads
+    assert {file.name for file in folder.iterdir()} == {"answers.json", "1-answer.json", *(f"1-{name}" for name in due)}
     assert json.loads((folder / "answers.json").read_text(encoding="utf-8")) == document
     assert json.loads((folder / "1-answer.json").read_text(encoding="utf-8")) == document["answers"][0]
     assert best["configuration"]["gear"] in (folder / "1-reply.txt").read_text(encoding="utf-8")

@@ -8,7 +8,8 @@ from rich.padding import Padding
 from service.cli.pages import boat, fit
 from service.cli.pages.boat import bullets, called
 from service.cli.sheet import Sheet, share, table, words
-from service.core.answer import Answer, Suggestion, reply
+from service.core.answer import Answer, Suggestion, as_text, reply
+from service.files.read.messages import speak
 
 NAMED_IN_FULL = 1
 NOTICEABLE = 0.01
@@ -29,7 +30,8 @@ def show(sheet: Sheet, answer: Answer, name: str) -> None:
     sheet.part("missing", *_missing(answer))
     sheet.part("questions", *bullets(answer.questions, numbered=True))
     sheet.part("cautions", *bullets(answer.cautions))
-    sheet.part("reply", words(reply(answer)))
+    asked = answer.form.enquiry
+    sheet.part("reply", words(as_text(reply(answer, speak(asked.language, asked.country)))))
     made = answer.provenance
     sheet.part(
         "made with", words(f"catalogue {made.catalogue}, {made.records} records, {made.software}, seed {made.seed}")

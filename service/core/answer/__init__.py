@@ -1,7 +1,19 @@
 """Suggestions with their fits, what is missing, and cautions, as one frozen value; and the reply made from it."""
 
 from service.core.answer.compose import compose
+from service.core.answer.letter import Draft, as_text
 from service.core.answer.reply import reply
 from service.core.answer.shapes import Answer, Answers, Contrast, Missing, Provenance, Suggestion
 
-__all__ = ["Answer", "Answers", "Contrast", "Missing", "Provenance", "Suggestion", "compose", "reply"]
+__all__ = [
+    "Answer",
+    "Answers",
+    "Contrast",
+    "Draft",
+    "Missing",
+    "Provenance",
+    "Suggestion",
+    "as_text",
+    "compose",
+    "reply",
+]

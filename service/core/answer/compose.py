@@ -9,12 +9,14 @@ from service.core.answer import cautions, contrast, questions
 from service.core.answer.backing import backing
 from service.core.answer.chances import chances
 from service.core.answer.shapes import Answer, Provenance, Suggestion
+from service.core.answer.speech import Speak
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
 from service.core.fit import Boats, Fit, Fitted, Set, assured_many, cures, prepare, set_many
 from service.core.fit.boats import DRAWS, allowed_lies
 from service.core.fit.survey import promising, simplicity
 from service.core.hulls import HullDecision
+from service.core.reading.shape import Doubt
 from service.core.recall import Fleet, Vote, fills, recall
 
 BY_PRECEDENT, BY_SOLVER, SHOWN = 5, 3, 5
@@ -30,12 +32,14 @@ class Known:
     catalogue: Catalogue
     fleet: Fleet
     software: str
+    speak: Speak
+    """Who puts questions and cautions into words."""
 
 
 def compose(
-    form: BoatForm, hull: HullDecision | None, known: Known, *, doubts: tuple[str, ...] = (), seed: int = 1
+    form: BoatForm, hull: HullDecision | None, known: Known, *, doubts: tuple[Doubt, ...] = (), seed: int = 1
 ) -> Answer:
-    """Return the answer for one boat. `doubts`: questions that reading the message has already raised."""
+    """Return the answer for one boat. `doubts`: what reading the message has left open."""
     hull_id = hull.model.id if hull and hull.model else None
     remembered = recall(known.fleet, form, hull=hull_id)
     boats = ready(form, known, hull, seed)
@@ -45,6 +49,12 @@ def compose(
     fitted = _best(boats, known.catalogue, candidates, chance)
     suggestions = _suggestions(fitted, votes, chance)
     missing = questions.missing(boats, fitted, hull)
+    asked = questions.ask(form, missing, hull, doubts)
+    warned = (
+        *cautions.for_boat(form, known.catalogue, suggestions),
+        *backing(hull, remembered, suggestions, records=len(known.fleet.records)),
+    )
+    theirs, english = known.speak(form.enquiry.language, form.enquiry.country), known.speak()
     return Answer(
         form=form,
         hull=hull,
@@ -53,11 +63,10 @@ def compose(
         contrasts=contrast.with_sisters(boats, suggestions, remembered, known.fleet),
         suggestions=suggestions,
         missing=missing,
-        questions=questions.ask(form, missing, hull, doubts),
-        cautions=(
-            *cautions.for_boat(form, known.catalogue, suggestions),
-            *backing(hull, remembered, suggestions, records=len(known.fleet.records)),
-        ),
+        questions=tuple(map(theirs.sentence, asked)),
+        cautions=tuple(map(english.sentence, warned)),
+        asked=asked,
+        warned=warned,
         provenance=Provenance(
             catalogue=known.catalogue.version,
             records=len(known.fleet.records),

@@ -102,4 +102,6 @@ def _one(boats: Boats, ours: Suggestion, sister: Precedent, theirs: Mapping[str,
     return Contrast(
         record=sister.record, configuration=sister.configuration, field=field, theirs=other, ours=mine,
         moves_mm=round(shift, 1), text=text,
+        effect="fails" if margin < 0 else "none" if shift < NOTICEABLE_MM else "moves",
+        shift_mm=(round(float(spot[1] - base[1]), 1), round(float(spot[2] - base[2]), 1), round(float(spot[3] - base[3]), 1)),
     )  # fmt: skip

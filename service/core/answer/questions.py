@@ -6,10 +6,13 @@ from collections.abc import Sequence
 
 import numpy as np
 
+from service.core.answer import labels
 from service.core.answer.shapes import Missing
-from service.core.boat import BoatForm, how_to_measure, title
-from service.core.fit import Boats, Fitted, obstacle_names
+from service.core.answer.speech import Amount, Said, mm, said
+from service.core.boat import BoatForm
+from service.core.fit import Boats, Fitted
 from service.core.hulls import HullDecision
+from service.core.reading.shape import Doubt
 
 MOST_QUESTIONS = 3
 BINS = 5
@@ -74,30 +77,53 @@ def _why(boats: Boats, field: str, share: float) -> str:
     return taken + part
 
 
+EXACT: dict[str, float] = {
+    "transom.top_height_mm": 10, "transom.rake_deg": 1, "transom.bottom_height_mm": 20, "transom.width_top_mm": 20,
+    "transom.width_waterline_mm": 30, "transom.thickness_mm": 2, "transom.camber_mm": 5, "transom.step_height_mm": 10,
+    "transom.step_depth_mm": 10, "transom.step_width_mm": 20, "transom.post_width_mm": 2,
+    "main_rudder.trailing_edge_aft_mm": 20, "main_rudder.stock_aft_mm": 20, "boat.displacement_kg": 200,
+    "obstacle_mm": 20,
+}  # fmt: skip
+"""How exactly a thing has to be measured to be of use (common practice, no source)."""
+WORTH_A_WORD = ("contradictory", "sign_unknown", "unit_unknown", "other_datum", "ambiguous")
+"""Doubts that a question settles; what was taken back or is of another boat is asked for like anything missing."""
+
+
 def ask(
-    form: BoatForm, missing_: Sequence[Missing], hull: HullDecision | None, doubts: Sequence[str] = ()
-) -> tuple[str, ...]:
+    form: BoatForm, missing_: Sequence[Missing], hull: HullDecision | None, doubts: Sequence[Doubt] = ()
+) -> tuple[Said, ...]:
     """Return at most three questions: what the message left in doubt, which hull, then what settles most."""
-    asked = list(doubts)
+    asked = [of_doubt(form, one) for one in doubts if one.why in WORTH_A_WORD]
+    settled = {one.field for one in doubts if one.why in WORTH_A_WORD}
     if hull is not None and hull.status == "several":
-        names = " or ".join(dict.fromkeys(str(a.model) for a in hull.alternatives))
-        asked.append(f"Which boat is it exactly: {names}? The year and the builder's plate would tell.")
+        asked.append(said("ask-hull", names=tuple(dict.fromkeys(str(a.model) for a in hull.alternatives))))
     for one in missing_:
         if one.field == "boat.model":
             if hull is None or (hull.status == "unknown" and not hull.alternatives):
-                asked.append("Which boat is it: builder, model and year?")
+                asked.append(said("ask-boat-model"))
+            continue
+        if one.field in settled:
             continue
         if (one.settles or 0.0) < WORTH_ASKING and "%" not in one.why and one.field != "transom.thickness_mm":
             continue
         asked.append(question(form, one.field))
-    return tuple(dict.fromkeys(asked))[:MOST_QUESTIONS]
+    alone = {one.model_dump_json(): one for one in asked}
+    return tuple(alone.values())[:MOST_QUESTIONS]
 
 
-def question(form: BoatForm, field: str) -> str:
-    """Return the question for a field: what, and how it is measured."""
+def question(form: BoatForm, field: str) -> Said:
+    """Return the question for a field: what, how it is measured, and how exactly."""
     if field.startswith("obstacles["):
-        name = obstacle_names(form)[f"obstacle[{field[len('obstacles[') : -1]}]"]
-        where = "how far aft of the top edge, how far off the centreline, how high above the water?"
-        return f"Where exactly is the {name}: {where}"
-    how = how_to_measure(field)
-    return f"What is the {title(field)}?" + (f" {how}" if how else "")
+        return said("ask-obstacle", thing=labels.thing_at(form, field), exact=mm(EXACT["obstacle_mm"]))
+    if field not in EXACT:
+        return said("ask-" + labels.key(field))
+    return said("ask-" + labels.key(field), exact=Amount(value=EXACT[field], unit=field.rsplit("_", 1)[-1]))
+
+
+def of_doubt(form: BoatForm, doubt: Doubt) -> Said:
+    """Return the question for something said that stays out of the form, with the writer's own words."""
+    values = tuple(labels.value_of(doubt.field, value) for value in doubt.values)
+    name = labels.label(form, doubt.field)
+    if doubt.why == "contradictory" and len(values) > 1:
+        return said("ask-doubt-contradictory", field=name, values=values)
+    return said(f"ask-doubt-{'ambiguous' if doubt.why == 'contradictory' else doubt.why}", field=name, text=doubt.text)

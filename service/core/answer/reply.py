@@ -1,82 +1,64 @@
-"""The reply to whoever asked, in plain English, made from the answer value and nothing else."""
+"""The reply to whoever asked, made from the answer value and nothing else, in the words of a `Speech`."""
 
 from __future__ import annotations
 
-from service.core.answer.shapes import Answer, Suggestion
-from service.core.units import format_length
-
-SURE = {
-    "fits": "fits",
-    "tight": "fits, but only just",
-    "undecided": "cannot be decided yet",
-    "does_not_fit": "does not fit",
-}
+from service.core.answer import reply_parts as parts
+from service.core.answer.letter import Block, Draft
+from service.core.answer.shapes import Answer
+from service.core.answer.speech import Speech
 
 
-def reply(answer: Answer) -> str:
-    """Return the reply as plain text."""
-    name = answer.form.contact.name
-    lines = [f"Dear {name}," if name else "Hello,", "", *_opening(answer), ""]
+def reply(answer: Answer, speech: Speech) -> Draft:
+    """Return the reply. Whoever writes is asked what is missing, and told what we suggest, why, and how sure we are."""
+    blocks = [_opening(answer, speech)]
     if answer.suggestions and answer.fits:
-        lines += [*_suggestion(answer, answer.suggestions[0]), ""]
+        blocks += [
+            parts.suggested(answer, speech),
+            parts.why(answer, speech),
+            parts.sure(answer, speech),
+            parts.provided(answer, speech),
+        ]
     elif answer.suggestions:
-        lines += [*_nothing(answer.suggestions[0]), ""]
-    if answer.questions:
-        lines += ["Before we ship, please tell us:", *(f"  {i}. {q}" for i, q in enumerate(answer.questions, 1)), ""]
-    lines += ["Please note:", *(f"  - {c}" for c in answer.cautions), ""]
-    lines += ["With kind regards,", "the sales desk"]
-    return "\n".join(lines)
+        blocks += [parts.nothing(answer, speech), parts.why(answer, speech), parts.sure(answer, speech)]
+    else:
+        blocks.append(Block(speech.say("heading-nothing"), (speech.say("reply-none"),)))
+    blocks += [_questions(answer, speech), _cautions(answer, speech)]
+    full = tuple(block for block in blocks if block.paragraphs or block.lists)
+    boat = called(answer)
+    subject = speech.say("reply-subject", boat=boat) if boat else speech.say("reply-subject-bare")
+    return Draft(speech.language, subject, _greeting(answer, speech), full, _closing(speech))
 
 
-def _boat(answer: Answer) -> str:
+def called(answer: Answer) -> str:
+    """Return what the boat's model is called, as decided or as written; empty where nobody said."""
     hull = answer.hull
-    if hull is not None and hull.model is not None:
-        return f"your {hull.model}"
-    return f"your {answer.form.boat.model}" if answer.form.boat.model else "your boat"
+    return str(hull.model) if hull is not None and hull.model is not None else (answer.form.boat.model or "")
 
 
-def _opening(answer: Answer) -> list[str]:
-    sisters = answer.sisters
-    seen = "We have no sister ship in our records, so we compared similar boats."
-    if sisters:
-        seen = f"We have {sisters} sister ship{'s' if sisters != 1 else ''} in our records and looked at those most like her."
-    unsure = ""
+def _greeting(answer: Answer, speech: Speech) -> str:
+    name = " ".join((answer.form.contact.name or "").split())
+    return speech.say("reply-hello-name", name=name) if name else speech.say("reply-hello")
+
+
+def _closing(speech: Speech) -> tuple[str, ...]:
+    return speech.say("reply-regards"), speech.say("reply-desk")
+
+
+def _opening(answer: Answer, speech: Speech) -> Block:
+    boat = called(answer)
+    between = answer.form.contact.role in ("dealer", "yard") or answer.form.enquiry.dealer
+    whose = "other" if between else "owner"
+    lines = [speech.say("reply-thanks", boat=boat, whose=whose) if boat else speech.say("reply-thanks-bare")]
     if answer.hull is None or answer.hull.status != "matched":
-        unsure = " We are not sure which hull model she is."
-    return [f"Thank you for asking about {_boat(answer)}. {seen}{unsure}"]
+        lines.append(speech.say("reply-unsure"))
+    return Block(paragraphs=(" ".join(lines),))
 
 
-def _suggestion(answer: Answer, best: Suggestion) -> list[str]:
-    fit, c = best.fit, best.configuration
-    lines = [
-        (
-            f"We suggest gear {c.gear} on lower bracket {c.lower} and upper bracket {c.upper}, with shaft {c.shaft}. "
-            f"On your measurements it {SURE[fit.verdict]}; we put the chance that every check passes on your boat at "
-            f"{100 * (fit.probability or 0):.0f} %."
-        )
-    ]
-    if fit.placement is not None:
-        p = fit.placement
-        side = "on the centreline" if abs(p.offset_mm) < 1 else (
-            f"{format_length(abs(p.offset_mm), 'both')} to {'starboard' if p.offset_mm > 0 else 'port'} of the centreline"
-        )  # fmt: skip
-        lines.append(
-            f"She would carry it {side}, the shaft {format_length(p.shaft_aft_mm, 'both')} aft of the top edge, the brackets "
-            f"{format_length(p.lower_height_mm, 'both')} and {format_length(p.upper_height_mm, 'both')} above the water."
-        )
-    lines += [f"  {t.text[0].upper()}{t.text[1:]}." for t in answer.contrasts[:1]]
-    lines += [f"It asks you to {trade}." for trade in fit.trades]
-    lines.append("You would provide: " + "; ".join(fit.owner_supplies) + ".")
-    return lines
+def _questions(answer: Answer, speech: Speech) -> Block:
+    asked = tuple(map(speech.sentence, answer.asked)) or answer.questions
+    return Block(speech.say("heading-ask"), lists=(("", asked),) if asked else (), numbered=True)
 
 
-def _nothing(nearest: Suggestion) -> list[str]:
-    lines = [
-        (
-            "On the figures we have, nothing we make fits as she is. "
-            f"The nearest is {nearest.configuration}: {nearest.fit.why.removeprefix('tightest: ')}."
-        )
-    ]
-    if nearest.fit.cures:
-        lines.append("What would help: " + "; ".join(nearest.fit.cures) + ".")
-    return lines
+def _cautions(answer: Answer, speech: Speech) -> Block:
+    told = tuple(speech.sentence(one) for one in answer.warned if not parts.is_backing(one)) or answer.cautions
+    return Block(speech.say("heading-care"), lists=(("", told),))

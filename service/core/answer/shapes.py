@@ -6,6 +6,7 @@ from typing import Literal
 
 from pydantic import Field
 
+from service.core.answer.speech import Said
 from service.core.boat import BoatForm, Shape
 from service.core.catalogue import Configuration
 from service.core.fit.shapes import Fit
@@ -35,6 +36,9 @@ class Contrast(Shape):
     ours: float | None
     moves_mm: float | None
     text: str
+    effect: Literal["fails", "none", "moves"] | None = None
+    shift_mm: tuple[float, float, float] | None = None
+    """With her value: shaft aft, lower and upper collar up."""
 
 
 class Provenance(Shape):
@@ -61,7 +65,10 @@ class Answer(Shape):
     suggestions: tuple[Suggestion, ...]
     missing: tuple[Missing, ...]
     questions: tuple[str, ...]
+    """In the writer's language; `asked` holds the same apart from any language."""
     cautions: tuple[str, ...]
+    asked: tuple[Said, ...] = ()
+    warned: tuple[Said, ...] = ()
     provenance: Provenance
 
     @property

@@ -15,6 +15,7 @@ from service.core.catalogue import Configuration
 from service.core.hulls import HullDecision, HullIndex, resolve
 from service.core.recall import WEIGHTS, Fleet, Vote
 from service.core.record import HullModel, Record
+from service.files.read.messages import speak
 from tests.support.boats import bench, boat, metal
 
 HULL = HullModel(id="corrin-31", builder="Osmund Yard", model="Corrin 31", loa_mm=9450)
@@ -36,7 +37,7 @@ def record(reference: str, form: BoatForm, kit: Configuration, hull: str | None 
 def known(*records: Record) -> Known:
     catalogue = bench()
     fleet = Fleet.build(records, {HULL.id: HULL}, makes=lambda one: catalogue.misfit(one) is None)
-    return Known(catalogue, fleet, "test")
+    return Known(catalogue, fleet, "test", speak)
 
 
 def leaning(rake: float, **changes: Any) -> BoatForm:  # noqa: ANN401 - JSON is any
@@ -90,7 +91,7 @@ def told(answer: Answer) -> str:
 
 
 def test_an_empty_fleet_says_that_nothing_is_known() -> None:
-    assert NOTHING in compose(leaning(3), decided(), known()).cautions
+    assert NOTHING in compose(leaning(3), decided(), known()).warned
 
 
 def test_an_unseen_hull_model_says_by_what_it_is_judged() -> None:
@@ -117,7 +118,7 @@ def test_an_unseen_stern_is_said(count: int, words: str) -> None:
 def test_the_answer_says_what_its_chances_were_weighed_by() -> None:
     assert compose(leaning(3), decided(), known()).provenance.weights == "built-in"
     taught = WEIGHTS.model_copy(update={"version": "learned-3 (2024-05-01, 600 records)"})
-    one = compose(leaning(3), decided(), Known(bench(), Fleet.build([], {}, taught), "test"))
+    one = compose(leaning(3), decided(), Known(bench(), Fleet.build([], {}, taught), "test", speak))
     assert one.provenance.weights == "learned-3 (2024-05-01, 600 records)"
 
 

@@ -12,8 +12,10 @@ from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
 from service.core.form import parse_form
 from service.core.hulls import HullDecision, HullIndex, resolve
+from service.core.reading.shape import Doubt
 from service.core.recall import Fleet
 from service.core.record import HullModel, Outcome, Record, Status
+from service.files.read.messages import speak
 from tests.support.boats import bench, boat, demo, metal
 
 HULL = HullModel(id="corrin-31", builder="Osmund Yard", model="Corrin 31", loa_mm=9450)
@@ -33,7 +35,7 @@ def record(reference: str, form: BoatForm, kit: Configuration, status: Status = 
 
 
 def known(*records: Record, catalogue: Any = None) -> Known:  # noqa: ANN401 - a catalogue, the bench's where none is given
-    return Known(catalogue or bench(), Fleet.build(list(records), {HULL.id: HULL}), "test")
+    return Known(catalogue or bench(), Fleet.build(list(records), {HULL.id: HULL}), "test", speak)
 
 
 def sister(rake: float, **changes: Any) -> BoatForm:  # noqa: ANN401 - JSON is any
@@ -156,8 +158,28 @@ def test_what_settles_most_is_asked_first() -> None:
 
 
 def test_doubts_of_reading_go_first_and_three_questions_are_enough() -> None:
-    doubts = ("Which way does it lean?", "Metres or feet?", "Which boat?", "A fourth?")
-    assert compose(parse_form({}), None, known(catalogue=demo()), doubts=doubts).questions == doubts[:3]
+    doubts = (
+        Doubt(field="transom.rake_deg", why="sign_unknown", values=(18.0,), text="18 degrees"),
+        Doubt(field="transom.top_height_mm", why="contradictory", values=(985.0, 1050.0), text="985 ... 1050"),
+        Doubt(field="boat.loa_mm", why="withdrawn", values=(9000.0,), text="9 m"),
+        Doubt(field="transom.width_top_mm", why="unit_unknown", values=(1.7, 170.0), text="width 1.7"),
+        Doubt(field="main_rudder.stock_aft_mm", why="ambiguous", values=(1.0, 2.0), text="2.35 off"),
+    )
+    asked = compose(parse_form({}), None, known(catalogue=demo()), doubts=doubts).questions
+    assert asked == (
+        "Rake of the transom: you write “18 degrees”. Which way does it go: aft or forward, above the water or below it?",
+        (
+            "Height of the transom's top edge above the water: you give 985 mm (3 ft 2 3/4 in) or 1050 mm (3 ft 5 3/8 in). "
+            "Which is right?"
+        ),
+        "Width of the transom at the top: you write “width 1.7”. In which unit is that?",
+    )
+
+
+def test_questions_come_in_the_writers_language_and_cautions_in_the_desks() -> None:
+    one = compose(parse_form({"enquiry": {"language": "de", "country": "AT"}}), None, known(catalogue=demo()))
+    assert one.questions[0].startswith("Wie weit weicht der Spiegel von der Senkrechten ab")
+    assert one.cautions[0].startswith("This is advice")
 
 
 def test_a_boat_without_a_name_is_asked_for_it() -> None:
