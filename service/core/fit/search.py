@@ -37,6 +37,8 @@ SHRINK = 0.35
 """What is left of a trust region after a step that disappointed."""
 FINEST = 0.05
 """A trust region or compass step below this (mm) ends the search."""
+LEVEL = 1e-4
+"""A model that sees no more than this to gain (scaled) says that the smallest margin stands at its highest."""
 
 
 @compiled
@@ -106,6 +108,8 @@ def climb(
         step, hoped = best_step(row, slope, hard, low, high, rows)
         if hoped < enough and np.isfinite(enough) and trust >= WIDE:
             break
+        if hoped < _least(row, hard, count) + LEVEL:
+            break
         tried = at + step
         tried[Y] = outwards * min(max(outwards * at[Y] + step[Y], near), far)
         settle_pads(site, i, kit, k, t, tried)
@@ -124,6 +128,16 @@ def climb(
             gone[Y] *= outwards
             rows = _add(row, slope, hard, rows, count, there, there_slope, there_hard, gone, hoped)
     return at, value
+
+
+@compiled
+def _least(row: Array, hard: Array, count: int) -> float:
+    """Return the smallest of the soft margins where the model was made."""
+    least = np.inf
+    for r in range(count):
+        if hard[r] == SOFT:
+            least = min(least, row[r])
+    return least
 
 
 @compiled
