@@ -112,7 +112,7 @@ def _first(
     aims = aims_of(site, kit, k, t, scale, starts)
     left, many = aims.copy(), FIRST + MORE
     reached, tried = np.zeros((many, 7)), np.full(many, -np.inf)
-    picked = np.empty(many, np.intp)
+    picked, ahead = np.empty(many, np.intp), -np.inf
     for m in range(many):
         if m == FIRST:  # those put aside for their lower collars alone come back
             for other in range(starts.shape[0]):
@@ -127,7 +127,8 @@ def _first(
             if m >= FIRST:
                 break
             continue
-        reached[m], tried[m] = climb(site, 0, kit, k, t, scale, starts[n], y_low, y_high, TRUST, rounds, np.inf)
+        reached[m], tried[m] = climb(site, 0, kit, k, t, scale, starts[n], y_low, y_high, TRUST, rounds, np.inf, ahead)
+        ahead = max(ahead, tried[m])
         for other in range(starts.shape[0]):
             if _near(starts[other], starts[n]) and (m < FIRST or abs(starts[other, 3] - starts[n, 3]) < NEIGHBOURS):
                 left[other] = -np.inf
@@ -160,7 +161,7 @@ def _finish(
         m = int(np.argmax(tried))
         if not np.isfinite(tried[m]):
             break
-        at, value = climb(site, 0, kit, k, t, scale, reached[m], y_low, y_high, TRUST, rounds, np.inf)
+        at, value = climb(site, 0, kit, k, t, scale, reached[m], y_low, y_high, TRUST, rounds, np.inf, -np.inf)
         tried[m] = -np.inf
         if value > best:
             best, best_at = value, at
@@ -172,9 +173,9 @@ def _polish(site: Site, kit: Kit, k: int, t: Terms, side: float, spot: Array, mo
     scale, start = scales(t, FIXED + site.binds.size), np.zeros(7)
     start[:5] = spot
     y_low, y_high = offset_range(site, kit, k, side, t)
-    start, value = climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, 2 * ROUNDS, np.inf)
+    start, value = climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, 2 * ROUNDS, np.inf, -np.inf)
     start, value = polish(site, 0, kit, k, t, scale, start, value, moves, y_low, y_high, POLISH_STEP, POLISH_ROUNDS)
-    return climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, 2 * ROUNDS, np.inf)
+    return climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, 2 * ROUNDS, np.inf, -np.inf)
 
 
 @compiled
@@ -185,7 +186,7 @@ def _deep(site: Site, kit: Kit, k: int, t: Terms, sides: Array) -> tuple[Array, 
     for n in range(sides.size):
         y_low, y_high = offset_range(site, kit, k, sides[n], t)
         start = evolved(site, kit, k, t, scale, sides[n], out)
-        at, value = climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, 2 * ROUNDS, np.inf)
+        at, value = climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, 2 * ROUNDS, np.inf, -np.inf)
         if value > best:
             best, best_at, best_side = value, at, n
     return best_at, best, best_side

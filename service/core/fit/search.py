@@ -67,9 +67,11 @@ def settle_pads(site: Site, i: int, kit: Kit, k: int, t: Terms, at: Array) -> No
 @compiled
 def climb(
     site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, start: Array, y_low: float, y_high: float,
-    trust: float, rounds: int, enough: float,
+    trust: float, rounds: int, enough: float, beat: float,
 ) -> tuple[Array, float]:  # fmt: skip
     """Climb from a placement (7,) with the offset held within y_low..y_high; stop once the aim exceeds `enough`.
+
+    It is given up at its start where the model sees no way to `beat` within a wide region.
 
     A step that disappoints has met a bend that the model did not show (the nearest of several parts has changed, say):
     the model gets the lines that hold there as well, and is asked again for a shorter step. Offsets count outwards
@@ -87,7 +89,7 @@ def climb(
     value = aim_at(site, i, kit, k, t, scale, at, out)
     low, high = np.empty(7), np.empty(7)
     rows = 0
-    for _ in range(rounds):
+    for turn in range(rounds):
         if value > enough or trust < FINEST:
             break
         if rows == 0:
@@ -97,14 +99,11 @@ def climb(
             _soften(there, there_hard, value, t)
             row[:count], hard[:count], slope[:count] = there, there_hard, there_slope
             rows = count
-        for j in range(7):
-            low[j], high[j] = -trust, trust
-        low[Y], high[Y] = max(-trust, near - outwards * at[Y]), min(trust, far - outwards * at[Y])
-        low[PAD_LOW], high[PAD_LOW] = (
-            -at[PAD_LOW],
-            THICK,
-        )  # too thick a pad is a miss of its own, which may share the least
-        low[PAD_UP], high[PAD_UP] = -at[PAD_UP], THICK
+        if turn == 0 and beat > value:
+            _region(at, outwards, near, far, WIDE, low, high)
+            if best_step(row, slope, hard, low, high, rows)[1] < beat:
+                break
+        _region(at, outwards, near, far, trust, low, high)
         step, hoped = best_step(row, slope, hard, low, high, rows)
         if hoped < enough and np.isfinite(enough) and trust >= WIDE:
             break
@@ -128,6 +127,16 @@ def climb(
             gone[Y] *= outwards
             rows = _add(row, slope, hard, rows, count, there, there_slope, there_hard, gone, hoped)
     return at, value
+
+
+@compiled
+def _region(at: Array, outwards: float, near: float, far: float, trust: float, low: Array, high: Array) -> None:
+    """Write how far each coordinate may step; too thick a pad is a miss of its own, which may share the least."""
+    for j in range(5):
+        low[j], high[j] = -trust, trust
+    low[Y], high[Y] = max(-trust, near - outwards * at[Y]), min(trust, far - outwards * at[Y])
+    for j in (PAD_LOW, PAD_UP):
+        low[j], high[j] = -at[j], THICK
 
 
 @compiled

@@ -50,7 +50,7 @@ def _settle(nominal: Site, site: Site, kit: Kit, spot: Array, t: Terms, best: bo
         _carry(nominal, site, i, kit, spot, at)
         check(site, i, kit, 0, t, at[0], at[1], at[2], at[3], at[4], NEAR, out)
         if best or aim(site, out, scale) <= enough:
-            reached, _ = climb(site, i, kit, 0, t, scale, at, spot[0], spot[0], TRUST, rounds, enough)
+            reached, _ = climb(site, i, kit, 0, t, scale, at, spot[0], spot[0], TRUST, rounds, enough, -INF)
             check(site, i, kit, 0, t, reached[0], reached[1], reached[2], reached[3], reached[4], NEAR, out)
             at[:] = reached
         spots[i] = at[:5]
