@@ -17,23 +17,24 @@ def best_step(margin: Array, slope: Array, hard: Array, low: Array, high: Array,
     """Return the step d within low..high that maximises t = min over soft rows of margin + slope · d, and t.
 
     Rows 0..count-1 of `margin` (R,) and `slope` (R, n) are soft, or `hard` (R,) = 1: margin + slope · d >= 0 holds,
-    as far as it held before the step. Dense primal simplex in dictionary form from d = low, Bland's rule against
-    cycling; n is at most a handful and R a few dozen.
+    as far as it holds in the corner that suits the hard rows best, where the search begins. Dense primal simplex in
+    dictionary form, Bland's rule against cycling; n is at most a handful and R a few dozen.
     """
     n = low.size
     kept, number = _that_can_bind(margin, slope, hard, low, high, count)
+    corner, way = _corner(slope, hard, low, high, count)
     rows = number + n
-    # columns: d_0 .. d_{n-1} (shifted to start at 0), t (shifted to start feasible), constant
+    # columns: how far d_0 .. d_{n-1} have gone from the corner, t (shifted to start feasible), constant
     table = np.zeros((rows + 1, n + 2))
     start = np.inf
     for r in range(number):
-        at_low = margin[kept[r]]
+        at_corner = margin[kept[r]]
         for j in range(n):
-            at_low += slope[kept[r], j] * low[j]
-            table[r, j] = slope[kept[r], j]
-        table[r, n + 1] = at_low
+            at_corner += slope[kept[r], j] * corner[j]
+            table[r, j] = slope[kept[r], j] * way[j]
+        table[r, n + 1] = at_corner
         if hard[kept[r]] == 0.0:
-            start = min(start, at_low)
+            start = min(start, at_corner)
     if not np.isfinite(start):
         start = 0.0
     for r in range(number):
@@ -49,14 +50,28 @@ def best_step(margin: Array, slope: Array, hard: Array, low: Array, high: Array,
     outside = np.arange(n + 1)
     basic = np.arange(n + 1, n + 1 + rows)
     _pivot(table, outside, basic, rows, n + 1)
-    step = low.copy()
+    step = corner.copy()
     t = start
     for r in range(rows):
         if basic[r] < n:
-            step[basic[r]] += table[r, n + 1]
+            step[basic[r]] += way[basic[r]] * table[r, n + 1]
         elif basic[r] == n:
             t += table[r, n + 1]
     return step, t
+
+
+@compiled
+def _corner(slope: Array, hard: Array, low: Array, high: Array, count: int) -> tuple[Array, Array]:
+    """Return the corner of low..high where the hard rows hold best, taken together, and the way inwards from it (1, -1)."""
+    corner, way = low.copy(), np.ones(low.size)
+    for j in range(low.size):
+        lean = 0.0
+        for r in range(count):
+            if hard[r] != 0.0:
+                lean += slope[r, j]
+        if lean > 0.0:
+            corner[j], way[j] = high[j], -1.0
+    return corner, way
 
 
 @compiled
