@@ -13,9 +13,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.fit.compiled import compiled
-from service.core.fit.kit import G, Kit, M
+from service.core.fit.kit import STEP, G, Kit, M
 from service.core.fit.search import aim_at
-from service.core.fit.site import S, Site, skin
+from service.core.fit.site import Flag, S, Site, skin
 from service.core.fit.starts import collar_range, offset_range
 from service.core.fit.terms import T, Terms
 
@@ -88,8 +88,8 @@ def _bounds(site: Site, kit: Kit, k: int, t: Terms, side: float) -> tuple[Array,
     near, far = offset_range(site, kit, k, side, t)
     if side < 0.0:
         near, far = -far, -near
-    l0, l1 = collar_range(site, kit.lower, k, t)
-    u0, u1 = collar_range(site, kit.upper, k, t)
+    l0, l1 = _collars(site, kit.lower, k, t)
+    u0, u1 = _collars(site, kit.upper, k, t)
     fore, aft = math.inf, -math.inf
     for y in (near, far):
         for z in (l0, l1, u0, u1):
@@ -103,3 +103,12 @@ def _bounds(site: Site, kit: Kit, k: int, t: Terms, side: float) -> tuple[Array,
         np.array([near, fore + reach_low, l0, u0, deep]),
         np.array([far, aft + reach_high + t[T.PAD_MAX], l1, u1, kit.gear[k, G.ROOT_GAP] + kit.gear[k, G.SPAN]]),
     )
+
+
+@compiled
+def _collars(site: Site, m: Array, k: int, t: Terms) -> tuple[float, float]:
+    """Return the lowest and highest collar: a miss may seat a flange past the edges of the skin that bears it."""
+    low, high = collar_range(site, m, k, t)
+    if m[k, M.KIND] == STEP and site.flags[Flag.STEPPED]:
+        return low, high
+    return site.values[0, S.BOTTOM] + m[k, M.RISE], max(site.values[0, S.TOP] + m[k, M.RISE], high)

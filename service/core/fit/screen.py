@@ -105,7 +105,9 @@ def _one(site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float, enou
         n = int(np.argmax(aims))
         if best >= 0.0 or not np.isfinite(aims[n]):
             break
-        at, value = climb(site, 0, kit, k, t, scale, starts[n], y_low, y_high, TRUST, ROUNDS, max(enough, best), -np.inf)
+        at, value = climb(
+            site, 0, kit, k, t, scale, starts[n], y_low, y_high, TRUST, ROUNDS, max(enough, best), -np.inf
+        )
         if 0.0 > value > enough:
             _, value = climb(site, 0, kit, k, t, scale, at, y_low, y_high, TRUST / 2.0, 2 * ROUNDS, 0.0, -np.inf)
         best = max(best, value)

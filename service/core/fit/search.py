@@ -27,6 +27,8 @@ PROBE = 0.5
 """Length of the step by which slopes are taken (mm)."""
 WIDE = 100.0
 """A model that sees no way to `enough` within this many mm is believed: margins bend down, so it errs on the hopeful side."""
+FAR = 300.0
+"""The same for whole starts (mm), which may have far to go along the stern."""
 THICK = 1000.0
 """By how much a step may thicken a pad (mm)."""
 CUTS = 24
@@ -71,7 +73,7 @@ def climb(
 ) -> tuple[Array, float]:  # fmt: skip
     """Climb from a placement (7,) with the offset held within y_low..y_high; stop once the aim exceeds `enough`.
 
-    It is given up at its start where the model sees no way to `beat` within a wide region.
+    It is given up after its first step where the model sees no way to `beat` within a wide region.
 
     A step that disappoints has met a bend that the model did not show (the nearest of several parts has changed, say):
     the model gets the lines that hold there as well, and is asked again for a shorter step. Offsets count outwards
@@ -99,8 +101,8 @@ def climb(
             _soften(there, there_hard, value, t)
             row[:count], hard[:count], slope[:count] = there, there_hard, there_slope
             rows = count
-        if turn == 0 and beat > value:
-            _region(at, outwards, near, far, WIDE, low, high)
+        if turn == 1 and beat > value:
+            _region(at, outwards, near, far, FAR, low, high)
             if best_step(row, slope, hard, low, high, rows)[1] < beat:
                 break
         _region(at, outwards, near, far, trust, low, high)
