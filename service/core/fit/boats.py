@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Literal
 
 import numpy as np
@@ -35,14 +36,25 @@ class Boats:
     unknown: tuple[str, ...]
     filled: tuple[Filled, ...]
     nominal: Site
-    star: Site
-    draws: Site
     drawn: Mapping[str, Array]
+    """Values of every factor on each draw, and below at each star point."""
+    starred: Mapping[str, Array]
+    site_of: Callable[[Mapping[str, Array]], Site]
     skins: tuple[Skin, Skin]
     """What the loads need besides: nominal, and draws."""
     given: Mapping[str, Fill]
     loa_mm: float | None
     seed: int
+
+    @cached_property
+    def star(self) -> Site:
+        """Return two rows a factor, one standard deviation off: made when somebody asks how sure a fit is."""
+        return self.site_of(self.starred)
+
+    @cached_property
+    def draws(self) -> Site:
+        """Return a row a draw."""
+        return self.site_of(self.drawn)
 
 
 def prepare(
@@ -83,7 +95,7 @@ def prepare(
     missing = [*unknown, *placeless, *([HUNG] if own is None else [])]
     return Boats(
         form, catalogue, tuple(every), tuple(missing), (*stern_filled, *hung_filled, *hull_filled, *_filled(every)),
-        site(nominal), site(star), site(drawn), drawn,
+        site(nominal), drawn, star, site,
         (skin_of(form, nominal, material), skin_of(form, drawn, material)), given, loa_mm, seed,
     )  # fmt: skip
 

@@ -10,54 +10,67 @@ from service.core.fit.compiled import compiled
 Array = NDArray[np.float64]
 TINY = 1e-10
 PIVOTS = 200
+FIRST = 1e4
+"""What the lack of a hard row weighs, over a soft margin."""
 
 
 @compiled
-def best_step(margin: Array, slope: Array, hard: Array, low: Array, high: Array, count: int) -> tuple[Array, float]:  # noqa: C901 - setting up a table is one thought
+def best_step(margin: Array, slope: Array, hard: Array, low: Array, high: Array, count: int) -> tuple[Array, float]:
     """Return the step d within low..high that maximises t = min over soft rows of margin + slope · d, and t.
 
     Rows 0..count-1 of `margin` (R,) and `slope` (R, n) are soft, or `hard` (R,) = 1: margin + slope · d >= 0 holds,
-    as far as it holds in the corner that suits the hard rows best, where the search begins. Dense primal simplex in
-    dictionary form, Bland's rule against cycling; n is at most a handful and R a few dozen.
+    or does not fall where it did not hold before the step. Dense primal simplex in dictionary form, Bland's rule
+    against cycling; n is at most a handful and R a few dozen. It begins in a corner of low..high; what hard rows lack there
+    is a variable of its own that must go first.
     """
     n = low.size
     kept, number = _that_can_bind(margin, slope, hard, low, high, count)
     corner, way = _corner(slope, hard, low, high, count)
-    rows = number + n
-    # columns: how far d_0 .. d_{n-1} have gone from the corner, t (shifted to start feasible), constant
-    table = np.zeros((rows + 1, n + 2))
-    start = np.inf
-    for r in range(number):
-        at_corner = margin[kept[r]]
-        for j in range(n):
-            at_corner += slope[kept[r], j] * corner[j]
-            table[r, j] = slope[kept[r], j] * way[j]
-        table[r, n + 1] = at_corner
-        if hard[kept[r]] == 0.0:
-            start = min(start, at_corner)
-    if not np.isfinite(start):
-        start = 0.0
-    for r in range(number):
-        if hard[kept[r]] == 0.0:
-            table[r, n] = -1.0
-            table[r, n + 1] -= start
-        else:
-            table[r, n + 1] = max(table[r, n + 1], 0.0)
-    for j in range(n):
-        table[number + j, j] = -1.0
-        table[number + j, n + 1] = high[j] - low[j]
-    table[rows, n] = 1.0
-    outside = np.arange(n + 1)
-    basic = np.arange(n + 1, n + 1 + rows)
-    _pivot(table, outside, basic, rows, n + 1)
+    table, start = _table(margin, slope, hard, kept[:number], corner, way, high - low)
+    rows = table.shape[0] - 1
+    outside, basic = np.arange(n + 2), np.arange(n + 2, n + 2 + rows)
+    _pivot(table, outside, basic, rows, n + 2)
     step = corner.copy()
     t = start
     for r in range(rows):
         if basic[r] < n:
-            step[basic[r]] += way[basic[r]] * table[r, n + 1]
+            step[basic[r]] += way[basic[r]] * table[r, n + 2]
         elif basic[r] == n:
-            t += table[r, n + 1]
+            t += table[r, n + 2]
     return step, t
+
+
+@compiled
+def _table(
+    margin: Array, slope: Array, hard: Array, kept: NDArray[np.intp], corner: Array, way: Array, room: Array
+) -> tuple[Array, float]:
+    """Return the table at a corner, last row the objective, and the smallest soft margin there.
+
+    Columns: how far d_0 .. d_{n-1} have gone inwards, t beyond the smallest, what was mended of the hard rows' lack, constant.
+    """
+    n, number = corner.size, kept.size
+    rows = number + n + 1
+    table, start, lack = np.zeros((rows + 1, n + 3)), np.inf, 0.0
+    for r in range(number):
+        row = kept[r]
+        there = margin[row] if hard[row] == 0.0 else max(margin[row], 0.0)
+        for j in range(n):
+            there += slope[row, j] * corner[j]
+            table[r, j] = slope[row, j] * way[j]
+        table[r, n + 2] = there
+        if hard[row] == 0.0:
+            table[r, n], start = -1.0, min(start, there)
+        else:
+            table[r, n + 1], lack = -1.0, max(lack, -there)
+    if not np.isfinite(start):
+        start = 0.0
+    for r in range(number):
+        table[r, n + 2] -= start if hard[kept[r]] == 0.0 else -lack
+    for j in range(n):
+        table[number + j, j], table[number + j, n + 2] = -1.0, room[j]
+    table[rows - 1, n + 1], table[rows - 1, n + 2] = -1.0, lack
+    table[rows, n], table[rows, n + 1] = 1.0, FIRST if lack > 0.0 else 0.0
+    return table, start
 
 
 @compiled

@@ -7,6 +7,7 @@ on their first axis, (n, ...), so that the worst bolt of many draws is found qui
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import NamedTuple
 
 import numpy as np
@@ -70,13 +71,19 @@ def tensions_about_centroid(load: FlangeLoad, pattern_mm: Array) -> Array:
     [4666.67, 1666.67, -666.67, -3666.67]
     """
     pattern = np.asarray(pattern_mm, dtype=float)
-    centre = pattern.mean(axis=0)
-    arms = pattern - centre
-    inverse = np.linalg.pinv(arms.T @ arms)
+    centre, shares = _principal(tuple(map(tuple, pattern.tolist())))
     about_up = -load.about_up_nm * 1000 - load.normal_n * centre[0]
     about_across = load.about_across_nm * 1000 - load.normal_n * centre[1]
-    first, second = (_bolts_first(share, load.normal_n) for share in inverse @ arms.T)
+    first, second = (_bolts_first(share, load.normal_n) for share in shares)
     return np.asarray(load.normal_n / len(pattern) + first * about_up + second * about_across)
+
+
+@lru_cache(maxsize=256)
+def _principal(pattern: tuple[tuple[float, float], ...]) -> tuple[Array, Array]:
+    """Return a pattern's centroid (2,) and what each bolt takes of a unit moment about either axis (2, n)."""
+    centre = np.mean(pattern, axis=0)
+    arms = np.asarray(pattern) - centre
+    return centre, np.linalg.pinv(arms.T @ arms) @ arms.T
 
 
 @formula(ELASTIC)

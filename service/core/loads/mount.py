@@ -9,7 +9,7 @@ import numpy as np
 from service.core.loads.bolts import FlangeLoad, bolt_shears, bolt_tensions
 from service.core.loads.shapes import Mount
 from service.core.loads.struts import bar_forces
-from service.core.loads.validity import Array, Num, formula
+from service.core.loads.validity import Array, Num, cross, formula
 
 UP = np.array([0.0, 0.0, 1.0])
 
@@ -29,7 +29,7 @@ def plain_axes(rake_rad: Num, plan_rad: Num) -> Array:
     normal /= np.linalg.norm(normal, axis=-1, keepdims=True)
     up = UP - normal * normal[..., 2:]
     up /= np.linalg.norm(up, axis=-1, keepdims=True)
-    return np.stack([normal, np.cross(up, normal), up], axis=-2)
+    return np.stack([normal, cross(up, normal), up], axis=-2)
 
 
 STEP_AXES = np.array([[0.0, 0.0, 1.0], [0.0, 1.0, 0.0], [-1.0, 0.0, 0.0]])
@@ -46,7 +46,7 @@ def moment_about_flange(force_n: Array, arm_mm: Array) -> Array:
     >>> (moment_about_flange(np.array([0.0, 1000.0, -300.0]), np.array([400.0, 0.0, 0.0])) + 0.0).tolist()
     [0.0, 120.0, 400.0]
     """
-    return np.asarray(np.cross(arm_mm, force_n) / 1000)
+    return np.asarray(cross(arm_mm, force_n) / 1000)
 
 
 @formula("statics")

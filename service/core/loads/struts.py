@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from service.core.loads.validity import Array, Num, Valid, formula
+from service.core.loads.validity import Array, Num, Valid, cross, formula
 
 PERRY = "EN 1993-1-1, 6.3.1.2 (Ayrton and Perry 1886), read in guides, not in the standard"
 COLD_FORMED_IMPERFECTION = 0.49
@@ -32,7 +32,7 @@ def bar_forces(directions: Array, load_n: Array, volume: Num | None = None) -> A
     """
     del volume
     one, two, three = (directions[..., k] for k in range(3))
-    faces = (np.cross(two, three), np.cross(three, one), np.cross(one, two))
+    faces = (cross(two, three), cross(three, one), cross(one, two))
     spanned = (one * faces[0]).sum(axis=-1)
     spanned = np.where(np.abs(spanned) < NOTHING, NOTHING, spanned)
     force = np.asarray(load_n, dtype=float)

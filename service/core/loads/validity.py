@@ -92,11 +92,11 @@ def outside(name: str, values: Num, valid: Valid) -> str:
     >>> outside("aspect", np.array([1.0, 2.0]), Valid(0.5, 6.0))
     ''
     """
-    array = np.atleast_1d(np.asarray(values, dtype=float))
-    bad = ~((array >= valid.least) & (array <= valid.most))
-    if not bad.any():
+    array = np.asarray(values, dtype=float)
+    inside = (array >= valid.least) & (array <= valid.most)
+    if inside.all():
         return ""
-    wrong = array[bad]
+    wrong = np.atleast_1d(array)[~np.atleast_1d(inside)]
     worst = wrong[np.argmax(np.maximum(valid.least - wrong, wrong - valid.most))]
     unit = "" if valid.unit == "1" else f" {valid.unit}"
     ends = f"{valid.least:g} to {valid.most:g}{unit}"
@@ -104,5 +104,16 @@ def outside(name: str, values: Num, valid: Valid) -> str:
         ends = f"{valid.least:g}{unit} and more"
     if math.isinf(valid.least):
         ends = f"up to {valid.most:g}{unit}"
-    many = f" in {int(bad.sum())} of {array.size}" if array.size > 1 else ""
+    many = f" in {wrong.size} of {array.size}" if array.size > 1 else ""
     return f"{name} {worst:g}{unit} is outside {ends}{many}"
+
+
+def cross(one: Array, other: Array) -> Array:
+    """Return the vector product of (..., 3) and (..., 3), written out: numpy's own spends its time on moving axes.
+
+    >>> cross(np.array([1.0, 0.0, 0.0]), np.array([0.0, 1.0, 0.0])).tolist()
+    [0.0, 0.0, 1.0]
+    """
+    a, b, c = one[..., 0], one[..., 1], one[..., 2]
+    x, y, z = other[..., 0], other[..., 1], other[..., 2]
+    return np.stack((b * z - c * y, c * x - a * z, a * y - b * x), axis=-1)
