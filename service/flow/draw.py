@@ -101,9 +101,9 @@ def _files(shown: Drawing) -> Iterator[Drawn]:
 
 def _sheet(shown: Drawing) -> str:
     fit = shown.best.fit
-    verdict = fit.verdict.replace("_", " ")
+    verdict, why = fit.verdict.replace("_", " ").capitalize(), f"{fit.why[:1].upper()}{fit.why[1:]}"
     lines = [
-        f"{verdict[:1].upper()}{verdict[1:]}; chance that every check passes {100 * (fit.probability or 0):.0f} %. {fit.why}",
+        f"{verdict}; chance that every check passes {100 * (fit.probability or 0):.0f} %. {why}",
         *(view.says for view in shown.views[:3]),
         "Hatched: things on the stern as we were told, or in their usual place. Hatched both ways: what does not pass.",
         "Advice to be confirmed on the boat before anything is drilled.",

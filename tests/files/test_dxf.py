@@ -16,7 +16,7 @@ from tests.support.boats import boat
 from tests.support.drawn import Case, random_case, rng, set_near
 
 SMALL = 0.01
-SEEDS = (5, 8, 11)
+SEEDS = (5, 8)
 
 
 def read(data: bytes) -> Drawing:
@@ -83,7 +83,7 @@ def test_the_same_views_give_the_same_bytes() -> None:
     assert write_dxf(case.views(), "Argo") == write_dxf(case.views(), "Argo")
 
 
-@pytest.mark.parametrize("name", ["Ναυσικά", "Чайка", "日本丸", "100 %%u ^ done", ""])
+@pytest.mark.parametrize("name", ["Ναυσικά Чайка 日本丸", "100 %%u ^ done", ""])
 def test_any_name_comes_back(name: str) -> None:
     box = {"aft_mm": [0, 300], "starboard_mm": [-300, 0], "height_mm": [1000, 1500]}
     case: Case = set_near(boat(obstacles=[{"kind": "other", "note": name or "thing", **box}]), rng(3))

@@ -222,7 +222,7 @@ def test_the_same_scene_gives_the_same_bytes(case: Case) -> None:
     assert made(case)[0] == made(case)[0]
 
 
-@pytest.mark.parametrize("seed", range(6))
+@pytest.mark.parametrize("seed", range(3))
 def test_any_boat_has_a_template(seed: int) -> None:
     found = pages(made(random_case(seed))[0])
     assert all(MEASURE_ME in page.text for page in found)

@@ -36,6 +36,10 @@ def test_every_drawing_is_made_and_twice_the_same(seeded: Store, answer: Answer)
         files = draw_files(uow, answer)
         assert draw_files(uow, answer) == files
         assert draw_answer(uow, answer) == files[0].content.decode()
+        letter = {file.name: file.content for file in draw_files(uow, from_country(answer, "US"))}
+        bare = answer.model_copy(update={"suggestions": ()})
+        assert draw_answer(uow, bare) is None
+        assert draw_files(uow, bare) == ()
     names = [file.name for file in files]
     assert names[:8] == [
         "drawing.svg", "side.svg", "stern.svg", "plan.svg", "lower-plate.svg", "upper-plate.svg", "drawing.dxf", "template.pdf",
@@ -44,20 +48,7 @@ def test_every_drawing_is_made_and_twice_the_same(seeded: Store, answer: Answer)
     for file in files:
         if file.name.endswith(".svg"):
             assert ET.fromstring(file.content).tag.endswith("svg")  # noqa: S314 - our own drawing
-
-
-def test_inches_and_letter_paper_go_to_those_who_use_them(seeded: Store, answer: Answer) -> None:
-    with seeded.reading() as uow:
-        for country, inches, wide in (("DE", False, A4_WIDE), ("US", True, LETTER_WIDE)):
-            files = {file.name: file.content for file in draw_files(uow, from_country(answer, country))}
-            assert (" in)" in files["side.svg"].decode()) is inches
-            assert (" in)" in files["drawing.dxf"].decode()) is inches
-            page = PdfReader(io.BytesIO(files["template.pdf"])).pages[0]
-            assert int(page.mediabox.width) == wide
-
-
-def test_what_was_not_placed_is_not_drawn(seeded: Store, answer: Answer) -> None:
-    bare = answer.model_copy(update={"suggestions": ()})
-    with seeded.reading() as uow:
-        assert draw_answer(uow, bare) is None
-        assert draw_files(uow, bare) == ()
+    for made, inches, wide in (({f.name: f.content for f in files}, False, A4_WIDE), (letter, True, LETTER_WIDE)):
+        assert (" in)" in made["side.svg"].decode()) is inches
+        assert (" in)" in made["drawing.dxf"].decode()) is inches
+        assert int(PdfReader(io.BytesIO(made["template.pdf"])).pages[0].mediabox.width) == wide

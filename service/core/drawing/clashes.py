@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from service.core.drawing.parts import heeled_drop
 from service.core.drawing.scene import Axis, Box, Mounted, Scene, Thing, grown, joined, overlap
 from service.core.drawing.shapes import Note, Outline
 from service.core.drawing.things import rectangle, spots
@@ -13,6 +14,7 @@ from service.core.fit.shapes import Check
 from service.core.fit.site import S
 from service.core.fit.things import ARM, BLADE, PARTS, part_gap
 
+MOST = 2
 LEAST = 30.0
 """A place that collides is marked at least this large (mm)."""
 OF_HULL = {"hull.blade": BLADE + 1, "hull.shaft": 0, "hull.head": 1, "hull.tiller": 2, "hull.vane": 3}
@@ -91,7 +93,7 @@ def _arm(scene: Scene, mounted: Mounted) -> Box:
 
 
 def _in_the_way(scene: Scene, index: int, limit: float) -> Iterator[Box]:
-    """Give where each part of the gear comes nearer to one obstacle than it may, worst first."""
+    """Give where the gear comes nearer to one obstacle than it may: the two worst places, worst first."""
     found = []
     for thing in scene.things:
         if thing.index != index:
@@ -101,7 +103,7 @@ def _in_the_way(scene: Scene, index: int, limit: float) -> Iterator[Box]:
             if gap < limit:
                 shared = overlap(grown(scene.around[part], limit), joined(thing.start, thing.end))
                 found += [(gap, part, shared)] if shared else []
-    yield from (box for _, _, box in sorted(found))
+    yield from (box for _, _, box in sorted(found)[:MOST])
 
 
 def _gap(scene: Scene, thing: Thing, part: int) -> float:
@@ -154,9 +156,12 @@ def _along_shaft(scene: Scene, id_: str) -> Iterator[Box]:
         "foot": (at.shaft_bottom_mm, at.lower_height_mm),
     }
     head, _, _ = id_.partition(".")
-    if head in ("immersion", "root_depth"):
-        box = joined(scene.around[BLADE], scene.around[BLADE + 1])
-        yield (*box[:4], low, high)
+    if head in ("immersion", "root_depth"):  # the blade that is out of the water, or the water above it
+        x0, x1, y0, y1, _, _ = joined(scene.around[BLADE], scene.around[BLADE + 1])
+        water = (
+            -heeled_drop(scene) if id_.endswith("weather") else heeled_drop(scene) if id_.endswith("leeward") else 0.0
+        )
+        yield x0, x1, y0, y1, min(high, max(water, low)), max(high, water)
     elif id_ in stretches:
         x, y = scene.axis
         r = scene.gear.tube.outside_mm

@@ -30,7 +30,7 @@ INKS: dict[Layer, Ink] = {
     "sweep": Ink("#555555", 0.2, (1.2, 0.9)),
     "vane": Ink("#555555", 0.25, (2.2, 1.1)),
     "obstacle": Ink("#333333", 0.3),
-    "clash": Ink("#a00018", 0.6),
+    "clash": Ink("#a00018", 0.5),
     "water": Ink("#1f4e79", 0.45),
     "heel": Ink("#1f4e79", 0.35, (5.0, 1.0, 1.0, 1.0)),
     "centre": Ink("#333333", 0.18, (6.0, 1.2, 1.2, 1.2)),
@@ -40,7 +40,7 @@ INKS: dict[Layer, Ink] = {
 }
 """In the order in which they are drawn, the first undermost."""
 ORDER: dict[Layer, int] = {layer: n for n, layer in enumerate(INKS)}
-HATCH_MM, CLASH_MM = 2.2, 1.1
+HATCH_MM, CLASH_MM = 2.2, 1.6
 """From line to line of a hatch, on paper; what collides is hatched both ways and closer."""
 HATCH_WEIGHT, CLASH_WEIGHT = 0.15, 0.25
 TICK_MM, DOT_MM = 0.9, 0.45

@@ -87,6 +87,8 @@ class Laid:
     leaders: tuple[Leader, ...]
     rings: tuple[Ring, ...]
     box: Rect
+    short: bool = False
+    """Its notes are numbers with a key."""
 
     @property
     def one_to(self) -> float:

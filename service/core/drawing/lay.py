@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 
 from service.core.drawing import letters, measures
 from service.core.drawing.laid import Laid, Leader, Measure, Ring, Text
@@ -18,8 +19,10 @@ LETTER, TITLE = 2.5, 3.4
 """Size of words and of a view's title on paper (mm)."""
 BROAD = 46.0
 """A note is broken into lines of at most so many mm of paper."""
-MANY = 9
-"""With more listed notes than this all of them become numbers."""
+MANY, WRONG = 9, 3
+"""With more listed notes than this, or more places that collide, all of them become numbers."""
+WORTH = 1.5
+"""A drawing so much larger is worth numbers instead of words."""
 FIGURED = 4.0
 """How much more than over another line words avoid to stand over a dimension's."""
 OUTSIDE, TIGHT = 0.6, 40.0
@@ -39,60 +42,85 @@ def _same(text: str) -> str:
     return text
 
 
-def lay(
-    view: View, scale: float, spelled: Callable[[str], str] = _same, *, told: float | None = None, tight: bool = False
-) -> Laid:
-    """Return the view laid out at a scale (mm of paper for one mm). `spelled`: how a writer writes what it cannot set.
+@dataclass(frozen=True)
+class Manner:
+    """How words are set. `spelled`: how a writer writes what it cannot set.
 
-    `told`: the N of 1:N that its title says, where the writer shrinks all of it. `tight`: words rather cover lines than
-    make the sheet grow.
+    `told`: the N of 1:N that the title says, where the writer shrinks all of it. `tight`: words rather cover lines than
+    make the sheet grow. `short`: every note is a number with a key, for a large drawing on a small sheet.
     """
-    return _Layout(view, scale, spelled, told or 1.0 / scale, tight=tight).done()
+
+    spelled: Callable[[str], str] = _same
+    told: float | None = None
+    tight: bool = False
+    short: bool = False
+
+
+PLAIN = Manner()
+
+
+def lay(view: View, scale: float, manner: Manner = PLAIN) -> Laid:
+    """Return the view laid out at a scale (mm of paper for one mm)."""
+    return _Layout(view, scale, manner).done()
 
 
 def fitted(view: View, wide: float, high: float, spelled: Callable[[str], str] = _same) -> Laid:
     """Return the view at the largest scale of the series at which all of it is within so many mm of paper.
 
-    Where even the smallest is too large, the smallest: the writer then shrinks it, words and all.
+    Where words would make it much smaller than numbers with a key, it has numbers. Where even the smallest scale is too
+    large, the smallest: the writer then shrinks it, words and all.
     """
-    left, right, low, top = view.box
-    found = None
-    for one_to in SERIES:
-        if (right - left) / one_to > wide or (top - low) / one_to > high:
-            continue
-        found = lay(view, 1.0 / one_to, spelled)
-        if found.size[0] <= wide and found.size[1] <= high:
+    able = [one for one in SERIES if _Layout(view, 1.0 / one, Manner(spelled)).may_fit(wide, high)] or list(SERIES[-1:])
+    worded = _largest(view, able, (wide, high), Manner(spelled))
+    if worded is not None and WORTH * able[0] > worded.one_to:
+        return worded  # numbers could not make it much larger
+    short = _largest(view, able, (wide, high), Manner(spelled, short=True))
+    if worded is None or (short is not None and short.scale >= WORTH * worded.scale):
+        return short or lay(view, 1.0 / SERIES[-1], Manner(spelled, short=True))
+    return worded
+
+
+def _largest(view: View, series: Sequence[float], room: tuple[float, float], manner: Manner) -> Laid | None:
+    for one_to in series:
+        found = lay(view, 1.0 / one_to, manner)
+        if found.size[0] <= room[0] and found.size[1] <= room[1]:
             return found
-    return found or lay(view, 1.0 / SERIES[-1], spelled)
+    return None
 
 
 class _Layout:
-    def __init__(self, view: View, scale: float, spelled: Callable[[str], str], told: float, *, tight: bool) -> None:
-        self.outside = TIGHT if tight else OUTSIDE
-        self.view, self.scale, self.spelled, self.told = view, scale, spelled, told
+    def __init__(self, view: View, scale: float, manner: Manner) -> None:
+        self.view, self.scale, self.manner, self.spelled = view, scale, manner, manner.spelled
         self.size = LETTER / scale
         self.texts: list[Text] = []
         self.leaders: list[Leader] = []
         self.rings: list[Ring] = []
-        self.key: list[str] = []
+        self.key: list[Note] = []
         left, right, low, high = view.box
         ats = [m.at for m in view.dimensions if m.at is not None and m.axis == "x"]
-        box = left, right, min(low, *ats, low), max(high, *ats, high)
-        self.measures = self._outside(box)
-        self.room = self._room(box)
+        self.box = left, right, min(low, *ats, low), max(high, *ats, high)
+        self.measures = self._outside(self.box)
+
+    def may_fit(self, wide: float, high: float) -> bool:
+        """Say whether lines and dimensions alone fit into so many mm of paper, before any note is placed."""
+        left, right, low, top = _about([self.box, *(m.figure.box for m in self.measures)])
+        return (right - left) * self.scale + 2 * MARGIN <= wide and (
+            top - low
+        ) * self.scale + 2 * MARGIN + TITLE <= high
 
     def done(self) -> Laid:
         """Place everything, most urgent first, then set key, remarks and title about it."""
+        self.room = self._room(self.box)
         for mark in self.view.dimensions:
             if mark.at is not None:
                 found = measures.in_place(mark, self.room, self.size, self.scale)
                 self.measures.append(found)
                 self.room.line(found.line, FIGURED)
         notes = sorted(self.view.notes, key=lambda n: (not n.urgent, n.listed))
-        many = sum(note.listed for note in notes) > MANY
+        many, wrong = sum(note.listed for note in notes) > MANY, sum(note.urgent for note in notes) > WRONG
         for note in notes:
-            spot = None if many and note.listed else self._spot(note)
-            if spot is None:
+            numbered = self.manner.short or (many and note.listed) or (wrong and note.urgent)
+            if numbered or self._spot(note) is None:
                 self._number(note)
         box = self._within()
         self._below(box)
@@ -101,7 +129,7 @@ class _Layout:
         margin = MARGIN / self.scale
         return Laid(
             self.view, self.scale, tuple(self.texts), tuple(self.measures), tuple(self.leaders), tuple(self.rings),
-            (left - margin, right + margin, low - margin, high + margin),
+            (left - margin, right + margin, low - margin, high + margin), self.manner.short,
         )  # fmt: skip
 
     def _outside(self, box: Rect) -> list[Measure]:
@@ -115,7 +143,12 @@ class _Layout:
         cell = 1.0 / self.scale
         within = _about([box, *(m.figure.box for m in self.measures), *(_rect(m.line) for m in self.measures)])
         far = ABOUT * cell
-        room = Room((within[0] - far, within[1] + far, within[2] - far, within[3] + far), within, cell, self.outside)
+        room = Room(
+            (within[0] - far, within[1] + far, within[2] - far, within[3] + far),
+            within,
+            cell,
+            TIGHT if self.manner.tight else OUTSIDE,
+        )
         for outline in self.view.outlines:
             ring = (*outline.points, outline.points[0]) if outline.closed else outline.points
             room.line(ring, 0.4 if outline.layer == "centre" else 1.0)
@@ -156,7 +189,7 @@ class _Layout:
 
     def _number(self, note: Note) -> None:
         """Put a number in a ring at the note's point, and its words into the key."""
-        self.key.append(self.spelled(note.text))
+        self.key.append(note)
         wide = 2 * RING / self.scale
         spot = self.room.find(note.at, wide, wide)
         if spot is None:  # nothing free as far as words may stand: above everything there is
@@ -177,19 +210,24 @@ class _Layout:
         wide = KEY_COLUMN / self.scale
         columns = max(int((right - left) / wide), 1)
         entries = [
-            letters.wrapped(f"{n}: {text}", wide - self.size, self.size) for n, text in enumerate(self.key, start=1)
+            letters.wrapped(f"{n}: {self.spelled(note.text)}", wide - self.size, self.size, bold=note.urgent)
+            for n, note in enumerate(self.key, start=1)
         ]
         down = low - 2 * pitch
         lowest, share = down, -(-sum(map(len, entries)) // columns)
         column, at = 0, 0
-        for lines in entries:
+        for lines, note in zip(entries, self.key, strict=True):
             if at and at + len(lines) > share + 1 and column < columns - 1:
                 column, at = column + 1, 0
             for line in lines:
-                self.texts.append(Text((left + column * wide, down - at * pitch), line, self.size))
+                place = (left + column * wide, down - at * pitch)
+                self.texts.append(
+                    Text(place, line, self.size, bold=note.urgent, layer="clash" if note.urgent else "note")
+                )
                 at += 1
             lowest = min(lowest, down - at * pitch)
         at = 0
+        lowest -= pitch / 2
         for remark in self.view.remarks:
             for line in letters.wrapped(self.spelled(remark), max(right - left, wide), self.size):
                 self.texts.append(Text((left, lowest - at * pitch), line, self.size))
@@ -199,7 +237,7 @@ class _Layout:
         if not self.view.title:
             return
         size = TITLE / self.scale
-        said = f"{self.view.title}  1:{self.told:.3g}, lengths in {self.view.lengths}"
+        said = f"{self.view.title}  1:{self.manner.told or 1.0 / self.scale:.3g}, lengths in {self.view.lengths}"
         self.texts.append(Text((box[0], box[3] + size), self.spelled(said), size, bold=True))
 
     def _within(self) -> Rect:

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from service.core.units import format_length
+from math import gcd
 
+INCH, SIXTEENTHS = 25.4, 16
 INCH_COUNTRIES = frozenset({"US", "PR", "VI", "GU", "AS", "MP", "LR", "MM", "CA", "BS", "BZ", "KY", "BM"})
 """Where a yard's tape is in inches or in both (from memory; common practice, no source). Millimetres are always shown."""
 LETTER_COUNTRIES = frozenset(
@@ -30,8 +31,21 @@ def unit(*, inches: bool) -> str:
 def written(mm: float, *, inches: bool) -> str:
     """Return a length for a dimension line: whole mm, and inches to a sixteenth.
 
-    >>> written(578.2, inches=False), written(-190.6, inches=True)
-    ('578', '-191 (-7 1/2 in)')
+    >>> written(578.2, inches=False), written(-190.6, inches=True), written(1000, inches=True)
+    ('578', '-191 (-7 1/2 in)', '1000 (39 3/8 in)')
     """
     whole = f"{round(mm) + 0:d}"
-    return f"{whole} ({format_length(mm, 'imperial', inch_fraction=16)})" if inches else whole
+    return f"{whole} ({tape(mm)})" if inches else whole
+
+
+def tape(mm: float) -> str:
+    """Return a length as a tape in inches shows it: no feet, so that it stays short.
+
+    >>> tape(1000.0), tape(1.0), tape(-12.7), tape(50.8)
+    ('39 3/8 in', '1/16 in', '-1/2 in', '2 in')
+    """
+    whole, over = divmod(round(abs(mm) / INCH * SIXTEENTHS), SIXTEENTHS)
+    common = gcd(over, SIXTEENTHS)
+    parts = [str(whole)] if whole or not over else []
+    parts += [f"{over // common}/{SIXTEENTHS // common}"] if over else []
+    return f"{'-' if mm < 0 and (whole or over) else ''}{' '.join(parts)} in"

@@ -31,7 +31,7 @@ def width(text: str, size: float, *, bold: bool = False) -> float:
 def wrapped(text: str, room: float, size: float, *, bold: bool = False) -> tuple[str, ...]:
     """Return the text in lines no wider than `room`; a word wider than a line is broken, never lost.
 
-    >>> wrapped("folding ladder to port", 8.5, 1.0)
+    >>> wrapped("folding ladder to port", 7.5, 1.0)
     ('folding ladder', 'to port')
     """
     lines, line = [], ""

@@ -29,6 +29,8 @@ FORWARD = 900.0
 """How much of the hull is drawn forward of the top edge (mm)."""
 ABOVE, UNDER, BESIDE = 150.0, 120.0, 250.0
 """How far a view reaches above the vane, under the blade and beside what is widest (mm); the rest is cut off there."""
+SWUNG, MARGIN = 1000.0, 50.0
+"""What swings aft is followed so far beyond that, and how much is left beside it (mm)."""
 STATIONS = 25
 EDGE = 1e-6
 
@@ -131,7 +133,10 @@ class Scene:
         beside = max(wide, abs(y) + vane.radius_mm) + BESIDE
         low = min(self.blade[0], self.value(S.BOTTOM)) - UNDER
         aft = x + max(vane.radius_mm, self.gear.blade.chord_mm) + BESIDE
-        return -FORWARD, max(aft, BESIDE), -beside, beside, low, self.at.shaft_top_mm + vane.top_mm + ABOVE
+        swung = [t.end[1] for t in self.things if t.moved and t.end[1] < aft + SWUNG]
+        aft = max([aft, *(one + MARGIN for one in swung)])
+        fore = min(-FORWARD, min(self.skin(y, z) for z in self.stations) - MARGIN)
+        return fore, max(aft, BESIDE), -beside, beside, low, self.at.shaft_top_mm + vane.top_mm + ABOVE
 
 
 def scene(form: BoatForm, fit: Fit, catalogue: Catalogue) -> Scene:

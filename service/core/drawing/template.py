@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
+from service.core.drawing import lengths
 from service.core.drawing.plates import plate
 from service.core.drawing.scene import Mounted, Scene
 from service.core.drawing.shapes import Layer, View
 from service.core.drawing.stern import where
-from service.core.units import format_length
 
 
 @dataclass(frozen=True)
@@ -122,11 +122,11 @@ def _place(scene: Scene, mounted: Mounted, *, inches: bool) -> str:
     """Say where the middle of the flange goes."""
 
     def long(mm: float) -> str:
-        return format_length(mm, "both" if inches else "metric", inch_fraction=16)
+        return f"{mm:.0f} mm ({lengths.tape(mm)})" if inches else f"{mm:.0f} mm"
 
     side = where(scene)
     if inches and abs(scene.at.offset_mm) >= 1:
-        side = f"{side} ({format_length(abs(scene.at.offset_mm), 'imperial', inch_fraction=16)})"
+        side = f"{side} ({lengths.tape(abs(scene.at.offset_mm))})"
     if mounted.bracket.kind == "step":
         return f"Middle of the base: {long(mounted.seat.reach)} forward of the shaft's axis, {side}."
     down = scene.stations[-1] - mounted.seat.flange

@@ -18,7 +18,7 @@ from ezdxf.layouts.layout import Modelspace
 
 from service.core.drawing.ink import CLASH_MM, HATCH_MM, INKS, TICK_MM
 from service.core.drawing.laid import Laid, Measure, Text
-from service.core.drawing.lay import lay
+from service.core.drawing.lay import Manner, lay
 from service.core.drawing.shapes import Layer, Outline, Point, View
 
 options.write_fixed_meta_data_for_testing = True  # dates and ids of a file would differ each time it is written
@@ -98,7 +98,7 @@ def _arranged(views: Sequence[View]) -> list[tuple[Laid, Point]]:
     right, under = 0.0, 0.0
     for view in views:
         plate = view.key.endswith("plate")
-        laid = lay(view, PLATE_SCALE if plate else SCALE, told=1.0)
+        laid = lay(view, PLATE_SCALE if plate else SCALE, Manner(told=1.0))
         left, wide, low, high = laid.box
         if view.key == "side":
             right, under, move = wide + GAP, low - GAP, (0.0, 0.0)

@@ -10,7 +10,7 @@ from reportlab.pdfgen.canvas import Canvas
 
 from service.core.drawing.ink import CLASH_WEIGHT, DOT_MM, HATCH_WEIGHT, INKS, TICK_MM, hatching, ordered
 from service.core.drawing.laid import Laid, Measure, Text
-from service.core.drawing.lay import fitted, lay
+from service.core.drawing.lay import Manner, fitted, lay
 from service.core.drawing.shapes import Layer, Outline, Point, View
 from service.files.write import fonts as letters
 
@@ -38,10 +38,12 @@ def draw_view(
     """
     letters.register()
     wide, high = box[2] / mm, box[3] / mm
-    laid = fitted(view, wide, high, letters.written) if scale is None else lay(view, 1.0 / scale, letters.written)
+    laid = (
+        fitted(view, wide, high, letters.written) if scale is None else lay(view, 1.0 / scale, Manner(letters.written))
+    )
     shrink = min(1.0, wide / laid.size[0], high / laid.size[1])
     if shrink < 1.0:  # its title must not say the scale it was laid out for
-        laid = lay(view, laid.scale, letters.written, told=laid.one_to / shrink)
+        laid = lay(view, laid.scale, Manner(letters.written, told=laid.one_to / shrink, short=laid.short))
         shrink = min(1.0, wide / laid.size[0], high / laid.size[1])
     factor = laid.scale * mm * shrink
     x = box[0] + (box[2] - laid.size[0] * mm * shrink) / 2

@@ -28,8 +28,8 @@ HEAD, BODY = 4.6, 2.7
 ROOM = 190.0, 270.0
 """A single view is drawn at the largest scale at which it fits into so much: A4, and Letter but for a margin (mm)."""
 SHEET_SCALES = (10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0)
-WIDE = 330.0
-"""A sheet of several views is not to be wider than this (mm)."""
+WIDE = 281.0
+"""Side and stern view together are not to be wider than this (mm): A3 upright, with an edge."""
 WORDS = 30.0
 """What figures and words beside a view take of its width at least (mm)."""
 FACES = "'DejaVu Sans','Bitstream Vera Sans',Verdana,sans-serif"
@@ -45,12 +45,17 @@ def write_svg(views: Sequence[View], heading: str, lines: Sequence[str]) -> str:
     """Return a sheet with side and stern view beside each other, the plan below, all to one scale, and lines of text."""
     side, stern, plan = _together(views)
     wide = max(side.size[0] + GAP + stern.size[0], plan.size[0] + GAP + 90.0)
-    high = max(side.size[1], stern.size[1])
+    above = max(_above(side), _above(stern))  # both stand on one waterline
+    high = max(above - _above(one) + one.size[1] for one in (side, stern))
     placed = [
-        (side, EDGE, high - side.size[1]), (stern, EDGE + side.size[0] + GAP, high - stern.size[1]),
-        (plan, EDGE, high + GAP),
+        (side, EDGE, above - _above(side)), (stern, EDGE + side.size[0] + GAP, above - _above(stern)), (plan, EDGE, high + GAP),
     ]  # fmt: skip
     return _sheet(placed, wide + 2 * EDGE, high + GAP + plan.size[1], heading, lines)
+
+
+def _above(laid: Laid) -> float:
+    """Return how far a view's upper edge stands above what is 0 in it (mm of paper)."""
+    return laid.box[3] * laid.scale
 
 
 def _together(views: Sequence[View]) -> list[Laid]:

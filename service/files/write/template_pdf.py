@@ -12,7 +12,7 @@ from reportlab.lib.units import mm
 from reportlab.pdfgen.canvas import Canvas
 
 from service.core.drawing.laid import Laid
-from service.core.drawing.lay import lay
+from service.core.drawing.lay import Manner, lay
 from service.core.drawing.template import MEASURE_ME, Template
 from service.files.write import fonts
 from service.files.write.pdf_view import Pen
@@ -60,7 +60,7 @@ def write_template(
     canvas = Canvas(out, pagesize=size, invariant=1, pageCompression=1)
     canvas.setTitle(f"Drilling template: {heading}")
     canvas.setSubject("Full size: print at 100 %, measure the bar on every sheet")
-    laid = [lay(template.view, 1.0, fonts.written, tight=True) for template in templates]
+    laid = [lay(template.view, 1.0, Manner(fonts.written, tight=True)) for template in templates]
     sheets = [_turned(one, size) for one in laid]
     _first(canvas, size, heading, cautions, [(t, found) for t, (found, _) in zip(templates, sheets, strict=True)])
     for template, one, (found, turned) in zip(templates, laid, sheets, strict=True):

@@ -3,46 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import combinations
 
 import pytest
 
 from service.core.drawing import View, letters
 from service.core.drawing.laid import Laid
-from service.core.drawing.lay import fitted, lay
-from service.core.drawing.place import Rect
+from service.core.drawing.lay import Manner, fitted, lay
 from service.files.write import fonts
 from tests.support.boats import boat
 from tests.support.drawn import Case, random_case, rng, set_near
+from tests.support.words import cut_off, meeting, printed, printed_over
 
-BOATS = 48
-HAIR = 1e-6
+BOATS = 32
 ROOM = 190.0, 270.0
 NAMES = ("Ναυσικά ΤΗΣ ΙΘΑΚΗΣ", "Щука и Ёж Большой", "Ñandú Œuvre", "日本丸", "שלום", "W" * 200)
-
-
-def words(laid: Laid) -> list[tuple[str, Rect]]:
-    found = [(text.text, text.box) for text in laid.texts if text.text]
-    return found + [(measure.figure.text, measure.figure.box) for measure in laid.measures]
-
-
-def meeting(laid: Laid) -> list[tuple[str, str]]:
-    """Return every pair of words that touch."""
-    return [
-        (one, two)
-        for (one, a), (two, b) in combinations(words(laid), 2)
-        if a[0] < b[1] - HAIR and b[0] < a[1] - HAIR and a[2] < b[3] - HAIR and b[2] < a[3] - HAIR
-    ]
-
-
-def cut_off(laid: Laid) -> list[str]:
-    """Return the words that reach beyond the sheet."""
-    left, right, low, high = laid.box
-    return [
-        t
-        for t, b in words(laid)
-        if b[0] < left - HAIR or b[1] > right + HAIR or b[2] < low - HAIR or b[3] > high + HAIR
-    ]
 
 
 def scale_of(view: View) -> float:
@@ -98,7 +72,7 @@ def test_any_name_is_set_whole(name: str) -> None:
     box = {"aft_mm": [0, 300], "starboard_mm": [-300, 0], "height_mm": [1000, 1500]}
     case = set_near(boat(obstacles=[{"kind": "other", "note": name, **box}]), rng(3))
     for view in case.views()[:3]:
-        laid = lay(view, 1 / 20, fonts.written)
+        laid = lay(view, 1 / 20, Manner(fonts.written))
         assert meeting(laid) == []
         assert cut_off(laid) == []
         assert "".join(fonts.written(name).split()) in said(laid)
@@ -120,3 +94,11 @@ def test_a_larger_sheet_gives_a_larger_drawing() -> None:
     assert large.scale > small.scale
     assert small.size[0] <= 140
     assert small.size[1] <= 200
+
+
+@pytest.mark.parametrize("seed", range(100, 104))
+def test_on_paper_no_letters_cover_others(seed: int) -> None:
+    """By the page itself: another library (PDFium) says where every line of letters lies."""
+    for view in random_case(seed).views()[:3]:
+        data = printed(view, *ROOM)
+        assert printed_over(data) == []
