@@ -5,12 +5,14 @@ from __future__ import annotations
 import argparse
 import sys
 
-from scripts.soaks import drawing, geometry, kill, placement, survey
+from scripts.soaks import api, drawing, geometry, kill, memory, placement, survey
 
 PROOFS = {
+    "api": (api.run, 3),
     "drawing": (drawing.run, 200),
     "geometry": (geometry.run, 1000),
     "kill": (kill.run, 50),
+    "memory": (memory.run, 20_000),
     "placement": (placement.run, 200),
     "survey": (survey.run, 50),
 }
@@ -20,9 +22,7 @@ def main() -> int:
     """Run one proof; return 0 where it holds."""
     parser = argparse.ArgumentParser(prog="scripts/soak", description=__doc__)
     parser.add_argument("proof", choices=PROOFS)
-    parser.add_argument(
-        "--boats", type=int, help="how many boats, or rounds of kill (default: 200, 1000, 50, 200 and 50)"
-    )
+    parser.add_argument("--boats", type=int, help="how many boats, seeds of api, rounds of kill, requests of memory")
     parser.add_argument("--seed", type=int, default=1, help="seed of the first boat; the next are one higher each")
     asked = parser.parse_args()
     run, usual = PROOFS[asked.proof]

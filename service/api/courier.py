@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import ipaddress
 import secrets
 import socket
 import ssl
@@ -15,8 +14,8 @@ import httpx
 from standardwebhooks import Webhook
 
 from service.api.log import log
-from service.flow.add_webhook import see_address
-from service.flow.deliver import deliver
+from service.flow.add_webhook import open_to_all, see_address
+from service.flow.deliver import GOOD, deliver
 from service.flow.refusal import Refused
 from service.store.errors import StoreError
 from service.store.outbox import Letter
@@ -40,7 +39,13 @@ class Courier:
         )
 
     def send(self, letter: Letter) -> int | str:
-        """Send one letter and return the status that was answered, or what went wrong."""
+        """Send one letter and return the status that was answered, or what went wrong, which is logged."""
+        told = self._sent(letter)
+        if not isinstance(told, int) or told not in GOOD:
+            log("warning", "webhook not taken", webhook=letter.webhook, message=letter.message, told=told)
+        return told
+
+    def _sent(self, letter: Letter) -> int | str:
         try:
             see_address(letter.url, insecure=self._insecure)
             url, host = self._placed(letter.url)
@@ -80,25 +85,6 @@ class Courier:
     def close(self) -> None:
         """Let go of connections."""
         self._client.close()
-
-
-def open_to_all(number: str) -> bool:
-    """Say whether an address is one of the open internet.
-
-    >>> [open_to_all(n) for n in ("127.0.0.1", "10.0.0.8", "::ffff:127.0.0.1", "fe80::1", "169.254.169.254", "192.0.2.1")]
-    [False, False, False, False, False, False]
-    >>> open_to_all("2a00:1450:4001:830::200e"), open_to_all("64:ff9b::7f00:1"), open_to_all("2002:7f00:1::")
-    (True, False, False)
-    """
-    address = ipaddress.ip_address(number.partition("%")[0])
-    if isinstance(address, ipaddress.IPv6Address):
-        inner = address.ipv4_mapped or address.sixtofour or (address.teredo or (None, None))[1]
-        wrapped = any(address in ipaddress.ip_network(net) for net in ("64:ff9b::/96", "64:ff9b:1::/48", "::/96"))
-        if inner is not None:
-            return open_to_all(str(inner))
-        if wrapped:
-            return False
-    return address.is_global and not address.is_multicast and not address.is_reserved
 
 
 def _chance() -> float:

@@ -13,6 +13,7 @@ from fastapi.openapi.utils import get_openapi
 
 from service.api.etags import LISTED
 from service.api.examples import BY_SCHEMA, FORM
+from service.api.links import link
 from service.api.problems import KINDS, MEDIA, ProblemDocument
 from service.api.shapes import BYTES, TextEnquiry
 
@@ -57,9 +58,9 @@ def described(app: FastAPI) -> dict[str, Any]:
                 if method in operations:
                     _complete(path, method, operations[method])
         _enquiry(document, schemas)
-        for name, schema in schemas.items():
-            if name.endswith(("-Input", "-Output")):  # the framework gives both of a pair the same title
-                schema["title"] = name.replace("-", "")
+        link(document)
+        for name in [name for name in schemas if name.endswith(("-Input", "-Output"))]:
+            schemas[name]["title"] = name.replace("-", "")  # the framework gives both of a pair the same title
         for name, example in BY_SCHEMA.items():
             if name in schemas:
                 schemas[name].setdefault("examples", [example])

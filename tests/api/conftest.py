@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 import shutil
 from collections.abc import Callable, Iterator
@@ -11,6 +12,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+import sqlalchemy as sa
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
@@ -18,10 +20,12 @@ from service import bootstrap
 from service.api.app import create_app
 from service.api.examples import FORM
 from service.api.log import configure
+from service.api.problems import KINDS
 from service.cli.main import status
 from service.core.api_key import RANDOM_BYTES
 from service.flow.create_key import KeyWanted, create_key
 from service.settings import Serving
+from service.store import schema
 from service.store.unit import Store
 from tests.support.databases import Databases
 
@@ -132,3 +136,44 @@ def asked(here: House) -> dict[str, Any]:
 def everywhere(every_database: Databases) -> Callable[[], str]:
     """Return what gives a seeded database of each kind in turn."""
     return lambda: every_database.like("api", seed)
+
+
+def kept(here: House) -> dict[str, int]:
+    """Return how many rows there are of all that a request may leave behind."""
+    with here.store._engine.connect() as connection:
+        return {
+            name: connection.execute(sa.select(sa.func.count()).select_from(schema.metadata.tables[name])).scalar_one()
+            for name in ("enquiries", "answers", "records", "webhooks", "outbox", "imports", "idempotency")
+        }
+
+
+def told(response: Any, status: int) -> dict[str, Any]:  # noqa: ANN401 - a response
+    """Return the problem document, seen to be one."""
+    assert response.status_code == status, response.text
+    assert response.headers["content-type"] == "application/problem+json"
+    document: dict[str, Any] = response.json()
+    assert set(document) == {"type", "title", "status", "detail", "instance", "errors", "request_id"}
+    assert document["status"] == status
+    assert document["type"].removeprefix("/problems/") in KINDS
+    assert document["request_id"] == response.headers["x-request-id"]
+    return document
+
+
+Refusal = Callable[[Any, int], dict[str, Any]]
+
+
+@pytest.fixture
+def refused(here: House, capsys: pytest.CaptureFixture[str]) -> Refusal:
+    """Return what sees that a response refuses, that the log tells of it in one line, and that nothing was kept."""
+    before = kept(here)
+    capsys.readouterr()
+
+    def see(response: Any, status: int) -> dict[str, Any]:  # noqa: ANN401 - a response
+        document = told(response, status)
+        lines = [json.loads(line) for line in capsys.readouterr().err.splitlines()]
+        (line,) = [line for line in lines if line["request_id"] == document["request_id"]]
+        assert (line["event"], line["level"], line["status"]) == ("request", "info", status)
+        assert kept(here) == before
+        return document
+
+    return see

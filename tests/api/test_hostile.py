@@ -5,15 +5,13 @@ from __future__ import annotations
 import asyncio
 import json
 from typing import Any
+from urllib.parse import quote
 
 import httpx
 import pytest
-import sqlalchemy as sa
 
-from service.api.problems import KINDS
 from service.api.shield import LARGEST
-from service.store import schema
-from tests.api.conftest import House
+from tests.api.conftest import House, Refusal, told
 
 DEEP = b'{"transom": ' * 50 + b"1" + b"}" * 50
 BAD_JSON = {
@@ -36,30 +34,10 @@ BAD_JSON = {
 }
 
 
-def kept(here: House) -> dict[str, int]:
-    with here.store._engine.connect() as connection:
-        return {
-            name: connection.execute(sa.select(sa.func.count()).select_from(schema.metadata.tables[name])).scalar_one()
-            for name in ("enquiries", "answers", "records", "webhooks", "outbox", "imports", "idempotency")
-        }
-
-
-def told(response: Any, status: int) -> dict[str, Any]:  # noqa: ANN401 - a response
-    assert response.status_code == status, response.text
-    assert response.headers["content-type"] == "application/problem+json"
-    document: dict[str, Any] = response.json()
-    assert set(document) == {"type", "title", "status", "detail", "instance", "errors", "request_id"}
-    assert document["status"] == status
-    assert document["type"].removeprefix("/problems/") in KINDS
-    assert document["request_id"] == response.headers["x-request-id"]
-    return document
-
-
 @pytest.mark.parametrize("name", BAD_JSON)
 @pytest.mark.parametrize("path", ["/v1/enquiries", "/v1/fits"])
-def test_bad_json_is_refused_at_its_place(here: House, name: str, path: str) -> None:
+def test_bad_json_is_refused_at_its_place(here: House, refused: Refusal, name: str, path: str) -> None:
     body, status, said = BAD_JSON[name]
-    before = kept(here)
     response = here.client.post(path, content=body, headers=here.head("mine", **{"Content-Type": "application/json"}))
     if path == "/v1/fits" and name in (
         "no object",
@@ -68,28 +46,27 @@ def test_bad_json_is_refused_at_its_place(here: House, name: str, path: str) -> 
         "an unknown key",
         "out of bounds",
     ):
-        told(response, 400 if response.status_code == 400 else 422)
+        refused(response, 400 if response.status_code == 400 else 422)
     else:
-        assert said in json.dumps(told(response, status))
-    assert kept(here) == before
+        assert said in json.dumps(refused(response, status))
 
 
 @pytest.mark.parametrize("kind", ["", "text/plain", "application/xml", "application/json; charset=utf-16", "x", "é"])
-def test_other_media_types_are_refused(here: House, kind: str) -> None:
+def test_other_media_types_are_refused(here: House, refused: Refusal, kind: str) -> None:
     headers = [*here.head("mine").items(), ("Content-Type", kind)]
     raw = [(name.encode(), value.encode("utf-8")) for name, value in headers]
-    told(here.client.post("/v1/enquiries", content=b"{}", headers=raw), 415)
+    refused(here.client.post("/v1/enquiries", content=b"{}", headers=raw), 415)
 
 
 @pytest.mark.parametrize("honest", [True, False])
-def test_ten_megabytes_are_refused(here: House, honest: bool) -> None:  # noqa: FBT001 - a parameter of the test
+def test_ten_megabytes_are_refused(here: House, refused: Refusal, honest: bool) -> None:  # noqa: FBT001 - a parameter of the test
     part = b" " * 1_000_000
     body = part * 10 if honest else (part for _ in range(10))
     headers = here.head("mine", **{"Content-Type": "application/json"})
-    told(here.client.post("/v1/enquiries", content=body, headers=headers), 413)
+    refused(here.client.post("/v1/enquiries", content=body, headers=headers), 413)
 
 
-def test_a_slow_body_ends_in_time(here: House, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_slow_body_ends_in_time(here: House, refused: Refusal, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("service.api.shield.WHOLE_BODY_S", 0.2)
 
     async def slow() -> Any:  # noqa: ANN401 - an iterator of bytes
@@ -103,7 +80,7 @@ def test_a_slow_body_ends_in_time(here: House, monkeypatch: pytest.MonkeyPatch) 
             headers = here.head("mine", **{"Content-Type": "application/json"})
             return await client.post("/v1/enquiries", content=slow(), headers=headers)
 
-    told(asyncio.run(ask()), 408)
+    refused(asyncio.run(ask()), 408)
 
 
 def test_a_request_id_is_taken_over_only_where_it_is_plain(here: House) -> None:
@@ -122,8 +99,8 @@ def test_a_request_id_is_taken_over_only_where_it_is_plain(here: House) -> None:
         "/v1/enquiries/x/drawing.svg%00.json",
     ],
 )  # fmt: skip
-def test_tricks_with_paths_find_nothing(here: House, path: str) -> None:
-    told(here.get(path, "desk"), 404)
+def test_tricks_with_paths_find_nothing(here: House, refused: Refusal, path: str) -> None:
+    refused(here.get(path, "desk"), 404)
 
 
 def test_other_methods_are_told_which_are_there(here: House) -> None:
@@ -132,7 +109,7 @@ def test_other_methods_are_told_which_are_there(here: House) -> None:
     assert set(response.headers["allow"].replace(" ", "").split(",")) == {"GET", "POST"}
 
 
-def test_names_of_files_hold_no_folders(here: House) -> None:
+def test_names_of_files_hold_no_folders(here: House, refused: Refusal) -> None:
     for name in ("../a.csv", "a\nb", "a/b.csv", "c:\\x.csv"):
         response = here.client.post(
             "/v1/imports",
@@ -140,15 +117,37 @@ def test_names_of_files_hold_no_folders(here: House) -> None:
             content=b"x",
             headers=here.head("desk", **{"Content-Type": "text/csv"}),
         )
-        told(response, 422)
+        refused(response, 422)
 
 
-def test_a_file_that_is_no_table_is_refused_and_not_kept(here: House) -> None:
-    before = kept(here)
+def test_a_file_that_is_no_table_is_refused_and_not_kept(here: House, refused: Refusal) -> None:
     headers = here.head("desk", **{"Content-Type": "text/csv"})
     for content in (b"", b"\0\1\2", b"PK\x03\x04 no zip", b"a,b\n1,2\n"):
-        told(here.client.post("/v1/imports?name=a.csv", content=content, headers=headers), 422)
-    assert kept(here) == before
+        refused(here.client.post("/v1/imports?name=a.csv", content=content, headers=headers), 422)
+
+
+@pytest.mark.parametrize("number", ["1e308", "-1e308", "99999999999999999", "-1", "1e999"])
+@pytest.mark.parametrize("field", ["loa_mm", "displacement_kg", "year"])
+def test_numbers_no_boat_has_are_refused(here: House, refused: Refusal, field: str, number: str) -> None:
+    body = f'{{"boat": {{"{field}": {number}}}}}'.encode()
+    headers = here.head("mine", **{"Content-Type": "application/json"})
+    refused(here.client.post("/v1/enquiries", content=body, headers=headers), 400 if number == "1e999" else 422)
+
+
+@pytest.mark.parametrize("trick", ["a\r\nX-Evil: 1", "a\nSet-Cookie: b", "\r\n\r\n<script>"])
+def test_what_is_sent_back_in_headers_cannot_end_them(here: House, refused: Refusal, trick: str) -> None:
+    """What a client names itself comes back in headers: ids of requests, cursors, names of files."""
+    head = here.head("desk")
+    for method, path, more, status in (
+        ("GET", "/v1/records/x", {"headers": {**head, "X-Request-ID": trick}}, 404),
+        ("GET", "/v1/records", {"headers": head, "params": {"after": trick}}, 400),
+        ("GET", f"/v1/answers/{quote(trick, safe='')}", {"headers": head}, 404),
+        ("POST", "/v1/imports", {"headers": head, "params": {"name": trick}, "content": b"x"}, 422),
+    ):
+        response = here.client.request(method, path, **more)
+        refused(response, status)
+        assert not {"x-evil", "set-cookie"} & set(response.headers)
+        assert not any("\n" in value or "<script>" in value for value in response.headers.values())
 
 
 def test_a_mail_may_be_larger_than_a_form(here: House) -> None:

@@ -71,6 +71,19 @@ def test_every_operation_is_named_by_its_function_and_says_what_it_does(document
     assert all(one.get("description") for _, _, one in operations)
 
 
+def test_links_lead_to_operations_that_take_what_they_bring(document: dict[str, Any]) -> None:
+    taken = {one["operationId"]: {p["name"] for p in one.get("parameters", ())} for _, _, one in _operations(document)}
+    links = [
+        link
+        for _, _, operation in _operations(document)
+        for response in operation["responses"].values()
+        for link in response.get("links", {}).values()
+    ]
+    assert len(links) > 10
+    for link in links:
+        assert set(link["parameters"]) <= taken[link["operationId"]]
+
+
 def test_every_schema_has_an_example_that_holds(document: dict[str, Any]) -> None:
     schemas = document["components"]["schemas"]
     assert set(schemas) <= set(BY_SCHEMA)

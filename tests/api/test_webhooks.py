@@ -21,7 +21,7 @@ from service.flow.deliver import GIVEN_UP, deliver
 from service.flow.refusal import Refused
 from service.store.outbox import Letter
 from service.store.unit import Store
-from tests.api.conftest import House
+from tests.api.conftest import House, Refusal
 
 
 @dataclass
@@ -156,12 +156,15 @@ def test_after_a_day_it_is_given_up(here: House, ear: Ear, courier: Courier) -> 
     later.close()
 
 
-def test_redirects_are_not_followed(here: House, ear: Ear, courier: Courier) -> None:
+def test_redirects_are_not_followed(
+    here: House, ear: Ear, courier: Courier, capsys: pytest.CaptureFixture[str]
+) -> None:
     listen(here.store, "", ear.url)
     ear.answers += [302]
     here.post("/v1/enquiries", FORM)
     carry(here.store, courier)
     assert [path for _, _, path in ear.heard] == ["/hook?a=1"]
+    assert '"told": 302' in capsys.readouterr().err
     with here.store.reading() as uow:
         assert uow.outbox.waiting() == 1
 
@@ -170,25 +173,29 @@ def test_redirects_are_not_followed(here: House, ear: Ear, courier: Courier) -> 
     "numbers", [["127.0.0.1"], ["10.1.2.3"], ["93.184.216.34", "192.168.1.9"], ["::1"], ["fd00::1"], ["169.254.169.254"],
                 ["::ffff:10.0.0.1"], ["0.0.0.1"], ["100.64.0.1"]],
 )  # fmt: skip
-def test_a_name_that_leads_inside_is_not_called(monkeypatch: pytest.MonkeyPatch, numbers: list[str]) -> None:
+def test_a_name_that_leads_inside_is_not_called(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], numbers: list[str]
+) -> None:
     found = [(0, 0, 0, "", (number, 443)) for number in numbers]
     monkeypatch.setattr("socket.getaddrinfo", lambda *_, **__: found)
     strict = Courier(bootstrap.clock)
     told = strict.send(Letter("o", "m", "w", "https://hooks.example.com/x", "whsec_QUJD", "{}", bootstrap.clock(), 0))
     strict.close()
     assert told == "not sent: its name leads to a private, local or reserved address"
+    assert json.loads(capsys.readouterr().err)["told"] == told
 
 
 @pytest.mark.parametrize(
     "url",
     ["http://a.example.com/", "ftp://a.example.com", "https://", "https://u:p@a.example.com/", "https://a.example.com:22/",
-     "https://a.example.com/#x", "https://a.example.com/\r\nX: y", "https://exämple.com/", "https://[::1", "file:///etc/passwd"],
+     "https://a.example.com/#x", "https://a.example.com/\r\nX: y", "https://exämple.com/", "https://[::1", "file:///etc/passwd",
+     "https://localhost/", "https://a.localhost./", "https://ledger.internal/", "https://127.0.0.1/", "https://127.1/", "https://[::1]/",
+     "https://2130706433/", "https://0x7f.0x1/", "https://10.0.0.8/", "https://169.254.169.254/latest", "https://[::ffff:10.0.0.1]/"],
 )  # fmt: skip
-def test_addresses_that_are_refused_at_once(here: House, url: str) -> None:
+def test_addresses_that_are_refused_at_once(here: House, refused: Refusal, url: str) -> None:
     with pytest.raises(Refused):
         see_address(url, insecure=False)
-    response = here.post("/v1/webhooks", {"url": url})
-    assert (response.status_code, response.json()["type"]) == (422, "/problems/refused")
+    assert refused(here.post("/v1/webhooks", {"url": url}), 422)["type"] == "/problems/refused"
 
 
 def test_a_secret_is_shown_once(here: House) -> None:
