@@ -6,7 +6,7 @@ import re
 from functools import partial
 from typing import Annotated, Any
 
-from fastapi import APIRouter, Header, Request
+from fastapi import APIRouter, Header, Path, Query, Request
 from starlette.responses import Response
 
 from service.api import paging
@@ -15,6 +15,7 @@ from service.api.negotiate import chosen
 from service.api.once import IdempotencyKey, do_once, once
 from service.api.paging import Cursor, Limit
 from service.api.problems import Problem
+from service.api.running import Running
 from service.api.shapes import BYTES, EnquiryItem, EnquiryPage, EnquiryView, TextEnquiry
 from service.api.strict import JSON, StrictRoute, loads, media_type, see_json
 from service.api.who import EnquiriesRead, EnquiriesWrite, Service, actor
@@ -22,14 +23,32 @@ from service.core.answer import Answer, Answers
 from service.core.form import parse_shape
 from service.flow.answer import Worked, keep_answers, work_out
 from service.flow.authenticate import Caller
-from service.flow.draw import draw_answer
 from service.flow.list_enquiries import list_enquiries
-from service.flow.papers import paper
+from service.flow.papers import NAMES, paper
 from service.store.enquiries import Enquiry
 from service.store.idempotency import Reply
 from service.store.unit import UnitOfWork
 
 MAIL, SVG, PLAIN = "message/rfc822", "image/svg+xml", "text/plain"
+WORDS: dict[str, Any] = {"type": "string"}
+BY_TYPE: dict[str, str] = {
+    PLAIN: "reply.txt",
+    SVG: "drawing.svg",
+    "application/pdf": "sheet.pdf" if "sheet.pdf" in NAMES else "template.pdf",
+    "image/vnd.dxf": "drawing.dxf",
+    "text/html": "reply.html",
+    MAIL: "reply.eml",
+}
+"""What an enquiry can be had as, beside JSON."""
+Language = Annotated[
+    str | None,
+    Query(
+        max_length=35,
+        pattern="^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$",
+        description="Of the words (BCP 47); the asker's own where not said.",
+        examples=["de"],
+    ),
+]
 _MARK = re.compile(r"[0-9a-f]{8,64}")
 routes = APIRouter(prefix="/v1", tags=["enquiries"], route_class=StrictRoute)
 IfNoneMatch = Annotated[str | None, Header(alias="If-None-Match")]
@@ -107,38 +126,34 @@ def _item(one: Enquiry) -> dict[str, Any]:
 @routes.get(
     "/enquiries/{enquiry_id}",
     response_model=EnquiryView,
-    responses={200: {"content": {PLAIN: {"schema": {"type": "string"}}, SVG: {"schema": BYTES}}}},
+    responses={200: {"content": {kind: {"schema": WORDS if kind == PLAIN else BYTES} for kind in BY_TYPE}}},
 )
 def get_enquiry(request: Request, enquiry_id: str, by: EnquiriesRead, service: Service) -> Response:
-    """Get one enquiry; with `Accept: text/plain` the reply to it, with `image/svg+xml` the drawing."""
-    kind = chosen(request.headers.get("accept"), (JSON, PLAIN, SVG))
-    if kind == PLAIN:
-        return get_reply(request, enquiry_id, by, service)
-    if kind == SVG:
-        return get_drawing(enquiry_id, by, service)
+    """Get one enquiry; by `Accept` one of its papers instead: the reply as text, page or mail, the drawing, the PDF."""
+    kind = chosen(request.headers.get("accept"), (JSON, *BY_TYPE))
+    if kind != JSON:
+        return _given(request, enquiry_id, BY_TYPE[kind], by, service)
     with service.store.reading() as uow:
         found = _own(uow, by, enquiry_id)
         answers = uow.answers.of(enquiry_id)
     _saw(request, by, service, "enquiry", enquiry_id)
     here = f"/v1/enquiries/{enquiry_id}"
-    links = {"reply": f"{here}/reply", "drawing": f"{here}/drawing.svg"} if answers else {}
-    view = EnquiryView(**_item(found), form=found.form, answers=list(answers), links=links)
+    links = {"reply": "reply", "drawing": "drawing.svg", **{name: name for name in NAMES}} if answers else {}
+    places = {name: f"{here}/{place}" for name, place in links.items()}
+    view = EnquiryView(**_item(found), form=found.form, answers=list(answers), links=places)
     return Response(view.model_dump_json(by_alias=True), headers={"Vary": "Accept"}, media_type=JSON)
 
 
 @routes.get(
     "/enquiries/{enquiry_id}/reply",
     response_class=Response,
-    responses={200: {"content": {PLAIN: {"schema": {"type": "string"}}}, "description": "The reply"}},
+    responses={200: {"content": {PLAIN: {"schema": WORDS}}, "description": "The reply"}},
 )
-def get_reply(request: Request, enquiry_id: str, by: EnquiriesRead, service: Service) -> Response:
-    """Get the reply to an enquiry in plain words, ready to be read through and sent."""
-    with service.store.reading() as uow:
-        found = paper(uow, _latest(uow, by, enquiry_id), "reply.txt")
-    _saw(request, by, service, "enquiry", enquiry_id)
-    if found is None:
-        raise Problem("not-found", "this enquiry has no reply")
-    return Response(found.content, media_type=PLAIN, headers={"Vary": "Accept"})
+def get_reply(
+    request: Request, enquiry_id: str, by: EnquiriesRead, service: Service, language: Language = None
+) -> Response:
+    """Get the reply to an enquiry in plain words, in the asker's language, ready to be read through and sent."""
+    return _given(request, enquiry_id, "reply.txt", by, service, language)
 
 
 @routes.get(
@@ -146,14 +161,47 @@ def get_reply(request: Request, enquiry_id: str, by: EnquiriesRead, service: Ser
     response_class=Response,
     responses={200: {"content": {SVG: {"schema": BYTES}}, "description": "The drawing"}},
 )
-def get_drawing(enquiry_id: str, by: EnquiriesRead, service: Service) -> Response:
+def get_drawing(request: Request, enquiry_id: str, by: EnquiriesRead, service: Service) -> Response:
     """Get the drawing of the best suggestion."""
+    return _given(request, enquiry_id, "drawing.svg", by, service)
+
+
+@routes.get(
+    "/enquiries/{enquiry_id}/{name}",
+    response_class=Response,
+    responses={
+        200: {"content": {"application/octet-stream": {"schema": BYTES}}, "description": "The paper, as its own type"}
+    },
+)
+def get_paper(
+    request: Request,
+    enquiry_id: str,
+    name: Annotated[str, Path(max_length=80, json_schema_extra={"enum": list(NAMES)})],
+    by: EnquiriesRead,
+    service: Service,
+    *,
+    language: Language = None,
+) -> Response:
+    """Get a paper of the answer: the reply in another form, a view, a plan in CAD, a template to drill by.
+
+    What there is nothing to put on is not found: a boat that nothing was placed on has no drawing.
+    """
+    return _given(request, enquiry_id, name, by, service, language)
+
+
+def _given(
+    request: Request, enquiry_id: str, name: str, by: Caller, service: Running, language: str | None = None
+) -> Response:
     with service.store.reading() as uow:
-        drawing = draw_answer(uow, _latest(uow, by, enquiry_id))
-    if drawing is None:
-        raise Problem("not-found", "nothing was suggested that can be drawn")
-    headers = {"Content-Disposition": 'attachment; filename="drawing.svg"', "Vary": "Accept"}
-    return Response(drawing, media_type=SVG, headers=headers)
+        answer = _latest(uow, by, enquiry_id)
+        found = paper(uow, answer, name, language=language) if name in NAMES else None
+    if found is None:
+        raise Problem("not-found", "the answer has no such paper; `links` of the enquiry lists those there may be")
+    _saw(request, by, service, "enquiry", enquiry_id)
+    headers = {"Vary": "Accept"}
+    if not found.media_type.startswith(PLAIN):
+        headers["Content-Disposition"] = f'attachment; filename="{found.name}"'
+    return Response(found.content, headers=headers, media_type=found.media_type)
 
 
 @routes.get("/answers/{answer_id}", response_model=Answer, responses={304: {"description": "You have it"}})

@@ -34,6 +34,9 @@ WALKS: dict[tuple[str, str], Walk] = {
     ("GET", "/v1/enquiries/{enquiry_id}/drawing.svg"): Walk(
         "enquiries:read", "/v1/enquiries/{enquiry}/drawing.svg", other=404
     ),
+    ("GET", "/v1/enquiries/{enquiry_id}/{name}"): Walk(
+        "enquiries:read", "/v1/enquiries/{enquiry}/reply.html", other=404
+    ),
     ("GET", "/v1/answers/{answer_id}"): Walk("enquiries:read", "/v1/answers/{answer}", other=404),
     ("POST", "/v1/fits"): Walk("enquiries:write", "/v1/fits", {"form": FORM, "configuration": CONFIGURATION}),
     ("GET", "/v1/hulls"): Walk("records:read", "/v1/hulls?name=Tarnholt"),

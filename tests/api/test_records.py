@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from service.api.enquiries import BY_TYPE
 from service.api.examples import FORM
 from tests.api.conftest import House
 
@@ -145,13 +146,50 @@ def test_an_answer_is_given_as_it_was_sent(here: House, asked: dict[str, Any]) -
     assert here.get(f"/v1/answers/{asked['id']}", **{"If-None-Match": response.headers["etag"]}).status_code == 304
 
 
+BEGINS = {
+    ".txt": b"",
+    ".html": b"<!doctype html>",
+    ".eml": b"",
+    ".svg": b"<svg",
+    ".dxf": b"  0",
+    ".pdf": b"%PDF-",
+    ".stl": b"",
+}
+"""How each kind of file begins: PDF by ISO 32000, DXF by group code 0; the others are text, or begin by no fixed sign."""
+
+
 def test_documents_come_by_link_and_by_content(here: House, asked: dict[str, Any]) -> None:
     path = f"/v1/enquiries/{asked['enquiry']}"
     links = here.get(path).json()["links"]
     assert here.get(links["reply"]).text == here.get(path, Accept="text/plain").text
     assert here.get(links["drawing"]).text == here.get(path, Accept="image/svg+xml, text/plain;q=0.2").text
-    assert here.get(links["drawing"]).headers["content-disposition"].startswith("attachment")
-    assert here.get(path, Accept="application/pdf").status_code == 406
+    assert here.get(path, Accept="image/png").status_code == 406
+    for name in set(links) - {"reply", "drawing"}:
+        got = here.get(links[name])
+        if got.status_code == 404:  # this boat takes no pads
+            assert name.endswith(".stl")
+            continue
+        assert got.status_code == 200, name
+        assert got.content.lower().startswith(BEGINS[name[name.rindex(".") :]].lower()), name
+        shown = got.headers.get("content-disposition")
+        assert shown == (None if name.endswith(".txt") else f'attachment; filename="{name}"')
+
+
+@pytest.mark.parametrize("kind", [kind for kind in BY_TYPE if kind != "text/plain"])
+def test_each_type_an_enquiry_can_be_had_as_is_what_it_says(here: House, asked: dict[str, Any], kind: str) -> None:
+    got = here.get(f"/v1/enquiries/{asked['enquiry']}", Accept=kind)
+    assert got.status_code == 200
+    assert got.headers["content-type"].split(";")[0] == kind
+    assert got.headers["vary"] == "Accept"
+
+
+def test_a_reply_comes_in_the_language_that_is_asked_for(here: House, asked: dict[str, Any]) -> None:
+    path = f"/v1/enquiries/{asked['enquiry']}/reply"
+    texts = {here.get(f"{path}?language={language}").text for language in ("en", "de", "fr")}
+    assert len(texts) == 3
+    assert here.get(f"{path}?language=a%0Ab").status_code == 422
+    assert here.get(f"{path.removesuffix('reply')}nothing.pdf").status_code == 404
+    assert here.get(f"{path}.txt", "other").status_code == 404
 
 
 def test_the_dealer_is_who_the_key_says(here: House) -> None:

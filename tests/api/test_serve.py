@@ -16,15 +16,16 @@ from contextlib import closing, contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from threading import Thread
-from typing import Any
 
 import httpx
 import pytest
 
+from service import bootstrap
 from service.api.docs import curl, python
 from service.api.examples import FORM
 from service.cli.main import status
 from service.store import migrate
+from tests.api.conftest import MINE, key
 
 TRANSOM = [sys.executable, "-c", "from service.cli.main import run; run()"]
 START_S = 90
@@ -82,18 +83,11 @@ def running(ledger: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[
     """Return the address of a running service of two workers, and a key."""
     folder = tmp_path_factory.mktemp("serve")
     url = f"sqlite:///{shutil.copy(ledger, folder / 'ledger.sqlite')}"
-    key = made_key(url, "--scope", "enquiries:write", "--scope", "enquiries:read", "--dealer", "Hafenladen Ems")
+    store = bootstrap.open_store(bootstrap.settings(url))
+    text = key(store, "web form", ("enquiries:write", "enquiries:read"), MINE)
+    store.close()
     with serving(url, folder / "log", "--workers", "2") as (base, process):
-        yield Running(url, base, key["key"], process, folder / "log")
-
-
-def made_key(url: str, *more: str) -> dict[str, Any]:
-    ran = subprocess.run(  # noqa: S603 - our own program
-        [*TRANSOM, "keys", "create", "--name", "web form", "--json", "--db", url, "--who", "ada", *more],
-        capture_output=True, text=True, check=True,
-    )  # fmt: skip
-    made: dict[str, Any] = json.loads(ran.stdout)
-    return made
+        yield Running(url, base, text, process, folder / "log")
 
 
 def test_the_examples_of_the_page_run_as_they_stand(running: Running) -> None:
