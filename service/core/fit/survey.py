@@ -23,7 +23,7 @@ from service.core.fit.site import S, Site
 KEEP = 12
 AT_ONCE = 24
 """Configurations asked at a time: the answer may be known after the first few."""
-MISSES = 6
+MISSES = 12
 """The best misses of a quick look that are placed in full, to tell which misses by least."""
 
 
