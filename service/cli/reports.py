@@ -2,22 +2,137 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from datetime import date
 from pathlib import Path
 from typing import Annotated, get_args
 
 import typer
 
+from service import bootstrap
 from service.cli import faults, out, outbox
 from service.cli.options import Db, Json, group, reading
 from service.cli.pages import reports as page
 from service.cli.progress import bar
 from service.cli.sheet import Sheet
 from service.core.quality import Kind
+from service.core.report import Report
+from service.files.write.report_files import FORMATS, Format, report_files
 from service.flow.report_quality import quality_files, report_quality
 
+EVERY = ",".join(FORMATS)
 commands = group("Reports over all records.")
 KINDS: tuple[str, ...] = get_args(Kind)
 Out = Annotated[Path | None, typer.Option("--out", metavar="DIR", help="Also write it there, as CSV and XLSX.")]
+Folder = Annotated[Path | None, typer.Option("--out", metavar="DIR", help="Also write it there, in every format.")]
+Formats = Annotated[
+    str, typer.Option("--format", metavar="LIST", help=f"What --out writes: any of {EVERY}, with commas.")
+]
+From = Annotated[str | None, typer.Option("--from", metavar="DATE", help="Count from this day on, as 2024-01-01.")]
+To = Annotated[str | None, typer.Option("--to", metavar="DATE", help="Count up to this day.")]
+AsOf = Annotated[
+    str | None,
+    typer.Option(
+        "--as-of", metavar="DATE", help="The day the report is made for; else today. Later ones do not count."
+    ),
+]
+Quiet = Annotated[bool, typer.Option("--quiet", help="Print nothing: for cron, with --out. The exit status tells.")]
+
+
+def days_of(as_of: str | None, first: str | None, last: str | None) -> tuple[date, date | None, date | None]:
+    """Return the days that were named, today where the report's own was not. BadInput says what a day looks like."""
+    days = [_day(name, text) for name, text in (("--as-of", as_of), ("--from", first), ("--to", last))]
+    if days[1] and days[2] and days[1] > days[2]:
+        raise faults.BadInput(f"--from {days[1]} comes after --to {days[2]}. Give the earlier day first")
+    return days[0] or bootstrap.clock().date(), days[1], days[2]
+
+
+def _day(name: str, text: str | None) -> date | None:
+    try:
+        return None if text is None else date.fromisoformat(text)
+    except ValueError:
+        raise faults.BadInput(f"{name} {text!r} is no day; write it as 2024-01-31") from None
+
+
+def _formats(text: str) -> tuple[Format, ...]:
+    named = [part.strip().lower() for part in text.split(",") if part.strip()]
+    unknown = [one for one in named if one not in FORMATS]
+    if unknown or not named:
+        raise faults.BadInput(f"--format {text!r}: take any of {', '.join(FORMATS)}, with commas between them")
+    return tuple(one for one in FORMATS if one in named)
+
+
+def _told(made: Callable[[], Report], folder: Path | None, formats: str, *, json: bool, quiet: bool) -> None:
+    """Make the report, write its files, and print it. The folder and formats are looked at before any work is done."""
+    chosen = _formats(formats)
+    folder = outbox.ready(folder)
+    found = made()
+    for name, data in report_files(found, chosen).items() if folder else ():
+        outbox.write_bytes(folder / name, data)  # type: ignore[operator] # there is a folder
+    if json:
+        out.document(found)
+    elif not quiet:
+        with out.page() as console:
+            page.report(Sheet(console), found)
+
+
+@commands.command()
+def unmet(
+    from_: From = None,
+    to: To = None,
+    as_of: AsOf = None,
+    solve: Annotated[
+        bool, typer.Option("--solve/--no-solve", help="Look for metal that would fit; takes longest.")
+    ] = True,
+    most: Annotated[int, typer.Option("--most", min=1, help="How many boats are tried again, the last ones.")] = 200,
+    out_: Folder = None,
+    format_: Formats = EVERY,
+    quiet: Quiet = False,
+    json: Json = False,
+    db: Db = None,
+) -> None:
+    """List boats that nothing fits, what refuses them, and which new shaft or bracket would serve most of them.
+
+    Enquiries whose last answer fits nothing, and records that were withdrawn. Each is tried again with the catalogue as
+    it is loaded now.
+    """
+    from service.flow.report_unmet import Asked, report_unmet  # noqa: PLC0415 - the statistics library takes a second to load
+
+    day, first, last = days_of(as_of, from_, to)
+
+    def made() -> Report:
+        with reading(db) as uow, bar("boats", None) as advance:
+            return report_unmet(uow, Asked(day, first, last, solve, most), advance)
+
+    _told(made, out_, format_, json=json, quiet=quiet)
+
+
+@commands.command()
+def accuracy(
+    from_: From = None,
+    to: To = None,
+    as_of: AsOf = None,
+    held_out: Annotated[
+        bool,
+        typer.Option("--held-out", help="Also test chances on the last records, learned without them; takes longer."),
+    ] = False,
+    out_: Folder = None,
+    format_: Formats = EVERY,
+    quiet: Quiet = False,
+    json: Json = False,
+    db: Db = None,
+) -> None:
+    """Compare what was proposed with what was installed: by year, where it was changed, and how true chances were."""
+    from service.core.demand.accuracy import Days  # noqa: PLC0415 - the statistics library takes a second to load
+    from service.flow.report_accuracy import report_accuracy  # noqa: PLC0415 - the same
+
+    day, first, last = days_of(as_of, from_, to)
+
+    def made() -> Report:
+        with reading(db) as uow:
+            return report_accuracy(uow, Days(day, first, last), held_out=held_out)
+
+    _told(made, out_, format_, json=json, quiet=quiet)
 
 
 @commands.command()

@@ -36,6 +36,7 @@ class SentFit(_Part):
 class SentSuggestion(_Part):
     rank: int
     configuration: Configuration
+    probability: float | None = None
     fit: SentFit
 
 
@@ -66,6 +67,11 @@ class SentAnswer(_Part):
     def hull_id(self) -> str | None:
         """Return the id of the hull model it was taken for."""
         return self.hull.model.id if self.hull and self.hull.model else None
+
+    @property
+    def fits(self) -> bool:
+        """Say whether something that was suggested fits, or might where a check could not be made."""
+        return any(one.fit.verdict != "does_not_fit" for one in self.suggestions)
 
     def named(self) -> str:
         """Return what to call the boat, for messages."""

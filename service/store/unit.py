@@ -26,6 +26,7 @@ from service.store.imports import Imports
 from service.store.kept import Kept
 from service.store.kept_people import KeptPeople
 from service.store.keys import Keys
+from service.store.last_answers import LastAnswers
 from service.store.outbox import Outbox
 from service.store.people import People
 from service.store.recall_weights import RecallWeights
@@ -61,6 +62,7 @@ class UnitOfWork:
     audit: Audit
     people: People
     kept_people: KeptPeople
+    last_answers: LastAnswers
 
     def __init__(
         self,
@@ -104,6 +106,7 @@ class UnitOfWork:
         self.keys, self.idempotency, self.audit = Keys(desk), Idempotency(desk), Audit(desk)
         self.webhooks, self.outbox = Webhooks(desk), Outbox(desk)
         self.people, self.kept_people = People(desk), KeptPeople(desk)
+        self.last_answers = LastAnswers(desk)
         self._happened = desk.happened
 
     def __exit__(
