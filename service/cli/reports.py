@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from datetime import date
 from pathlib import Path
@@ -54,6 +55,15 @@ def _day(name: str, text: str | None) -> date | None:
         raise faults.BadInput(f"{name} {text!r} is no day; write it as 2024-01-31") from None
 
 
+def _reach(text: str) -> tuple[str, float, float]:
+    found = re.fullmatch(r"(.+)=(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)", text)
+    if found is None or float(found[2]) >= float(found[3]):
+        raise faults.BadInput(
+            f"--with-reach {text!r}: write a bracket's code and its reach in mm, as hinge-60-170=280-390"
+        )
+    return found[1], float(found[2]), float(found[3])
+
+
 def _formats(text: str) -> tuple[Format, ...]:
     named = [part.strip().lower() for part in text.split(",") if part.strip()]
     unknown = [one for one in named if one not in FORMATS]
@@ -74,6 +84,74 @@ def _told(made: Callable[[], Report], folder: Path | None, formats: str, *, json
     elif not quiet:
         with out.page() as console:
             page.report(Sheet(console), found)
+
+
+@commands.command()
+def demand(
+    from_: From = None,
+    to: To = None,
+    as_of: AsOf = None,
+    proposals: Annotated[bool, typer.Option("--proposals", help="Count what is only proposed, too.")] = False,
+    quarters: Annotated[
+        int, typer.Option("--quarters", min=1, max=20, help="How many quarters ahead to foretell.")
+    ] = 4,
+    lead_weeks: Annotated[
+        float, typer.Option("--lead-weeks", min=0.1, max=260, help="Weeks from ordering metal until it is there.")
+    ] = 8.0,
+    service: Annotated[
+        float,
+        typer.Option("--service", min=0.5, max=0.9999, help="How surely stock is to last until then, 0.5 to 0.9999."),
+    ] = 0.95,
+    without: Annotated[
+        list[str] | None,
+        typer.Option(
+            "--without", metavar="CODE", help="What if this shaft or bracket were dropped; may be given again."
+        ),
+    ] = None,
+    with_shaft: Annotated[
+        list[float] | None,
+        typer.Option("--with-shaft", metavar="MM", help="What if there were a shaft of this length."),
+    ] = None,
+    with_reach: Annotated[
+        list[str] | None,
+        typer.Option(
+            "--with-reach", metavar="CODE=MIN-MAX", help="What if a bracket were made with this reach, in mm."
+        ),
+    ] = None,
+    out_: Folder = None,
+    format_: Formats = EVERY,
+    quiet: Quiet = False,
+    json: Json = False,
+    db: Db = None,
+) -> None:
+    """Count what is needed, and foretell what will be.
+
+    Configurations, gears, brackets, shafts and loose parts, with shares, growth, places, pairs, expected demand and
+    reorder points. A what-if tries the fleet again, boat by boat, which takes a minute or two for some hundred boats.
+    """
+    from service.core.demand.compose import Asked  # noqa: PLC0415 - the statistics library takes a second to load
+    from service.core.demand.outlook import Stocking  # noqa: PLC0415 - the same
+    from service.flow.report_demand import report_demand  # noqa: PLC0415 - the same
+    from service.flow.report_whatif import what_if  # noqa: PLC0415 - the same
+
+    day, first, last = days_of(as_of, from_, to)
+    asked = Asked(day, first, last, proposals, Stocking(quarters, lead_weeks, service))
+
+    reaches = [_reach(text) for text in with_reach or ()]
+
+    def made() -> Report:
+        with reading(db) as uow:
+            if not (without or with_shaft or reaches):
+                return report_demand(uow, asked)
+            with bar("boats") as advance:
+                dropped, lengths = without or (), with_shaft or ()
+                try:
+                    more = what_if(uow, dropped=dropped, lengths=lengths, reaches=reaches, progress=advance)
+                except KeyError as error:
+                    raise faults.BadInput(str(error.args[0])) from None
+            return report_demand(uow, asked, more)
+
+    _told(made, out_, format_, json=json, quiet=quiet)
 
 
 @commands.command()

@@ -263,6 +263,11 @@ def unsuited(connection: sa.Connection) -> tuple[str, str] | None:
     return None
 
 
+def sorts_groups(connection: sa.Connection) -> bool:
+    """Say whether the database sorts rows in order to group them, so that few at a time are grouped faster."""
+    return connection.dialect.name == "sqlite"
+
+
 def has_trigrams(connection: sa.Connection) -> bool:
     """Say whether the database can compare texts by their letter groups."""
     if connection.dialect.name == "sqlite":

@@ -8,9 +8,9 @@ from service.store import edge_schema as _edge  # noqa: F401 - declares its tabl
 from service.store.dialect import UtcTime
 from service.store.metadata import metadata as _declared
 
-HEAD = "0009"
+HEAD = "0010"
 """The newest revision in `migrations`."""
-KNOWN = ("0001", "0002", "0003", "0004", "0005", "0006", "0007", "0008", HEAD)
+KNOWN = ("0001", "0002", "0003", "0004", "0005", "0006", "0007", "0008", "0009", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
@@ -109,9 +109,23 @@ records = sa.Table(
     sa.Column("offset_mm", sa.Float),
     sa.Column("created", UtcTime, nullable=False),
     sa.Column("answer", sa.String, index=True),
+    sa.Column("country", sa.String),
     sa.CheckConstraint("status IN ('proposed', 'shipped', 'installed', 'withdrawn')", name="status"),
     sa.CheckConstraint("head >= 1", name="head"),
     sa.Index("ix_records_date_reference", "date", "reference"),
+    sa.Index(
+        "ix_records_counted",
+        "gear",
+        "lower",
+        "upper",
+        "shaft",
+        "date",
+        "country",
+        "stern",
+        "status",
+        "loa_mm",
+        "offset_mm",
+    ),
 )
 """Installations as they stand: what is searched for, and the number of the revision that is current."""
 

@@ -16,6 +16,7 @@ from service.store import dialect
 from service.store.audit import Audit
 from service.store.catalogues import Catalogues
 from service.store.check import require, state_in
+from service.store.demand import Demand
 from service.store.desk import Clock, Desk
 from service.store.enquiries import Answers, Enquiries
 from service.store.happening import Actor, Happening
@@ -62,6 +63,7 @@ class UnitOfWork:
     audit: Audit
     people: People
     kept_people: KeptPeople
+    demand: Demand
     last_answers: LastAnswers
 
     def __init__(
@@ -106,7 +108,7 @@ class UnitOfWork:
         self.keys, self.idempotency, self.audit = Keys(desk), Idempotency(desk), Audit(desk)
         self.webhooks, self.outbox = Webhooks(desk), Outbox(desk)
         self.people, self.kept_people = People(desk), KeptPeople(desk)
-        self.last_answers = LastAnswers(desk)
+        self.demand, self.last_answers = Demand(desk), LastAnswers(desk)
         self._happened = desk.happened
 
     def __exit__(

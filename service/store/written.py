@@ -61,6 +61,7 @@ def written(record: Record) -> Written:
         "shaft": made.shaft,
         "offset_mm": record.placement.offset_mm,
         "answer": record.answer,
+        "country": form.enquiry.country,
     }
     afloat = {
         "hull_id": record.hull,

@@ -18,7 +18,7 @@ ASKED = {
     "read", "resolve", "recall", "fit", "answer", "records import", "records export",
     "records find", "records show", "records history", "records propose", "records step", "records outcome",
     "records measure", "records correct", "records restore", "records merge", "report quality", "report unmet",
-    "report accuracy",
+    "report accuracy", "report demand",
     "attachments add", "attachments list", "attachments check", "attachments export",
     "imports list", "imports show", "imports undo", "imports resume", "hulls import", "hulls list",
     "hulls show", "hulls alias", "hulls merge", "hulls unmerge", "hulls split", "hulls duplicates", "hulls distinct",

@@ -81,3 +81,27 @@ def test_a_file_in_the_folders_place_is_told_before_any_work(run: Run, database:
     ran = run("report", "accuracy", "--out", file, "--db", database.url)
     assert ran.status == 2
     assert file.read_text("utf-8") == "mine"
+
+
+def test_demand_says_what_it_counted_and_what_not(run: Run, database: Database, tmp_path: Path) -> None:
+    out = tmp_path / "out"
+    ran = run("report", "demand", *AS_OF, "--out", out, "--format", "json", "--lead-weeks", "12", "--db", database.url)
+    assert ran.status == 0
+    for said in ("516", "withdrawn records", "lead time       12 weeks", "Expected demand and reorder points"):
+        assert said in ran.out
+    assert all(len(line) <= 100 for line in ran.out.splitlines())
+    assert json.loads((out / "demand.json").read_text("utf-8"))["as_of"] == "2026-01-15"
+
+
+@pytest.mark.parametrize(
+    ("arguments", "says"),
+    [
+        (("--without", "shaft-1351"), "'shaft-1351' is neither a shaft nor a bracket"),
+        (("--with-reach", "hinge-60-170"), "as hinge-60-170=280-390"),
+        (("--with-reach", "hinge-60-170=390-280"), "as hinge-60-170=280-390"),
+    ],
+)
+def test_a_what_if_of_nothing_ends_with_2(arguments: tuple[str, ...], says: str, run: Run, database: Database) -> None:
+    ran = run("report", "demand", *arguments, "--db", database.url)
+    assert (ran.status, ran.out) == (2, "")
+    assert says in ran.err

@@ -20,6 +20,8 @@ KNOWN_FIRST = 8
 """Quarters that come before the first one asked for."""
 ASKED = 20
 """Quarters asked for at most: the last ones."""
+LEAST_ASKED = 8
+"""Quarters that a method has to be asked for before it may go before the floor: fewer may agree by chance."""
 OWN = 20.0
 """Quarters of a series' own spread that weigh as much as that of its kind."""
 FADES = 0.96
@@ -172,7 +174,7 @@ def choose(panel: Panel, *, seed: int, last: int | None = None) -> Chosen:
     best = max(open_to, key=lambda m: means[m.name])
     gains = np.where(cells, logs[best.name] - logs[floor.name], 0.0).sum(axis=0)[cells.any(axis=0)]
     error = float(gains.std(ddof=1) / np.sqrt(gains.size)) if gains.size > 1 else np.inf
-    better = best is not floor and float(gains.mean()) > SURE * error
+    better = best is not floor and gains.size >= LEAST_ASKED and float(gains.mean()) > SURE * error
     used = best if better else floor
     said = (
         f"'{used.name}', which beat the better floor ('{floor.name}') by {gains.sum() / cells.sum():.3f} in log score"

@@ -80,7 +80,7 @@ def pieces_of(codes: Codes, catalogue: Catalogue | None) -> list[tuple[str, str,
 def goods(every: Iterable[Codes], catalogue: Catalogue | None) -> pd.DataFrame:
     """Return a row for each configuration and everything it needs: `at` (its place in order), kind, code, pieces."""
     rows = [(at, *piece) for at, codes in enumerate(sorted(set(every))) for piece in pieces_of(codes, catalogue)]
-    return pd.DataFrame(rows, columns=["at", "kind", "code", "pieces"])
+    return pd.DataFrame(rows, columns=["at", "kind", "code", "pieces"]).astype({"at": np.int64, "pieces": np.int64})
 
 
 def by_quarter(counts: Counts, needs: pd.DataFrame) -> pd.DataFrame:
@@ -90,7 +90,11 @@ def by_quarter(counts: Counts, needs: pd.DataFrame) -> pd.DataFrame:
         (places[codes], -1 if month is None else month // 12 * 4 + month % 12 // 3, n)
         for (codes, month), n in counts.by_month.items()
     ]
-    each = pd.DataFrame(rows, columns=["at", "quarter", "n"]).groupby(["at", "quarter"], as_index=False).sum()
+    each = (
+        pd.DataFrame(rows, columns=["at", "quarter", "n"], dtype=np.int64)
+        .groupby(["at", "quarter"], as_index=False)
+        .sum()
+    )
     joined = each.merge(needs, on="at")
     return joined.groupby(["kind", "code", "pieces", "quarter"], as_index=False)["n"].sum()
 
@@ -99,7 +103,7 @@ def by_place(counts: Counts, needs: pd.DataFrame) -> pd.DataFrame:
     """Return installations that need an item by kind, code, and place: what is asked (`of`), and where (`value`)."""
     places = {codes: at for at, codes in enumerate(sorted({codes for codes, _ in counts.by_place}))}
     rows = [(places[codes], *(x or "not said" for x in place), n) for (codes, place), n in counts.by_place.items()]
-    each = pd.DataFrame(rows, columns=["at", *PLACES, "n"])
+    each = pd.DataFrame(rows, columns=["at", *PLACES, "n"]).astype({"at": np.int64, "n": np.int64})
     items = needs[needs.kind.isin((WHOLE, *METAL, CONFIGURATION))].drop_duplicates(["at", "kind", "code"])
     found = []
     for of in PLACES:

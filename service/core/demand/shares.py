@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import warnings
 from dataclasses import dataclass
 
 import numpy as np
@@ -10,6 +11,7 @@ from scipy import special
 from statsmodels.genmod.families import Poisson
 from statsmodels.genmod.generalized_linear_model import GLM
 from statsmodels.stats.proportion import proportion_confint
+from statsmodels.tools.sm_exceptions import PerfectSeparationWarning
 
 Floats = NDArray[np.float64]
 LEVEL = 0.95
@@ -56,9 +58,11 @@ def trend(counts: Floats) -> Trend | None:
         return None
     years = (np.arange(counts.size) - (counts.size - 1) / 2) / 4
     design = np.column_stack([np.ones_like(years), years])
-    model = GLM(counts, design, family=Poisson())
-    fitted = model.fit(scale="X2")
-    error = float(fitted.bse[1]) / min(1.0, float(np.sqrt(fitted.scale)))
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore", PerfectSeparationWarning)  # counts that are all alike have a growth, too: none
+        fitted = GLM(counts, design, family=Poisson()).fit(scale=1.0)
+    spread = max(1.0, float(fitted.pearson_chi2) / (counts.size - 2))
+    error = float(fitted.bse[1]) * float(np.sqrt(spread))
     half = float(special.ndtri((1 + LEVEL) / 2)) * error
     slope = float(fitted.params[1])
     low, value, high = (float(np.expm1(np.clip(slope + by, -5, 5))) for by in (-half, 0.0, half))

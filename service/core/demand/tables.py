@@ -103,7 +103,7 @@ def where(placed: pd.DataFrame) -> Table:
         whole = pd.concat([whole, off], ignore_index=True)
     said = whole[whole.value != "not said"].copy()
     inside = said[said.value != OFF].groupby("of").n.sum()
-    said["total"] = said.of.map(inside)
+    said["total"] = said.of.map(inside).astype(float)
     said["at"] = [ORDER.index(value) if value in ORDER else -1 for value in said.value]
     said["of"] = said.of.map(OF)
     low, high = jeffreys(said.n.to_numpy(float), said.total.to_numpy(float))
@@ -125,7 +125,7 @@ def by_place(placed: pd.DataFrame, of: str) -> Table:
     """Return what is needed in each country, length, stern or side: the share of its boats that carry each item."""
     mine = placed[(placed.of == of) & (placed.kind != cells.WHOLE)]
     whole = placed[(placed.of == of) & (placed.kind == cells.WHOLE)].set_index("value").n
-    total = mine.value.map(whole).to_numpy(float)
+    total = mine.value.map(whole).astype(float).to_numpy(float)
     low, high = jeffreys(mine.n.to_numpy(float), total)
     found = mine.assign(share=mine.n / total, low=low, high=high).sort_values(
         ["kind", "value", "n", "code"], ascending=[True, True, False, True]
@@ -160,7 +160,7 @@ def pairs(counts: cells.Counts) -> Table:
     """Return which brackets, shafts and gears go together more often than chance would have it."""
     each = pd.DataFrame(
         [(*codes, n) for (codes, _), n in counts.by_month.items()], columns=["gear", "lower", "upper", "shaft", "n"]
-    )
+    ).astype({"n": np.int64})
     whole = int(each.n.sum())
     found = [_pairs(each, one, other, whole) for one, other in PAIRED]
     columns = (

@@ -49,6 +49,15 @@ def test_growth_holds_the_truth_about_as_often_as_it_says() -> None:
     assert 0.92 <= held / 250 <= 0.985  # 95 %, give or take 250 tries
 
 
+def test_counts_that_are_all_alike_do_not_grow() -> None:
+    found = trend(np.ones(12))
+    assert found is not None
+    assert found.value == pytest.approx(0, abs=1e-9)
+    # by hand: the variance of the slope is 1 / (sum of counts times squared years about the middle)
+    years = (np.arange(12) - 5.5) / 4
+    assert found.high == pytest.approx(np.expm1(1.959964 / np.sqrt((years**2).sum())), abs=1e-6)
+
+
 def test_too_few_counts_have_no_growth() -> None:
     assert trend(np.ones(7)) is None
     assert trend(np.array([1.0] * 9 + [0.0] * 20)) is None

@@ -17,9 +17,11 @@ from service.core.demand import metal
 from service.core.demand.solve import Case, best, passes
 from service.core.form import parse_form
 from service.core.record import Record
+from service.core.report import Table
 from service.files.read.catalogue_file import read_catalogue
 from service.flow.known import NoCatalogueError, gather
 from service.flow.report_unmet import Asked, report_unmet
+from service.flow.report_whatif import what_if
 from service.store.unit import Store
 from tests.flow.conftest import opened
 from tests.support.databases import Files
@@ -167,6 +169,43 @@ def test_nobody_asked_and_no_catalogue(store: Store) -> None:
     with store.reading() as uow:
         report = report_unmet(uow, Asked(date(2025, 12, 31)))
     assert report.findings == ("no boat was found that nothing fits",)
+
+
+# --- what if ----------------------------------------------------------------------------------------------
+
+
+def becomes(counts: Table) -> dict[str, int]:
+    return {str(row["what"]): int(row["boats"]) for row in rows(counts)}
+
+
+def test_who_is_stranded_and_who_is_served_otherwise(desk: Store) -> None:
+    filled(desk, only(*BOTH), [boat("i-1", "installed", LONG), boat("i-2", "shipped", LONG), boat("w-1", kit=LONG)])
+    with desk.reading() as uow:
+        counts, boats = what_if(uow, dropped=[LONG])
+        assert becomes(counts)["stranded"] == 2
+        assert [row["record"] for row in rows(boats)] == ["i-1", "i-2"]
+        counts, boats = what_if(uow, dropped=[LONG], reaches=[(SHORT, 280.0, 390.0)])
+    assert becomes(counts)["served otherwise"] == 2
+    assert all("new-hinge-60-170-280-390" in row["instead"] for row in rows(boats))
+
+
+def test_new_metal_serves_a_boat_that_nothing_fits_now(desk: Store) -> None:
+    filled(desk, only(SHORT), [boat("i-1", "installed")])
+    with desk.reading() as uow:
+        counts, _ = what_if(uow, reaches=[(SHORT, 280.0, 390.0)])
+        assert becomes(counts)["served at last"] == 1
+        counts, _ = what_if(uow, lengths=[1300.0])
+        assert becomes(counts)["the same"] == 1
+
+
+def test_dropping_what_nobody_carries_touches_nobody(desk: Store) -> None:
+    filled(desk, only(*BOTH), [boat("i-1", "installed")])
+    with desk.reading() as uow:
+        counts, boats = what_if(uow, dropped=["shaft-1220"])
+        assert sum(becomes(counts).values()) == 0
+        assert boats.rows == ()
+        with pytest.raises(KeyError, match="shaft-9999"):
+            what_if(uow, dropped=["shaft-9999"])
 
 
 def test_every_new_catalogue_makes_nothing_without_something_new() -> None:
