@@ -9,6 +9,7 @@ from typing import Any
 from service.core.boat import BoatForm
 from service.core.form import FormError, parse_form
 from service.core.reading.claims import Claim
+from service.core.reading.hedges import Hedge
 from service.core.reading.obstacles import Seen
 from service.core.reading.shape import Doubt, Evidence
 from service.core.reading.stern import OUTRANKS
@@ -90,17 +91,20 @@ def build(
             data = {"obstacles": data["obstacles"]} if obstacles and refused else {}
             for claim in claims:
                 _put(data, claim)
-    evidence = [_evidence(c, text, index) for c in claims if not c.field.startswith("methods.")]
+    evidence = [_evidence(c, text, index) for c in claims]
+    evidence += [_hedge(c, c.hedge, text, index) for c in claims if c.hedge is not None]
     evidence += [_sight(one, i, text, index) for i, one in enumerate(obstacles) if form.obstacles]
     return form, evidence, doubts
 
 
 def _put(data: dict[str, Any], claim: Claim) -> None:
-    if claim.field.startswith("methods."):
-        data.setdefault("methods", {})[claim.field.removeprefix("methods.")] = claim.value
-        return
     stem, _, last = claim.field.rpartition(".")
-    data.setdefault(stem, {})[last] = claim.value
+    for part in ("methods", "uncertainties"):  # their members are named by whole paths
+        if claim.field.startswith(f"{part}."):
+            stem, last = part, claim.field.removeprefix(f"{part}.")
+    (data.setdefault(stem, {}) if stem else data)[last] = claim.value
+    if claim.hedge is not None:
+        data.setdefault("uncertainties", {})[claim.field] = claim.hedge.value
 
 
 def _refused(claims: list[Claim], error: FormError) -> list[Claim]:
@@ -114,6 +118,13 @@ def _evidence(claim: Claim, text: str, index: int) -> Evidence:
     return Evidence(
         field=claim.field, boat=index, value=claim.value, text=text[claim.start : claim.end], start=claim.start,
         end=claim.end, quoted=claim.depth > 0, confidence=claim.confidence,
+    )  # fmt: skip
+
+
+def _hedge(claim: Claim, hedge: Hedge, text: str, index: int) -> Evidence:
+    return Evidence(
+        field=f"uncertainties.{claim.field}", boat=index, value=hedge.value, text=text[hedge.start : hedge.end],
+        start=hedge.start, end=hedge.end, quoted=claim.depth > 0, confidence=claim.confidence,
     )  # fmt: skip
 
 

@@ -70,7 +70,7 @@ def read_slope(sheet: Sheet, notes: Notes) -> None:
 
 def _role(sheet: Sheet, clause: Clause, found: Found) -> str | None:
     seen = view(sheet.clean, clause, found)
-    if {"FORWARD", "AFT"} & set(seen.after[:1]):
+    if {"FORWARD", "AFT"} & {*seen.after[:1], *(c for c in seen.before[:1] if "HEIGHT" not in seen.after[:1])}:
         return "across"
     return "down" if "HEIGHT" in seen.after[:1] or "HEIGHT" in seen.before[:1] else None
 

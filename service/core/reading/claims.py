@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any
 
+from service.core.reading.hedges import Hedge
 from service.core.reading.shape import Doubt, Why
 from service.core.units import Found, Quantity
 
@@ -44,6 +45,7 @@ class Claim:
     end: int
     depth: int = 0
     confidence: float = 0.9
+    hedge: Hedge | None = None
 
 
 @dataclass

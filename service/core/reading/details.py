@@ -13,7 +13,7 @@ _YEAR = re.compile(
     r"(?<![\d.,+/-])(?:(19[3-9]\d|20[0-4]\d)|['\u2019]?(?<!\d)([4-9]\d))(?![\d]|[.,]\d|[ \t]?(?:mm|cm|m|kg|lb|ft|in)\b)"
 )
 _NUMBER = re.compile(r"[ \t:.#]{1,4}(\d{1,5}[A-Za-z]?)\b(?![.,]\d)")
-_FROM = re.compile(r"\s(?:of|from|de|del|van|von|aus|uit|fra|fr[åa]n|di)\s")
+_FROM = re.compile(r"\s(?:of|from|de|del|du|van|von|aus|uit|fra|fr[åa]n|di|nel|dal|vom)\s")
 _CENTURY = 1900
 NEAR_NAME = 12
 LEAST = 800.0
@@ -23,7 +23,7 @@ def read_details(sheet: Sheet, boat: list[Named]) -> list[Claim]:
     """Return claims for year, hull number and builder in the clauses of this boat."""
     claims: list[Claim] = []
     for clause in sheet.clauses:
-        if clause.foreign or "OTHER_BOAT" in clause.concepts or {"OWNED", "ORDER"} & clause.concepts:
+        if clause.foreign or "OTHER_BOAT" in clause.concepts:
             continue
         claims += _years(sheet, clause, boat)
         claims += _beside_name(clause, boat)
@@ -35,7 +35,8 @@ def read_details(sheet: Sheet, boat: list[Named]) -> list[Claim]:
 def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
     found = []
     for match in _YEAR.finditer(sheet.clean, clause.start, clause.end):
-        if any(f.start <= match.start() < f.end for f in clause.found):
+        bought = any(m.concept in ("OWNED", "ORDER") and m.end <= match.start() for m in clause.marks)
+        if bought or any(f.start <= match.start() < f.end for f in clause.found):
             continue
         full = match[1] is not None
         value = int(match[1]) if full else _CENTURY + int(match[2])

@@ -5,15 +5,18 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 
+from service.core.boat import BoatForm
+
 
 @dataclass(frozen=True)
 class Attachment:
-    """A file that came along: listed, never opened."""
+    """A file that came along; `forms`: the boat forms it holds, empty for any other file, which is only listed."""
 
     name: str | None
     type: str
     bytes: int
     sha256: str
+    forms: tuple[BoatForm, ...] = ()
 
 
 @dataclass(frozen=True)

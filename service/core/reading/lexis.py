@@ -35,12 +35,30 @@ class Mark:
 
 
 @dataclass(frozen=True)
+class Numbers:
+    """How a language counts, in words: "/" between forms of one number, blanks between numbers.
+
+    `ones`: 0 to 19; `tens`: 20 to 90; `joint`: how a ten and a one are joined, "|" between ways; `whole`: phrases with a
+    value of their own, "_" for a blank, where "{one}" stands for each of 1 to 19 and "+" adds to it.
+    """
+
+    ones: str
+    tens: str
+    joint: str
+    hundred: str
+    half: str
+    and_: str
+    whole: str = ""
+
+
+@dataclass(frozen=True)
 class Vocabulary:
     """One language's words: `common` tells the language, `concepts` maps a concept to its phrases, "|" between."""
 
     language: str
     common: str
     concepts: Mapping[str, str]
+    numbers: Numbers | None = None
 
 
 @dataclass
@@ -51,6 +69,8 @@ class _Index:
 
 def fold(word: str) -> str:
     """Return the word in lower case without diacritics; æ, ø, ß as ae, o, ss."""
+    if word.isascii():
+        return word.casefold()
     low = "".join(_LETTERS.get(c, c) for c in word.casefold())
     return "".join(c for c in unicodedata.normalize("NFKD", low) if not unicodedata.combining(c))
 
@@ -69,9 +89,9 @@ def words_of(text: str) -> list[Word]:
     return found
 
 
-def _parts(phrase: str) -> list[str]:
+def parts_of(phrase: str) -> tuple[str, ...]:
     """Return a phrase's words as they will be met in a text; a trailing * stays."""
-    return [w.fold + ("*" if part.endswith("*") else "") for part in phrase.split() for w in words_of(part)]
+    return tuple(w.fold + ("*" if part.endswith("*") else "") for part in phrase.split() for w in words_of(part))
 
 
 class Matcher:
@@ -83,7 +103,7 @@ class Matcher:
         self._index = _Index()
         for concept, phrases in vocabulary.concepts.items():
             for phrase in phrases.split("|"):
-                self._add(tuple(_parts(phrase)), concept)
+                self._add(parts_of(phrase), concept)
 
     def _add(self, parts: tuple[str, ...], concept: str) -> None:
         if not parts:

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from service.core.reading.claims import Claim, Notes, plausible
+from service.core.reading.hedges import Hedge, middle
 from service.core.reading.shape import Why
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import View, is_obstacle, view
-from service.core.units import Found
+from service.core.units import Found, Quantity
 
 LABELS = {
     "LOA": "boat.loa_mm",
@@ -23,6 +24,7 @@ THIN_MM = 150
 BEAM_MM = 1500
 PLATE_MM = 40
 MOST_MEASURES = 40
+LEAST_KG = 1000.0
 
 
 def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
@@ -33,9 +35,12 @@ def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
     for clause in sheet.clauses:
         if len(clause.found) > MOST_MEASURES:
             continue  # a heap of numbers says nothing that could be told apart
-        for found in clause.found:
+        middles = {id(high): middle(low, high) for low, high in clause.ranges}
+        for each in clause.found:
+            ranged = middles.get(id(each))
+            found, hedge = ranged or (each, clause.hedges.get(each.start))
             foreign = elsewhere(clause, found.start) or _of_obstacle(sheet.clean, clause, found)
-            if found.shared or foreign:
+            if found.shared or foreign or any(each is low for low, _ in clause.ranges):
                 continue
             seen = view(sheet.clean, clause, found)
             if found.dimension == "length":
@@ -43,11 +48,11 @@ def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
             elif found.dimension == "angle":
                 decided = _angle(seen, clause, hints)
             elif found.dimension == "mass":
-                decided = _mass(seen)
+                decided = _mass(seen, found)
             else:
                 decided = None
             if decided is not None:
-                _note(sheet, notes, clause, found, decided)
+                _note(sheet, notes, clause, (found, hedge), decided)
 
 
 def elsewhere(clause: Clause, at: int) -> bool:
@@ -63,8 +68,8 @@ def _of_obstacle(clean: str, clause: Clause, found: Found) -> bool:
     return bool(named) and not set(",;:") & set(clean[named[-1].end : found.start])
 
 
-def _note(sheet: Sheet, notes: Notes, clause: Clause, found: Found, decided: Decided) -> None:
-    name, sign = decided
+def _note(sheet: Sheet, notes: Notes, clause: Clause, said: tuple[Found, Hedge | None], decided: Decided) -> None:
+    (found, hedge), (name, sign) = said, decided
     text = sheet.text[found.start : found.end]
     if isinstance(sign, str):
         notes.doubt(found.start, name, sign, text, plausible(name, found))
@@ -73,7 +78,7 @@ def _note(sheet: Sheet, notes: Notes, clause: Clause, found: Found, decided: Dec
     if "WITHDRAW" in clause.concepts and _withdrawn(clause, found):
         notes.doubt(found.start, name, "withdrawn", text, values)
     elif len(values) == 1:
-        notes.claims.append(Claim(name, values[0], found.start, found.end, clause.depth))
+        notes.claims.append(Claim(name, values[0], found.start, found.end, clause.depth, hedge=hedge))
     else:
         notes.doubt(found.start, name, "ambiguous", text, values)
 
@@ -99,6 +104,9 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
     ):  # the sole's edge bears the bracket on an open stern, and there alone
         sole = "OPEN" in hints and {"WATER"} <= seen.near and "TOP" in seen.near
         return ("transom.top_height_mm", 1.0) if sole else None
+    particulars = "PARTICULARS" in hints and seen.whole <= {"WIDTH", "BOAT", "YEAR", "HULL"}
+    if "WIDTH" in seen.before and particulars and min(plausible("boat.beam_mm", found), default=0.0) >= BEAM_MM:
+        return "boat.beam_mm", 1.0
     return _rudder(seen) or _thickness(seen, found) or _width(seen, found) or _height(seen)
 
 
@@ -125,7 +133,8 @@ def _rudder(seen: View) -> Decision:
     )
     if "STOCK" in seen.near or ("STOCK" in seen.left and seen.thing in (None, "RUDDER")):
         return "main_rudder.stock_aft_mm", sign if sign is not None else "sign_unknown"
-    trailing = "TRAILING" in seen.near or (seen.thing == "RUDDER" and "STICK_OUT" in near | seen.left)
+    answers = "TRAILING" in seen.question and sign is not None and not seen.near & {"WATER", "HEIGHT"}
+    trailing = "TRAILING" in seen.near or answers or (seen.thing == "RUDDER" and "STICK_OUT" in near | seen.left)
     if not trailing:
         sticks = {"STICK_OUT", "HUNG_OUT"} & (seen.left | seen.question) and "STICK_OUT" in near | seen.left
         trailing = bool(sticks) and "RUDDER" in seen.left | seen.question
@@ -186,7 +195,7 @@ def _height(seen: View) -> Decision:  # noqa: PLR0911 - one return for each datu
     for level in (seen.near, seen.near | seen.left, seen.whole | seen.question):
         datum = level & DATUMS
         stern = bool(level & STERN) or "TRANSOM" in seen.topic or "POST" in seen.topic
-        if not stern and "TOP" not in level:
+        if not stern and not level & {"TOP", "BOTTOM"}:
             continue
         if seen.thing in DATUMS and "TOP" not in seen.near:
             return None
@@ -248,8 +257,10 @@ def rake_sign(clause: Clause) -> float | None:
     return None
 
 
-def _mass(seen: View) -> Decision:
+def _mass(seen: View, found: Found) -> Decision:
     if seen.thing == "BALLAST" and "DISPLACEMENT" not in seen.near:
         return None
+    if not seen.whole - {"YEAR"} and found.read.value >= LEAST_KG if isinstance(found.read, Quantity) else False:
+        return "boat.displacement_kg", 1.0  # "3.1 tonnes." and nothing else
     near = seen.near | (seen.left if not is_obstacle(seen.thing or "") else frozenset())
     return ("boat.displacement_kg", 1.0) if "DISPLACEMENT" in near else None

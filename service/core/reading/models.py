@@ -17,7 +17,11 @@ _WORDED = re.compile(
     r"[ \t-]+(?:Sport|Pilothouse|Classic|Cruiser|Regatta|Racing|Performance|Deluxe|Decksalon|Spissgatter)\b"
 )
 _NAME = r"[^\W\d_a-z][^\W\d_]{2,20}"
-_PATTERN = re.compile(rf"\b({_NAME}(?:[ \t]{_NAME})?)[ \t](\d{{2,4}}(?:[.,]\d{{1,2}})?)(?![\w.,]*\d|[\"'°])")
+_PATTERN = re.compile(
+    rf"\b({_NAME}(?:[ \t]{_NAME})?)[ \t](\d{{2,4}}(?:[.,]\d{{1,2}})?|\d[.,]\d{{1,2}})(?![\w.,]*\d|[\"'°%])"
+)
+_YEAR_BEHIND = re.compile(r"[ ,(]{0,3}(?:[^\W\d]{1,12}[ .:]{1,2}){0,2}(?:19|20)\d\d\b")
+_BEFORE = re.compile(r"([^\W\d_]{1,12})['\u2019 ]\s{0,2}$")
 MOST_NAMES = 100
 _MONTHS = (
     "january february march april may june july august september october november december januar februar märz mai "
@@ -27,7 +31,18 @@ _NO_BOAT = (
     "quay street road page no nr tel fax mob img boat year loa lwl beam draft hull box port key order serial since "
     "from before after about baujahr bouwjaar"
 )
-_NO_NAME = frozenset(fold(w) for w in (_MONTHS + _NO_BOAT).split())
+_DETERMINERS = (
+    "a an the our my her this one un une mon ma notre le la du ein eine einen einer eines mein meine meinen meiner unser "
+    "unsere unseren unserer der die das dem den typ type tipo een de het onze mijn el mi nuestro nuestra del una uno il "
+    "lo mio mia nostro nostra en ett et ei vår min vores vort vårt ons"
+)
+_CALLED = frozenset(fold(w) for w in _DETERMINERS.split())
+_OTHER_WORDS = (
+    "hallo hello hi hej hei dear and und et och og e y en for für pour per para till til voor with mit avec med met con "
+    "båt båd boot bateau barco barca boat force channel kanal version windows chapter seite page side kapitel room route "
+    "highway autobahn postfach pier berth steg liegeplatz unit hafen his hers eur usd gbp ref"
+)
+_NO_NAME = frozenset(fold(w) for w in (_MONTHS + _NO_BOAT + " " + _OTHER_WORDS).split()) | _CALLED
 
 
 @dataclass(frozen=True)
@@ -41,24 +56,27 @@ class Named:
     clause: Clause
 
 
-def find_models(sheet: Sheet, known: Sequence[str]) -> list[Named]:
-    """Return the boats named outside signatures and other people's words, in order of place."""
+def find_models(sheet: Sheet, known: Sequence[str], *, asked: bool = False) -> list[Named]:
+    """Return the boats named outside signatures, in order of place.
+
+    What others wrote counts only where the writer names none (`asked`): an answer below our own question.
+    """
     table = _table(known)
     found: list[Named] = []
     for clause in sheet.clauses:
-        if clause.parent is not None or clause.foreign:
+        if clause.parent is not None or clause.foreign is not asked:
             continue
         text = sheet.clean[clause.start : clause.end]
         spans = _known_spans(text, table)
         spans = spans or [(a, b, 0.0) for a, b in _pattern_spans(clause, text)]
         for a, b, base in spans:
             end = b + _tail(text[b:])
-            score = base + _bonus(sheet, clause, a)
+            score = base + _bonus(sheet, clause, a, b)
             name = " ".join(text[a:end].split())
             if len(found) < MOST_NAMES and not _other(clause, clause.start + a):
                 found.append(Named(name, clause.start + a, clause.start + end, score, clause))
     boats = {fold(n.name) for n in found if n.score > 0}
-    return [n for n in found if fold(n.name) in boats]
+    return [n for n in found if fold(n.name) in boats] or ([] if asked else find_models(sheet, known, asked=True))
 
 
 def _table(known: Sequence[str]) -> dict[str, list[tuple[str, ...]]]:
@@ -118,13 +136,17 @@ def _tail(rest: str) -> int:
     return suffix.end() if suffix else end
 
 
-def _bonus(sheet: Sheet, clause: Clause, at: int) -> float:
-    """Score the place: the subject, a label, near a word for boat or owning."""
+def _bonus(sheet: Sheet, clause: Clause, at: int, end: int) -> float:
+    """Score the place: the subject, a label, near a word for boat or owning, an article before it, a year behind it."""
     subject = clause.start < sheet.subject_end
     place = clause.start + at
     label = any(m.concept in ("MODEL", "BOAT") and 0 <= place - m.end <= 4 for m in clause.marks)  # noqa: PLR2004 - ": "
     boat = {"BOAT", "GEAR", "ASK"} & clause.concepts
-    return 1.0 * subject + 2.0 * label + 0.5 * bool(boat) - 0.5 * clause.quoted
+    before = _BEFORE.search(sheet.clean, max(clause.start, place - 16), place)
+    called = before is not None and fold(before[1]) in _CALLED
+    dated = _YEAR_BEHIND.match(sheet.clean, clause.start + end, clause.end) is not None
+    cues = 0.5 * bool(boat) + 0.5 * called + 0.5 * dated
+    return 1.0 * subject + 2.0 * label + cues - 0.25 * clause.quoted
 
 
 def _other(clause: Clause, at: int) -> bool:

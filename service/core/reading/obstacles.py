@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any
 
-from service.core.reading.lexis import Mark
+from service.core.reading.lexis import Mark, words_of
 from service.core.reading.measures import MOST_MEASURES
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.stern import denied
@@ -16,6 +16,7 @@ from service.core.units.lexicon import RANGE_WORDS
 MOVES = {"FOLD": "folds", "FIXED": "fixed", "SWING": "swings", "SLIDE": "slides"}
 SIDES = {"PORT": "port", "STARBOARD": "starboard", "CENTRE": "centre"}
 ATTRIBUTES = frozenset({*MOVES, *SIDES, "REMOVE", "KEEP", "EACH_SIDE"})
+AND = frozenset(["and", "but", "und", "aber", "sowie", "et", "mais", "y", "pero", "e", "ma", "en", "maar", "och", "men", "og", "plus"])
 CLOSE = 30
 PAIR = 2
 FAR_MM = 6000.0
@@ -115,8 +116,12 @@ def _owner(
     before = [(m, s) for m, s in here if m.end <= mark.start]
     if after is not None and mark.concept:
         between = sheet.clean[mark.end : after[0].start]
-        inside = any(m.start < mark.end and mark.start < m.end for m, _ in here)
-        if not inside and len(between) <= CLOSE and not set(",;:.") & set(between):
+        within = [s for m, s in here if m.start < mark.end and mark.start < m.end]
+        if within:
+            return within[0]  # "folding ladder" as one phrase
+        inside = False
+        parted = bool(before) and bool(AND & {w.fold for w in words_of(between)})  # "a ladder to port and an arch"
+        if not inside and len(between) <= CLOSE and not parted and not set(",;:.") & set(between):
             return after[1]
     if before:
         since = {m.concept for m in clause.marks if before[-1][0].end <= m.start < mark.start}
@@ -132,7 +137,15 @@ def _owner(
 
 
 def _attributes(one: Seen) -> None:
-    for clause, mark in one.marks:
+    """Set what is said of it; newer words outrank those quoted below them."""
+    for depth in sorted({clause.depth for clause, _ in one.marks}, reverse=True):
+        said = Seen(one.kind, one.start, one.end, depth)
+        _told(said, [(clause, mark) for clause, mark in one.marks if clause.depth == depth])
+        one.said |= said.said
+
+
+def _told(one: Seen, marks: list[tuple[Clause, Mark]]) -> None:
+    for clause, mark in marks:
         if mark.concept in MOVES:
             negative = denied(clause, mark.start)
             if not negative:
@@ -147,7 +160,7 @@ def _attributes(one: Seen) -> None:
             one.said["side"] = SIDES[mark.concept]
         elif mark.concept == "CENTRE" and not denied(clause, mark.start):
             one.said.setdefault("side", "centre")
-    if any(m.concept == "EACH_SIDE" for _, m in one.marks):
+    if any(m.concept == "EACH_SIDE" for _, m in marks):
         one.said["side"] = "both"
 
 

@@ -5,26 +5,26 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from service.core.boat import BoatForm
-from service.core.reading.assemble import build, weigh
 from service.core.reading.bare import read_bare, read_slope
-from service.core.reading.boats import Section, sections
+from service.core.reading.boats import sections
 from service.core.reading.claims import Claim, Notes
 from service.core.reading.corrections import add_datum, correct
-from service.core.reading.details import read_details
+from service.core.reading.enclosed import Told, tell, written_out
 from service.core.reading.gaps import gaps, questions
+from service.core.reading.joining import form_of, joined, said_of
 from service.core.reading.kinds import kind_of
 from service.core.reading.language import FALLBACK, language_of
 from service.core.reading.letter import Letter
 from service.core.reading.lexis import words_of
 from service.core.reading.measures import read_measures
-from service.core.reading.models import Named, find_models
-from service.core.reading.obstacles import Seen, read_obstacles
+from service.core.reading.models import find_models
+from service.core.reading.obstacles import read_obstacles
 from service.core.reading.people import read_people
 from service.core.reading.profile import read_profile
 from service.core.reading.shape import Doubt, Enclosed, Evidence, Reading
 from service.core.reading.sheet import LONGEST, Sheet, lay_out
-from service.core.reading.stern import read_methods, read_words, stern_hints
-from service.core.reading.words import MATCHERS
+from service.core.reading.stern import read_words, stern_hints
+from service.core.reading.words import MATCHERS, SPELLERS
 
 MOST_DOUBTS = 100
 
@@ -33,36 +33,57 @@ def read(letter: Letter, *, known_models: Sequence[str] = ()) -> Reading:
     """Return what the letter says, as forms with evidence. Pure: same letter, same reading; never raises on any text.
 
     `known_models`: hull models by name; the longest that stands in the text as whole words wins. Evidence at 0..0 comes
-    from the mail's headers. A letter that asks nothing has no forms.
+    from the mail's headers. Forms that came along are written out below the letter. One that asks nothing has no forms.
     """
-    text = letter.text[:LONGEST]
-    language = language_of(words_of(text), MATCHERS)
-    matcher = MATCHERS[language or FALLBACK]
-    sheet = lay_out(text, len(letter.subject or ""), matcher, (letter.sender_name, letter.sender_address))
+    written = letter.text[:LONGEST]
+    text, told = _enclosed(letter, written)
+    language = language_of(words_of(written), MATCHERS)
+    tongue = language or FALLBACK
+    sender = (letter.sender_name, letter.sender_address)
+    sheet = lay_out(written, len(letter.subject or ""), MATCHERS[tongue], SPELLERS[tongue], sender)
     named = find_models(sheet, known_models)
     notes = _gather(sheet)
-    kind = kind_of(letter, sheet, named=len({n.name for n in named}), measured=len(notes.claims))
+    measured = len(notes.claims) + sum(len(one.claims) for one in told)
+    kind = kind_of(letter, sheet, named=len({n.name for n in named}), measured=measured)
     forms: list[BoatForm] = []
     evidence: list[Evidence] = []
     doubts: list[Doubt] = []
     if kind in ("enquiry", "reply"):
-        common = [*read_people(letter, sheet, matcher), *_headers(letter, language)]
-        obstacles = read_obstacles(sheet)
-        parts = sections(sheet, named)
-        for index, part in enumerate(parts):
-            form, seen, open_ = _one_boat(sheet, part, (notes, obstacles, named), common, index, alone=len(parts) == 1)
+        common = [*read_people(letter, sheet, MATCHERS[tongue]), *_headers(letter, language)]
+        gathered = (notes, read_obstacles(sheet), named)
+        parts = [] if told and not named and not notes.claims else sections(sheet, named)
+        boats = [said_of(sheet, part, gathered, alone=len(parts) == 1) for part in parts]
+        for index, said in enumerate(joined(boats, told)):
+            form, seen, open_ = form_of(sheet, text, said, common, index)
             forms.append(form)
             evidence += seen
             doubts += open_
     missing = gaps(forms[0]) if forms else ()
     del doubts[MOST_DOUBTS:]
-    enclosed = (Enclosed(name=a.name, type=a.type, bytes=a.bytes, sha256=a.sha256) for a in letter.attachments)
     return Reading(
         is_enquiry=bool(forms), kind=kind, language=language, thread=letter.thread, text=text, boats=len(forms),
         form=forms[0] if forms else None, forms=tuple(forms), evidence=tuple(evidence), doubts=tuple(doubts),
-        missing=missing, questions=questions(missing),
-        attachments=tuple(enclosed),
+        missing=missing, questions=questions(missing), attachments=_listed(letter, taken=bool(forms)),
     )  # fmt: skip
+
+
+def _enclosed(letter: Letter, written: str) -> tuple[str, list[Told]]:
+    """Return the text with the forms that came along written out below it, and what they say."""
+    text = written
+    told: list[Told] = []
+    for one in letter.attachments:
+        for form in one.forms:
+            start = len(text) + 2
+            text += "\n\n" + "\n".join(written_out(one.name or "attachment", form)) + "\n"
+            told.append(tell(text, start, form))
+    return text, told
+
+
+def _listed(letter: Letter, *, taken: bool) -> tuple[Enclosed, ...]:
+    return tuple(
+        Enclosed(name=a.name, type=a.type, bytes=a.bytes, sha256=a.sha256, read=taken and bool(a.forms))
+        for a in letter.attachments
+    )
 
 
 def _gather(sheet: Sheet) -> Notes:
@@ -90,27 +111,3 @@ def _headers(letter: Letter, language: str | None) -> list[Claim]:
     if letter.mailed:
         claims.append(Claim("enquiry.channel", "email", 0, 0))
     return claims
-
-
-def _one_boat(
-    sheet: Sheet,
-    part: Section,
-    gathered: tuple[Notes, list[Seen], list[Named]],
-    common: list[Claim],
-    index: int,
-    *,
-    alone: bool,
-) -> tuple[BoatForm, list[Evidence], list[Doubt]]:
-    notes, obstacles, named = gathered
-    mine = [n for n in named if part.start <= n.start < part.end]
-    claims = [c for c in notes.claims if part.start <= c.start < part.end]
-    claims += [c for c in read_details(sheet, mine) if part.start <= c.start < part.end]
-    if part.named is not None:
-        n = part.named
-        claims.append(Claim("boat.model", n.name, n.start, n.end, n.clause.depth, min(0.95, 0.6 + n.score / 10)))
-    kept, contradicted = weigh(claims, sheet.text)
-    kept += read_methods(sheet, kept)
-    seen = [o for o in obstacles if alone or part.start <= o.start < part.end]
-    form, evidence, refused = build([*kept, *common], seen, sheet.text, index)
-    unsaid = [d for at, d in notes.doubts if part.start <= at < part.end and not any(c.field == d.field for c in kept)]
-    return form, evidence, [*contradicted, *refused, *unsaid]

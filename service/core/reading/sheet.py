@@ -8,10 +8,13 @@ from __future__ import annotations
 import re
 from bisect import bisect_right
 from dataclasses import dataclass, field
+from functools import cached_property
 from itertools import pairwise
 from typing import Literal
 
+from service.core.reading.hedges import Hedge, stated
 from service.core.reading.lexis import Mark, Matcher, Word, fold, words_of
+from service.core.reading.spoken import Speller, merged
 from service.core.units import Found, scan
 
 Sender = tuple[str | None, str | None]
@@ -23,13 +26,29 @@ _WROTE = re.compile(
     r"\b(?:wrote|schrieb|[ée]crit|escribi[óo]|scritto|schreef|skrev|napisa[łl])\b[^\n]{0,80}:\s*$", re.IGNORECASE
 )
 _OLD_HEAD = re.compile(r"\s*(?:-{2,}\s*(?:original|urspr|message|mensaje|messaggio|oorspr)|_{10,}\s*$)", re.IGNORECASE)
-_ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=[^\W\d_a-z]|[\"'(\u201c\u2018]|[-*]\s)")
+_ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=[^\W_a-z]|[\"'(\u201c\u2018]|[-*]\s)")
 _INSIDE = re.compile(r"\(([^()\n]{0,200}(?:\n[^()\n]{0,200})?)\)")
 _ABBREVIATED = "ca approx abt no nr st mr mrs dr z.b d.h f.t o.a h.t env inkl incl max min ref tel hr fr dhr"
 _SHORT = frozenset(_ABBREVIATED.split())
+_FORWARD = re.compile(
+    r"\W{0,12}(?:begin )?(?:forwarded (?:message|mail)|weitergeleitete (?:nachricht|e-?mail)|message (?:transf[ée]r[ée]|"
+    r"r[ée]exp[ée]di[ée])|mensaje reenviado|doorgestuurd bericht|messaggio inoltrato|vidarebefordrat (?:meddelande|brev)|"
+    r"videresendt (?:melding|besked|meddelelse|e-?post)|anfang der weitergeleiteten)",
+    re.IGNORECASE,
+)
+_FORWARD_SUBJECT = re.compile(r"\s{0,3}(?:fwd?|wg|tr|rv|i|vb|vs|doorst)\s?:", re.IGNORECASE)
+_HEAD_LINE = re.compile(
+    r"[ \t*>|]{0,6}(?:from|sent|date|to|cc|subject|von|gesendet|datum|an|betreff|de|envoy[ée]|[àa]|objet|enviado(?: el)?|"
+    r"fecha|para|asunto|van|verzonden|aan|onderwerp|da|inviato|data|oggetto|fr[åa]n|skickat|till|[äa]mne|fra|sendt|dato|"
+    r"til|emne|reply-to)[ \t*]{0,3}:[* \t]",
+    re.IGNORECASE,
+)
+_FROM_LINE = re.compile(r"[ \t*>|]{0,6}(?:from|von|de|van|da|fr[åa]n|fra)[ \t*]{0,3}:[* \t]", re.IGNORECASE)
+HEAD_LINES = 3
 LONGEST = 100_000
 LONGEST_CLAUSE = 1_000
 SHORT_LINE = 60
+LONG_WORD = 4
 TOPICS = 3
 SIGN_OFF_WORDS = 5
 SIGNATURE_LINES = 10
@@ -64,13 +83,15 @@ class Clause:
     foreign: bool = False
     topic: tuple[str, ...] = ()
     question: frozenset[str] = frozenset()
+    hedges: dict[int, Hedge] = field(default_factory=dict)
+    ranges: list[tuple[Found, Found]] = field(default_factory=list)
 
     @property
     def quoted(self) -> bool:
         """Say whether it stands in quoted text."""
         return self.depth > 0
 
-    @property
+    @cached_property
     def concepts(self) -> frozenset[str]:
         """The concepts its own words mean."""
         return frozenset(mark.concept for mark in self.marks)
@@ -98,15 +119,20 @@ class Sheet:
         return [self.clean[line.start : line.end].strip() for line in self.lines if line.zone == "signature"]
 
 
-def lay_out(text: str, subject_length: int, matcher: Matcher, sender: Sender) -> Sheet:
+def lay_out(text: str, subject_length: int, matcher: Matcher, speller: Speller, sender: Sender) -> Sheet:
     """Return the sheet of `text`, which begins with the subject; `sender` is name and address."""
     text = text[:LONGEST]
     lines = _lines(text, subject_length, sender)
     clean = _blanked(text, lines)
     lines = _signed(clean, lines, matcher, sender)
     clauses = _clauses(clean, lines)
-    marks = matcher.marks(clean, words_of(clean))
-    _share(clauses, marks, scan(clean))
+    words = words_of(clean)
+    _share(clauses, matcher.marks(clean, words), merged(scan(clean), speller.found(clean, words)))
+    for clause in clauses:
+        told = stated(clean, clause.marks, clause.found)
+        clause.found, clause.hedges, clause.ranges = told.found, told.hedges, told.ranges
+        taken = clause.found
+        clause.marks = [m for m in clause.marks if not any(f.start <= m.start and m.end <= f.end for f in taken)]
     _connect(clean, clauses)
     return Sheet(text, clean, lines, clauses, subject_length, [c.start for c in clauses])
 
@@ -114,14 +140,24 @@ def lay_out(text: str, subject_length: int, matcher: Matcher, sender: Sender) ->
 def _lines(text: str, subject_length: int, sender: Sender) -> list[Line]:
     lines: list[Line] = []
     foreign: dict[int, bool] = {}
-    at, below = 0, 0
-    for raw in text.split("\n"):
+    at, below, heads = 0, 0, 0
+    raws = text.split("\n")
+    passed_on = bool(_FORWARD_SUBJECT.match(text[:subject_length]))
+    for number, raw in enumerate(raws):
         end = at + len(raw)
         mark = _QUOTE.match(raw)
         depth = mark[0].count(">") if mark else below
         zone: Zone = "quoted" if depth else "own"
         if at < subject_length:
             zone, depth = "subject", 0
+        elif _FORWARD.match(raw):
+            zone, passed_on = "attribution", True
+        elif heads and _HEAD_LINE.match(raw):
+            zone, heads = "attribution", heads - 1
+        elif _FROM_LINE.match(raw) and (block := _head_block(raws, number)):
+            zone, heads = "attribution", block - 1
+            below = depth + 1 if not mark else below
+            foreign[depth + 1] = not (passed_on or _names(raw, sender))
         elif _WROTE.search(raw) or _OLD_HEAD.match(raw):
             zone = "attribution"
             below = 1 if _OLD_HEAD.match(raw) else below
@@ -131,6 +167,14 @@ def _lines(text: str, subject_length: int, sender: Sender) -> list[Line]:
         lines.append(Line(at, end, depth, zone, foreign.get(depth, False)))
         at = end + 1
     return lines
+
+
+def _head_block(raws: list[str], at: int) -> int:
+    """Return how many lines from `at` on are the head of an older mail (From, Sent, To, Subject); 0 for too few."""
+    count = 0
+    while at + count < len(raws) and count < HEAD_LINES * 3 and _HEAD_LINE.match(raws[at + count]):
+        count += 1
+    return count if count >= HEAD_LINES else 0
 
 
 def _names(attribution: str, sender: Sender) -> bool:
@@ -217,7 +261,11 @@ def _sentences(clean: str, span: tuple[int, int], depth: int, paragraph: int, ki
         before = clean[max(start, found.start() - 12) : found.start()].split()
         word = fold(before[-1]) if before else ""
         initial = len(word) == 1 and word.isalpha() and not (len(before) > 1 and before[-2][-1].isdigit())  # "1,92 m."
-        if clean[found.start()] != "." or not (word in _SHORT or initial):
+        numbered = not clean[cuts[-1] : found.start()].strip(" \t\n(0123456789")  # "2. His boat": a list's number
+        digit = clean[found.end() : found.end() + 1].isdigit()
+        if digit and (len(word) < LONG_WORD or not word.isalpha()):
+            continue  # "ca. 3", "nr. 12": no sentence ends here
+        if not numbered and (clean[found.start()] != "." or not (word in _SHORT or initial)):
             cuts.append(found.end())
     cuts.append(end)
     cuts = [at for a, b in pairwise(cuts) for at in range(a, b, LONGEST_CLAUSE)] + [end]

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
+
 from service.core.reading.claims import Claim, Notes
+from service.core.reading.lexis import Mark
 from service.core.reading.measures import rake_sign
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import is_obstacle
@@ -28,6 +31,8 @@ METHODS = {
     "M_PHOTO": "photo",
 }
 NEAR = 25
+FAR = 70
+LED = 6
 
 
 def stern_hints(sheet: Sheet) -> frozenset[str]:
@@ -36,6 +41,8 @@ def stern_hints(sheet: Sheet) -> frozenset[str]:
     for clause in sheet.clauses:
         if "OTHER_BOAT" in clause.concepts:
             continue
+        if clause.shaped and {"LOA", "DRAFT"} & clause.concepts:
+            found.add("PARTICULARS")
         found |= {m.concept for m in clause.marks if m.concept in SIMPLE and not denied(clause, m.start)}
         sign = rake_sign(clause)
         about = clause.concepts | clause.question | set(clause.topic)
@@ -50,7 +57,7 @@ def stern_hints(sheet: Sheet) -> frozenset[str]:
 
 def denied(clause: Clause, at: int) -> bool:
     """Say whether a denial stands shortly before position `at`, with nothing else between."""
-    before = [m for m in clause.marks if m.end <= at]
+    before = [m for m in clause.marks if m.end <= at and m.concept != "YEAR"]
     return bool(before) and before[-1].concept == "NOT" and at - before[-1].end <= NEAR
 
 
@@ -61,7 +68,7 @@ def read_words(sheet: Sheet, notes: Notes) -> None:
             continue
         _stern(clause, notes)
         _rudder(clause, notes)
-        _material(clause, notes)
+        _material(sheet.clean, clause, notes)
         _preference(clause, notes)
         _waterline(clause, notes)
 
@@ -103,7 +110,7 @@ def _rudder(clause: Clause, notes: Notes) -> None:
         _claim(notes, clause, "main_rudder.hung", "transom", "YES", 0.7)
 
 
-def _material(clause: Clause, notes: Notes) -> None:
+def _material(clean: str, clause: Clause, notes: Notes) -> None:
     concepts = clause.concepts
     if any(is_obstacle(c) for c in concepts):
         return
@@ -113,22 +120,49 @@ def _material(clause: Clause, notes: Notes) -> None:
     elif "SOLID" in concepts and about:
         _claim(notes, clause, "boat.hull_material", "frp_solid", "SOLID")
     for concept, value in (("ALU", "aluminium"), ("STEEL", "steel"), ("WOOD", "wood")):
-        if concept in concepts and {"HULL", "BOAT"} & concepts and not clause.question:
+        mark = next((m for m in clause.marks if m.concept == concept), None)
+        if mark is None or clause.question:
+            continue
+        built = any(c.isspace() for c in clean[mark.start : mark.end]) and "RUDDER" not in concepts  # "of steel"
+        if built or {"HULL", "BOAT", "DOUBLE"} & concepts:
             _claim(notes, clause, "boat.hull_material", value, concept)
 
 
 def _preference(clause: Clause, notes: Notes) -> None:
-    wish = next((m for m in clause.marks if m.concept == "PREFER"), None)
-    if wish is None:
+    marks = [m for m in clause.marks if m.concept != "YEAR"]
+    wish = next((m for m in marks if m.concept in ("PREFER", "AVOID")), None)
+    gear = next((m for m in marks if m.concept == "GEAR"), None)
+    if wish is None and gear is None:
         return
-    side = next((m for m in clause.marks if m.concept in SIDES and m.start >= wish.end), None)
-    if side is not None and not denied(clause, side.start):
-        _claim(notes, clause, "preferences.side", SIDES[side.concept], side.concept)
+    away: Mark | None = None
+    for mark in marks:
+        if is_obstacle(mark.concept):
+            away = wish = None  # its side, not the gear's
+        elif mark.concept in ("AVOID", "NOT"):
+            away = mark
+        elif mark.concept == "PREFER":
+            away, wish = None, mark
+        elif mark.concept in SIDES:
+            if away is not None and mark.start - away.end <= (FAR if away.concept == "AVOID" else NEAR):
+                notes.claims.append(
+                    Claim("preferences.avoid", [SIDES[mark.concept]], away.start, mark.end, clause.depth, 0.85)
+                )
+            elif wish is not None and wish.concept == "PREFER" and mark.start >= wish.start:
+                _claim(notes, clause, "preferences.side", SIDES[mark.concept], mark.concept)
+                wish = None  # the side said first
+            away = None
 
 
 def _waterline(clause: Clause, notes: Notes) -> None:
-    if {"BOTTOM", "TRANSOM", "JUST_TOUCH", "WATER"} <= clause.concepts and not clause.found:
-        _claim(notes, clause, "transom.bottom_height_mm", 0.0, "JUST_TOUCH", 0.8)
+    touch = "AT_WATER" if "AT_WATER" in clause.concepts else "JUST_TOUCH"
+    own = clause.concepts | (frozenset(clause.topic) if "RUDDER" not in clause.concepts else frozenset())
+    near = [f for f in clause.found if f.dimension == "length" and abs(f.start - _place(clause, touch)) <= FAR]
+    if {"BOTTOM", touch, "WATER"} <= clause.concepts and {"TRANSOM", "TOP"} & own and not near:
+        _claim(notes, clause, "transom.bottom_height_mm", 0.0, touch, 0.8)
+
+
+def _place(clause: Clause, concept: str) -> int:
+    return next((m.start for m in clause.marks if m.concept == concept), clause.start)
 
 
 def read_methods(sheet: Sheet, claims: list[Claim]) -> list[Claim]:
@@ -139,8 +173,19 @@ def read_methods(sheet: Sheet, claims: list[Claim]) -> list[Claim]:
         measured = clause is not None and claim.field.endswith(("_mm", "_deg", "_kg"))
         if clause is None or not measured:
             continue
-        named = [m for m in clause.marks if m.concept in METHODS]
+        named = [m for m in clause.marks if m.concept in METHODS] or _carried(sheet, clause)
         if named:
             mark = min(named, key=lambda m: abs(m.start - claim.start))
             found.append(Claim(f"methods.{claim.field}", METHODS[mark.concept], mark.start, mark.end, claim.depth))
     return found
+
+
+def _carried(sheet: Sheet, clause: Clause) -> list[Mark]:
+    """Return the methods of the sentence that leads up to these words: "measured with a tape:", in its paragraph or list."""
+    at = bisect_left(sheet.starts, clause.start)
+    for before in reversed(sheet.clauses[max(0, at - LED) : at]):
+        named = [m for m in before.marks if m.concept in METHODS]
+        leads = not before.found and not before.foreign and before.depth == clause.depth
+        if named and leads and (before.paragraph == clause.paragraph or "MEASURED" in before.concepts):
+            return named
+    return []

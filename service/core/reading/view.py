@@ -53,11 +53,14 @@ class View:
 
 def view(clean: str, clause: Clause, found: Found) -> View:
     """Return the surroundings of `found` in its clause."""
-    others = [f for f in clause.found if f is not found]
+    others = [f for f in clause.found if not (f.start < found.end and found.start < f.end)]
     low = max([f.end for f in others if f.end <= found.start], default=clause.start)
     if low > clause.start:
         low = max([low, *(clean.rfind(joint, low, found.start) for joint in JOINTS)])
     high = min([f.start for f in others if f.start >= found.end], default=clause.end)
+    if high < clause.end:
+        cut = max(clean.rfind(joint, found.end, high) for joint in JOINTS)
+        high = cut if cut >= 0 else high
     stops = [clean.find(mark, found.end, high) for mark in (", ", "; ", " - ", " \u2013 ")]
     high = min([s for s in stops if s >= 0], default=high)
     marks = [m for m in clause.marks if m.concept != "YEAR"]

@@ -16,6 +16,7 @@ from hashlib import sha256
 from typing import TypeAlias
 
 from service.core.reading.letter import Attachment, Letter
+from service.files.read.attached import read_attached
 from service.files.read.decode import LONGEST_HEADER, header_text, text_of
 from service.files.read.errors import Unreadable
 from service.files.read.html_text import to_text
@@ -31,7 +32,7 @@ _BULK = frozenset({"bulk", "list", "junk"})
 
 
 def read_letter(data: bytes, *, largest: int = LARGEST, deepest: int = DEEPEST) -> Letter:
-    """Return the mail in `data`: text/plain where there is one, else the HTML as text; attachments listed, not opened.
+    """Return the mail in `data`: text/plain where there is one, else the HTML as text; a boat form attached is read.
 
     Unreadable for an empty or too large mail, for bytes without any mail header, and for parts nested too deep.
     """
@@ -130,7 +131,8 @@ def _payload(part: Mail) -> bytes:
 
 def _attachment(part: Mail) -> Attachment:
     data = _payload(part)
-    return Attachment(_name(part), _type(part)[:LONGEST_NAME], len(data), sha256(data).hexdigest())
+    forms = read_attached(data)
+    return Attachment(_name(part), _type(part)[:LONGEST_NAME], len(data), sha256(data).hexdigest(), forms)
 
 
 def _body(leaves: list[Mail]) -> str:

@@ -308,9 +308,9 @@ def test_any_text_is_read(body: str, subject: str) -> None:
      "1120 not 1210 ", "1180 0\n", "wrote:\n", "'79 "],
 )  # fmt: skip
 def test_long_letters_take_time_in_proportion(piece: str) -> None:
-    start = time.perf_counter()
+    start = time.process_time()  # others' work on the machine is not counted
     reading(piece * (100_000 // len(piece)))
-    assert time.perf_counter() - start < 6.0
+    assert time.process_time() - start < 6.0
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,160 @@
+"""Quantities whose number is in words: "a foot and a half", "einen Meter zwanzig", "anderhalve meter", "elva ton"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import product
+
+from service.core.reading.lexis import Numbers, Word, fold, parts_of
+from service.core.units import UNITS, Found, Quantity, Unit
+
+SHORT = frozenset({"cm", "mm", "kg"})
+LEAST_LETTERS = 3
+TEN, TWENTY, HUNDRED = 10, 20, 100
+HALF = 0.5
+METRE, CM = 1000.0, 10.0
+_UNITS = {fold(word): unit for word, unit in UNITS.items()}
+_WITH = frozenset({"with", "mit", "avec", "con", "met", "med"})  # "con un metro": the tool, not the length
+
+
+def numerals(numbers: Numbers) -> dict[tuple[str, ...], float]:
+    """Return every phrase of a language that is a number from 0 to 99 or a fraction, folded, with its value.
+
+    >>> table = numerals(Numbers("null ein", "zwanzig", "{one}und{ten}", "hundert", "halb", "und"))
+    >>> table["einundzwanzig",]
+    21.0
+    """
+    table: dict[tuple[str, ...], float] = {}
+    ones = [group.split("/") for group in numbers.ones.split()]
+    for value, forms in enumerate(ones):
+        table.update({parts_of(form): float(value) for form in forms})
+    for value, form in enumerate(numbers.tens.split(), start=2):
+        table[parts_of(form)] = float(value * TEN)
+        reach = TWENTY if form in ("soixante", "quatre-vingt") else TEN  # French counts on by twenties there
+        for (one, forms), way in product(enumerate(ones[1:reach], start=1), numbers.joint.split("|")):
+            for written in (way.format(one=one_form, ten=form) for one_form in forms):
+                table.setdefault(parts_of(written), float(value * TEN + one))
+    return table | dict(_wholes(numbers, ones))
+
+
+def _wholes(numbers: Numbers, ones: list[list[str]]) -> Iterator[tuple[tuple[str, ...], float]]:
+    for entry in numbers.whole.split():
+        phrase, _, value = entry.replace("_", " ").partition("=")
+        if "{one}" not in phrase:
+            yield parts_of(phrase), float(value)
+            continue
+        for one, forms in enumerate(ones[1:TWENTY], start=1):
+            for form in forms:
+                yield parts_of(phrase.format(one=form)), one + float(value)
+
+
+@dataclass(frozen=True)
+class _Read:
+    value: float
+    end: int
+
+
+class Speller:
+    """Finds quantities in words in one language, in one pass."""
+
+    def __init__(self, numbers: Numbers) -> None:
+        self._numbers = numerals(numbers)
+        self._longest = max(map(len, self._numbers))
+        self._hundred = frozenset(map(fold, numbers.hundred.split("/")))
+        self._half = frozenset(map(fold, numbers.half.split("/")))
+        self._and = fold(numbers.and_)
+
+    def found(self, text: str, words: list[Word]) -> list[Found]:
+        """Return the quantities in order of place, none within another."""
+        made: list[Found] = []
+        at = 0
+        while at < len(words):
+            got = self._quantity(text, words, at)
+            if got is None:
+                at += 1
+            else:
+                made.append(got[0])
+                at = got[1]
+        return made
+
+    def _number(self, text: str, words: list[Word], at: int) -> _Read | None:
+        for size in range(min(self._longest, len(words) - at), 0, -1):
+            value = self._numbers.get(tuple(w.fold for w in words[at : at + size]))
+            if value is not None and _joined(text, words, at, at + size - 1):
+                return _Read(value, at + size)
+        return None
+
+    def _amount(self, text: str, words: list[Word], at: int) -> _Read | None:
+        """Return a number with halves and hundreds: "half", "one half", "hundred and twenty"."""
+        read = self._number(text, words, at)
+        if read is None:
+            if words[at].fold in self._half:
+                return _Read(HALF, at + 1)
+            if words[at].fold not in self._hundred:
+                return None
+            read = _Read(1.0, at)
+        if _word(words, read.end) in self._half and read.value == 1:
+            return _Read(HALF, read.end + 1)
+        if _word(words, read.end) in self._hundred:
+            more = read.end + 1 + (_word(words, read.end + 1) == self._and)
+            rest = self._number(text, words, more) if more < len(words) else None
+            small = rest is not None and rest.value < HUNDRED
+            return _Read(read.value * HUNDRED + (rest.value if rest and small else 0), rest.end if rest else more)
+        return read
+
+    def _quantity(self, text: str, words: list[Word], at: int) -> tuple[Found, int] | None:
+        read = self._amount(text, words, at)
+        if read is None or read.end >= len(words) or (at and words[at - 1].fold in _WITH):
+            return None
+        unit = _unit(words[read.end])
+        if unit is None or not _joined(text, words, at, read.end):
+            return None
+        value, end = read.value * unit.factor, read.end + 1
+        more = self._rest(text, words, end, unit)
+        value, end = (value + more.value, more.end) if more else (value, end)
+        start, stop = words[at].start, words[end - 1].end
+        quantity = Quantity(round(value, 6), unit.dimension, unit.symbol, text[start:stop], unit.note)
+        return Found(start, stop, quantity, unit.dimension), end
+
+    def _rest(self, text: str, words: list[Word], end: int, unit: Unit) -> _Read | None:
+        """Return what follows the unit: "and a half", "twenty" behind a metre."""
+        at = end + (_word(words, end) == self._and)
+        if at >= len(words) or not _joined(text, words, end - 1, at):
+            return None
+        one = self._numbers.get((words[at].fold,)) == 1
+        if _word(words, at + one) in self._half and _joined(text, words, at, at + one):
+            return _Read(unit.factor / 2, at + one + 1)
+        rest = self._number(text, words, at)
+        if rest is None or not 1 <= rest.value < HUNDRED or not _joined(text, words, at, rest.end - 1):
+            return None
+        own = _unit(words[rest.end]) if rest.end < len(words) and _joined(text, words, at, rest.end) else None
+        if unit.factor != METRE or (own is not None and own.factor != CM):
+            return None
+        small = rest.value < TEN and own is None
+        return None if small else _Read(rest.value * CM, rest.end + (own is not None))
+
+
+def _word(words: list[Word], at: int) -> str:
+    return words[at].fold if at < len(words) else ""
+
+
+def _unit(word: Word) -> Unit | None:
+    unit = _UNITS.get(word.fold)
+    return unit if unit is not None and (len(word.fold) >= LEAST_LETTERS or word.fold in SHORT) else None
+
+
+def _joined(text: str, words: list[Word], first: int, last: int) -> bool:
+    return all(not text[words[k].end : words[k + 1].start].strip(" \t\n>-\u2010\u2011") for k in range(first, last))
+
+
+def merged(written: list[Found], spoken: list[Found]) -> list[Found]:
+    """Return both in order of place; where two overlap the longer stands, the written one of two that are alike."""
+    kept: list[Found] = []
+    for one in sorted([*written, *spoken], key=lambda f: (f.start, -f.end)):
+        if kept and one.start < kept[-1].end:
+            if one.end - one.start > kept[-1].end - kept[-1].start:
+                kept[-1] = one
+            continue
+        kept.append(one)
+    return kept

@@ -1,0 +1,15 @@
+"""Forty letters with what a careful reader takes from each: half were used while the rules were made, half kept apart."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.core.reading.scoring import HERE, score
+
+
+@pytest.mark.parametrize("half", ["tuned", "apart"])
+def test_what_is_stated_is_right_and_most_is_read(half: str) -> None:
+    got = score(HERE / half)
+    assert sum(1 for _ in (HERE / half).glob("*.eml")) == 20
+    assert got.precision >= 0.97, got.faults
+    assert got.recall >= 0.90, got.faults
