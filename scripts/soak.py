@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import sys
 
-from scripts.soaks import api, drawing, geometry, kill, memory, placement, survey
+from scripts.soaks import api, drawing, geometry, kill, memory, placement, reading, survey
 
 PROOFS = {
     "api": (api.run, 3),
@@ -14,6 +14,7 @@ PROOFS = {
     "kill": (kill.run, 50),
     "memory": (memory.run, 20_000),
     "placement": (placement.run, 200),
+    "reading": (reading.run, 10_000),
     "survey": (survey.run, 50),
 }
 
@@ -22,7 +23,7 @@ def main() -> int:
     """Run one proof; return 0 where it holds."""
     parser = argparse.ArgumentParser(prog="scripts/soak", description=__doc__)
     parser.add_argument("proof", choices=PROOFS)
-    parser.add_argument("--boats", type=int, help="how many boats, seeds of api, rounds of kill, requests of memory")
+    parser.add_argument("--boats", type=int, help="how many boats, seeds of api, rounds of kill, requests, mails")
     parser.add_argument("--seed", type=int, default=1, help="seed of the first boat; the next are one higher each")
     asked = parser.parse_args()
     run, usual = PROOFS[asked.proof]

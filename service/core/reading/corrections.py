@@ -13,6 +13,7 @@ from service.core.units import Quantity
 _NUMBER = r"(\d{1,5}(?:[.,]\d{1,2})?)"
 _DENIAL = r"(?:not|nicht|pas|niet|non|no|inte|ikke)"
 _NOT = re.compile(rf"{_NUMBER}[ \t]{{0,3}}[a-z\"'°]{{0,4}}[ ,]{{1,3}}(?:and )?{_DENIAL}[ \t]+{_NUMBER}")
+_WRITTEN = re.compile(r"\d{1,5}(?:[.,]\d{1,2})?")
 CLOSE = 1e-6
 MOST = 5
 
@@ -28,7 +29,7 @@ def correct(sheet: Sheet, notes: Notes) -> None:
 
 
 def _mended(sheet: Sheet, claim: Claim, new: float, old: float, start: int, end: int) -> Claim:
-    said = re.match(r"\d{1,5}(?:[.,]\d{1,2})?", sheet.clean[claim.start : claim.end])
+    said = _WRITTEN.match(sheet.clean[claim.start : claim.end])
     if (
         said is None
         or not isinstance(claim.value, float)

@@ -14,6 +14,8 @@ _YEAR = re.compile(
 )
 _NUMBER = re.compile(r"[ \t:.#]{1,4}(\d{1,5}[A-Za-z]?)\b(?![.,]\d)")
 _FROM = re.compile(r"\s(?:of|from|de|del|du|van|von|aus|uit|fra|fr[åa]n|di|nel|dal|vom)\s")
+_BESIDE = re.compile(r"(?:[(,]|,[ \t][^\W\d]{1,9})\s{0,3}$")
+_ARTICLE = re.compile(r"\b(?:a|an|my|our)\s$")
 _CENTURY = 1900
 NEAR_NAME = 12
 LEAST = 800.0
@@ -48,15 +50,10 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
             for m in clause.marks
         )
         named = [n for n in boat if n.start < match.start() and (n.clause is clause or n.clause is clause.parent)]
-        beside = bool(named) and full and bool(re.search(r"(?:[(,]|,[ \t][^\W\d]{1,9})\s*$", before))
+        beside = bool(named) and full and bool(_BESIDE.search(before))
         beside = beside or (full and any(_FROM.fullmatch(sheet.clean, n.end, match.start()) for n in named))
         after = sheet.clean[match.end() : match.end() + 14].split()
-        article = (
-            full
-            and bool(re.search(r"\b(?:a|an|my|our)\s$", before))
-            and bool(after)
-            and _boat_word(clause, match.end())
-        )
+        article = full and bool(_ARTICLE.search(before)) and bool(after) and _boat_word(clause, match.end())
         near = bool(named) or any(n.clause.paragraph == clause.paragraph for n in boat) or clause.shaped
         if (cue and full and near) or beside or article or (cue and near and bool(named)):
             found.append(Claim("boat.year", value, match.start(), match.end(), clause.depth))

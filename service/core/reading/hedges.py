@@ -12,6 +12,7 @@ from service.core.units.lexicon import RANGE_WORDS
 
 _SIGNS = re.compile(r"(?:\u00b1|\+[ ]?/?[ ]?[-\u2212\u2013])[ ]{0,2}$")
 _BARE = re.compile(r"[ ]{0,2}(?:\u00b1|\+[ ]?/?[ ]?[-\u2212\u2013])[ ]{0,2}(\d{1,3}(?:[.,]\d{1,2})?)(?![\d.,]*\d)")
+_WRITTEN = re.compile(r"-?(\d{1,6}(?:[.,]\d{1,3})?)")
 _JOINTS = RANGE_WORDS | {"-", "\u2013", "\u2212", "..."}
 NEAR = 14
 WITHIN = 3
@@ -74,7 +75,7 @@ def _value(found: Found) -> float | None:
 
 
 def _number(text: str) -> float | None:
-    written = re.match(r"-?(\d{1,6}(?:[.,]\d{1,3})?)", text)
+    written = _WRITTEN.match(text)
     return float(written[1].replace(",", ".")) if written else None
 
 

@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 
 _LETTERS = {"ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "ł": "l", "đ": "d", "’": "'"}  # noqa: RUF001 - as people write it
 _WORD = re.compile(r"[^\W\d_]+(?:['\u2019][^\W\d_]+)*")
+_APOSTROPHE = re.compile("['\u2019]")
 LONGEST_STEM = 24
 _ELISIONS = "l d qu n s j c m t dell all dall sull nell un"
 _ELIDED = frozenset(_ELISIONS.split())
@@ -82,7 +83,7 @@ def words_of(text: str) -> list[Word]:
         whole = fold(match[0]).removesuffix("'s")
         head, _, rest = whole.partition("'")
         if rest and head in _ELIDED:
-            cut = match.start() + len(re.split("['\u2019]", match[0], maxsplit=1)[0])
+            cut = match.start() + len(_APOSTROPHE.split(match[0], maxsplit=1)[0])
             found += [Word(head, match.start(), cut), Word(rest, cut + 1, match.end())]
         else:
             found.append(Word(whole, match.start(), match.end()))

@@ -11,10 +11,10 @@ from service.core.reading.sheet import Clause, Sheet
 from service.core.units import Found
 
 _TOKEN = re.compile(r"\d+(?:[.,]\d+)*|[^\W\d_]+")
-_GENERATION = re.compile(r"[ \t]+(?:(?:Mk|MK|mk|Mark)[ .-]?(?:\d|I{1,3}V?|IV)\b|(?:II|III|IV)\b)")
-_SUFFIX = re.compile(r"[ \t-]+(?!I\b|A\b|LOA\b|LWL\b|GRP\b|US\b|UK\b|OK\b|PS\b)([A-Z]{1,3})\b(?![.'\u2019]?[a-z])")
+_GENERATION = re.compile(r"[ \t]{1,4}(?:(?:Mk|MK|mk|Mark)[ .-]?(?:\d|I{1,3}V?|IV)\b|(?:II|III|IV)\b)")
+_SUFFIX = re.compile(r"[ \t-]{1,4}(?!I\b|A\b|LOA\b|LWL\b|GRP\b|US\b|UK\b|OK\b|PS\b)([A-Z]{1,3})\b(?![.'\u2019]?[a-z])")
 _WORDED = re.compile(
-    r"[ \t-]+(?:Sport|Pilothouse|Classic|Cruiser|Regatta|Racing|Performance|Deluxe|Decksalon|Spissgatter)\b"
+    r"[ \t-]{1,4}(?:Sport|Pilothouse|Classic|Cruiser|Regatta|Racing|Performance|Deluxe|Decksalon|Spissgatter)\b"
 )
 _NAME = r"[^\W\d_a-z][^\W\d_]{2,20}"
 _PATTERN = re.compile(
@@ -22,6 +22,7 @@ _PATTERN = re.compile(
 )
 _YEAR_BEHIND = re.compile(r"[ ,(]{0,3}(?:[^\W\d]{1,12}[ .:]{1,2}){0,2}(?:19|20)\d\d\b")
 _BEFORE = re.compile(r"([^\W\d_]{1,12})['\u2019 ]\s{0,2}$")
+_YEAR = re.compile(r"(?:19|20)\d\d")
 MOST_NAMES = 100
 _MONTHS = (
     "january february march april may june july august september october november december januar februar märz mai "
@@ -114,7 +115,7 @@ def _pattern_spans(clause: Clause, text: str) -> list[tuple[int, int]]:
         while words and (fold(words[0]) in _NO_NAME or _meant(clause, clause.start + start, len(words[0]))):
             start += len(words[0]) + 1
             words.pop(0)
-        year = re.fullmatch(r"(?:19|20)\d\d", match[2])
+        year = _YEAR.fullmatch(match[2])
         if words and not year and not _measured(clause.found, clause.start + match.start(2)):
             spans.append((start, match.end(2)))
     return spans

@@ -16,7 +16,27 @@ from service.core.units.lexicon import RANGE_WORDS
 MOVES = {"FOLD": "folds", "FIXED": "fixed", "SWING": "swings", "SLIDE": "slides"}
 SIDES = {"PORT": "port", "STARBOARD": "starboard", "CENTRE": "centre"}
 ATTRIBUTES = frozenset({*MOVES, *SIDES, "REMOVE", "KEEP", "EACH_SIDE"})
-AND = frozenset(["and", "but", "und", "aber", "sowie", "et", "mais", "y", "pero", "e", "ma", "en", "maar", "och", "men", "og", "plus"])
+AND = frozenset(
+    [
+        "and",
+        "but",
+        "und",
+        "aber",
+        "sowie",
+        "et",
+        "mais",
+        "y",
+        "pero",
+        "e",
+        "ma",
+        "en",
+        "maar",
+        "och",
+        "men",
+        "og",
+        "plus",
+    ]
+)
 CLOSE = 30
 PAIR = 2
 FAR_MM = 6000.0

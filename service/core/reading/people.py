@@ -12,6 +12,8 @@ from service.core.reading.words import FIRMS
 
 _PHONE = re.compile(r"\(?\+?\d[\d ()/.-]{5,22}\d")
 _MAIL = re.compile(r"[\w.+-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,4}")
+_PARTS = re.compile(r"[,|;]|\s-\s")
+_CELLS = re.compile(r"[|,;]")
 FEWEST, MOST = 7, 15
 NAME_WORDS = 4
 HEADER = 0
@@ -42,7 +44,7 @@ def _firm(letter: Letter, sheet: Sheet, lines: list[Line]) -> Claim | None:
         return None
     for line in lines:
         raw = sheet.clean[line.start : line.end]
-        part = re.split(r"[,|;]|\s-\s", raw)[0].strip()
+        part = _PARTS.split(raw)[0].strip()
         if part and _is_firm(part) and not any(c.isdigit() for c in part):
             start = line.start + raw.index(part)
             return Claim("enquiry.dealer", part, start, start + len(part))
@@ -55,7 +57,7 @@ def _name(letter: Letter, sheet: Sheet, lines: list[Line], matcher: Matcher, fir
     known = [w.fold for w in words_of(person or "")]
     for line in lines:
         raw = sheet.clean[line.start : line.end]
-        part = re.split(r"[,|;]|\s-\s", raw)[0].strip()
+        part = _PARTS.split(raw)[0].strip()
         words = [w.fold for w in words_of(part)]
         if not _names(part, words, matcher):
             continue
@@ -81,7 +83,7 @@ def _phone(sheet: Sheet, lines: list[Line], matcher: Matcher) -> Claim | None:
         raw = sheet.clean[line.start : line.end]
         for found in _PHONE.finditer(raw):
             digits = sum(c.isdigit() for c in found[0])
-            before = re.split(r"[|,;]", raw[: found.start()])[-1]
+            before = _CELLS.split(raw[: found.start()])[-1]
             words = words_of(before)
             marks = {m.concept for m in matcher.marks(before, words) if m.end >= len(before.rstrip(" .:")) - 1}
             if "FAX" in marks and "PHONE" not in marks:

@@ -9,8 +9,9 @@ from service.core.reading.claims import Claim
 from service.core.reading.sheet import Clause, Line, Sheet
 from service.core.units import UNITS
 
-_ROW = re.compile(r"[ \t|*-]*(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|;]+(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|]*")
+_ROW = re.compile(r"[ \t|*-]{0,40}(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|;]{1,60}(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|]{0,60}")
 _BOTTOM = re.compile(r"\b(\d{1,4})\b")
+_WORDS = re.compile(r"[^\W\d_]+")
 LEAST = 3
 HEAD = 400
 
@@ -54,7 +55,7 @@ def _claims(sheet: Sheet, run: list[tuple[Line, float, float]]) -> list[Claim]:
 
 def _unit(head: str) -> float | None:
     """Return the factor of the one length unit in words before the rows; None where there is none or several."""
-    words = set(re.findall(r"[^\W\d_]+", head.lower()))
+    words = set(_WORDS.findall(head.lower()))
     units = {UNITS[w] for w in words if w in UNITS and w not in ("in", "a", "pie") and UNITS[w].dimension == "length"}
     return units.pop().factor if len(units) == 1 else None
 

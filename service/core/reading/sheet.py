@@ -19,13 +19,15 @@ from service.core.units import Found, scan
 
 Sender = tuple[str | None, str | None]
 Zone = Literal["subject", "own", "quoted", "signature", "attribution"]
-_QUOTE = re.compile(r"[ \t]{0,3}(?:>[ \t]?)+")
-_BULLET = re.compile(r"[ \t]*(?:[-*\u2022\u00b7\u2013]|\(?\d{1,2}[.)])[ \t]+")
-_LABEL = re.compile(r"[ \t]*(?:[-*\u2022\u00b7\u2013][ \t]+)?[^\W\d_][^:\n.!?]{0,60}:(?:[ \t]|$)")
+_QUOTE = re.compile(r"[ \t]{0,3}(?:>[ \t]?){1,60}")
+_BULLET = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013]|\(?\d{1,2}[.)])[ \t]{1,20}")
+_LABEL = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013][ \t]{1,20})?[^\W\d_][^:\n.!?]{0,60}:(?:[ \t]|$)")
 _WROTE = re.compile(
     r"\b(?:wrote|schrieb|[ée]crit|escribi[óo]|scritto|schreef|skrev|napisa[łl])\b[^\n]{0,80}:\s*$", re.IGNORECASE
 )
-_OLD_HEAD = re.compile(r"\s*(?:-{2,}\s*(?:original|urspr|message|mensaje|messaggio|oorspr)|_{10,}\s*$)", re.IGNORECASE)
+_OLD_HEAD = re.compile(
+    r"\s{0,9}(?:-{2,40}\s{0,9}(?:original|urspr|message|mensaje|messaggio|oorspr)|_{10,120}\s{0,9}$)", re.IGNORECASE
+)
 _ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=[^\W_a-z]|[\"'(\u201c\u2018]|[-*]\s)")
 _INSIDE = re.compile(r"\(([^()\n]{0,200}(?:\n[^()\n]{0,200})?)\)")
 _ABBREVIATED = "ca approx abt no nr st mr mrs dr z.b d.h f.t o.a h.t env inkl incl max min ref tel hr fr dhr"
