@@ -105,12 +105,15 @@ def test_attachments_are_listed_and_not_read() -> None:
     assert (letter.attachments[0].bytes, letter.attachments[0].sha256) == (len(photo), sha256(photo).hexdigest())
 
 
-def test_a_forwarded_mail_is_an_attachment() -> None:
+def test_a_forwarded_mail_is_an_attachment_whose_words_are_shown() -> None:
     made = mail(text="see below")
     made.add_attachment(mail(text="inner words"))
     letter = read_letter(made.as_bytes())
-    assert letter.body == "see below"
-    assert [a.type for a in letter.attachments] == ["message/rfc822"]
+    assert letter.body.startswith(
+        "see below\n\n---------- Forwarded message ----------\nFrom: Ann Ask <ann@example.org>"
+    )
+    assert letter.body.endswith("inner words")
+    assert [(a.type, a.shown) for a in letter.attachments] == [("message/rfc822", True)]
 
 
 def nested(depth: int) -> bytes:

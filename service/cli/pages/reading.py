@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from rich.console import RenderableType
+from rich.text import Text
 
 from service.cli.pages.boat import WHOLE, bullets, called
+from service.cli.plain import plain
 from service.cli.sheet import Sheet, said, share, table, words
 from service.core.boat import title
 from service.core.reading import Reading
+from service.core.reading.highlight import pieces, witnesses
 
 
 def show(sheet: Sheet, reading: Reading, name: str) -> None:
@@ -18,6 +21,8 @@ def show(sheet: Sheet, reading: Reading, name: str) -> None:
         rows = [(called(form, path), said(path, value)) for path, value in _leaves(form.document()) if path != "schema"]
         label = "form" if len(reading.forms) == 1 else f"form {index + 1}"
         sheet.part(label, table(("field", "said"), rows) if rows else words("nothing was said of the boat"))
+    if reading.evidence:
+        sheet.part("letter", _letter(reading))
     sheet.part("evidence", *_evidence(reading))
     doubts = [
         (title(d.field), d.why.replace("_", " "), ", ".join(said(d.field, v) for v in d.values), d.text)
@@ -39,8 +44,10 @@ def show(sheet: Sheet, reading: Reading, name: str) -> None:
 def _evidence(reading: Reading) -> list[RenderableType]:
     """Return what was taken from which words; what a mail's own header says needs no witness."""
     several = reading.boats > 1
+    numbers = {(one.start, one.end): str(one.number) for one in witnesses(reading)}
     rows = [
         (
+            numbers[e.start, e.end],
             (f"{e.boat + 1}: " if several else "") + _called(reading, e.boat, e.field),
             said(e.field, e.value),
             share(e.confidence),
@@ -49,7 +56,19 @@ def _evidence(reading: Reading) -> list[RenderableType]:
         for e in reading.evidence
         if e.text
     ]
-    return [table(("field", "read as", ">sure", "from the words"), rows, wraps=(0, 1, 3))] if rows else []
+    return [table((">", "field", "read as", ">sure", "from the words"), rows, wraps=(1, 2, 4))] if rows else []
+
+
+def _letter(reading: Reading) -> Text:
+    """Return the letter with the words that gave values in brackets, each with its number in the evidence."""
+    letter = Text()
+    inside: tuple[int, ...] = ()
+    for piece in pieces(reading.text, witnesses(reading)):
+        opened = "[" * len([n for n in piece.numbers if n not in inside])
+        closed = "".join(f"]{n}" for n in piece.ends)
+        letter.append(opened, "bold").append(plain(piece.text), "bold" if piece.numbers else "").append(closed, "bold")
+        inside = piece.numbers
+    return letter
 
 
 def _called(reading: Reading, boat: int, field: str) -> str:

@@ -93,7 +93,8 @@ def build(
                 _put(data, claim)
     evidence = [_evidence(c, text, index) for c in claims]
     evidence += [_hedge(c, c.hedge, text, index) for c in claims if c.hedge is not None]
-    evidence += [_sight(one, i, text, index) for i, one in enumerate(obstacles) if form.obstacles]
+    if form.obstacles:
+        evidence += [e for i, one in enumerate(obstacles) for e in _sights(one, f"obstacles[{i}]", text, index)]
     return form, evidence, doubts
 
 
@@ -128,8 +129,14 @@ def _hedge(claim: Claim, hedge: Hedge, text: str, index: int) -> Evidence:
     )  # fmt: skip
 
 
-def _sight(one: Seen, place: int, text: str, index: int) -> Evidence:
-    return Evidence(
-        field=f"obstacles[{place}]", boat=index, value={"kind": one.kind, **one.said}, text=text[one.start : one.end],
-        start=one.start, end=one.end, quoted=one.depth > 0, confidence=0.8,
-    )  # fmt: skip
+def _sights(one: Seen, path: str, text: str, index: int) -> list[Evidence]:
+    """Return the words that name an obstacle, and those for each thing said of it."""
+    places = [(path, {"kind": one.kind, **one.said}, one.start, one.end)]
+    places += [(f"{path}.{key}", one.said[key], *place) for key, place in one.places.items() if key in one.said]
+    return [
+        Evidence(
+            field=field, boat=index, value=value, text=text[start:end], start=start, end=end, quoted=one.depth > 0,
+            confidence=0.8,
+        )
+        for field, value, start, end in places
+    ]  # fmt: skip

@@ -8,6 +8,7 @@ from itertools import islice
 
 from service.core.reading.claims import Claim, Notes
 from service.core.reading.sheet import Clause, Sheet
+from service.core.reading.view import view
 from service.core.units import Quantity
 
 _NUMBER = r"(\d{1,5}(?:[.,]\d{1,2})?)"
@@ -16,6 +17,7 @@ _NOT = re.compile(rf"{_NUMBER}[ \t]{{0,3}}[a-z\"'°]{{0,4}}[ ,]{{1,3}}(?:and )?{
 _WRITTEN = re.compile(r"\d{1,5}(?:[.,]\d{1,2})?")
 CLOSE = 1e-6
 MOST = 5
+TALLEST_RAIL = 250.0
 
 
 def correct(sheet: Sheet, notes: Notes) -> None:
@@ -41,15 +43,48 @@ def _mended(sheet: Sheet, claim: Claim, new: float, old: float, start: int, end:
 
 
 def add_datum(sheet: Sheet, notes: Notes) -> None:
-    """Add up a height from the boot stripe and the boot stripe's own height above the water, where both are said."""
+    """Turn a height from another datum into one above the water, where the letter gives what is needed.
+
+    From the boot stripe and that one's own height; from the step and its height; to the toe rail's top, less the rail.
+    """
     stripe = [c for c in sheet.clauses if "BOOTSTRIPE" in c.concepts and not c.foreign]
     over = _from(stripe, {"TOP", "TRANSOM", "BOOTSTRIPE"}, without="WATER")
-    under = _from(stripe, {"BOOTSTRIPE", "WATER"}, without="TRANSOM")
-    if over is None or under is None:
+    _add(notes, over, _from(stripe, {"BOOTSTRIPE", "WATER"}, without="TRANSOM"), 1.0)
+    step = next((c for c in notes.claims if c.field == "transom.step_height_mm"), None)
+    if step is not None:
+        above = [c for c in sheet.clauses if {"STEP", "TOP"} <= c.concepts and not c.foreign]
+        _add(notes, _from(above, {"TOP", "STEP"}, without="WATER"), (step.start, step.end, step.value), 1.0)
+    _add(notes, *_rail(sheet), -1.0)
+
+
+Said = tuple[int, int, float] | None
+
+
+def _add(notes: Notes, one: Said, other: Said, way: float) -> None:
+    if one is None or other is None:
         return
-    start, end = min(over[0], under[0]), max(over[1], under[1])
-    notes.claims.append(Claim("transom.top_height_mm", round(over[2] + under[2], 6), start, end, 0, 0.8))
+    start, end = min(one[0], other[0]), max(one[1], other[1])
+    notes.claims.append(Claim("transom.top_height_mm", round(one[2] + way * other[2], 6), start, end, 0, 0.8))
     notes.doubts = [d for d in notes.doubts if d[1].why != "other_datum"]
+
+
+def _rail(sheet: Sheet) -> tuple[Said, Said]:
+    """Return the toe rail's height above the water and its own height, each where exactly one is said."""
+    tops: list[tuple[int, int, float]] = []
+    selves: list[tuple[int, int, float]] = []
+    for clause in sheet.clauses:
+        if clause.foreign or "OTHER_BOAT" in clause.concepts:
+            continue
+        for found in clause.found:
+            if found.dimension != "length" or not isinstance(found.read, Quantity):
+                continue
+            seen = view(sheet.clean, clause, found)
+            said = (found.start, found.end, found.read.value)
+            if seen.on_rail and {"WATER", "TOP"} <= seen.near:
+                tops.append(said)
+            elif "TOERAIL" in seen.near and "WATER" not in seen.near and found.read.value <= TALLEST_RAIL:
+                selves.append(said)
+    return (tops[0] if len(tops) == 1 else None), (selves[0] if len(selves) == 1 else None)
 
 
 def _from(clauses: list[Clause], needed: set[str], *, without: str) -> tuple[int, int, float] | None:

@@ -25,13 +25,14 @@ def kind_of(letter: Letter, sheet: Sheet, *, named: int, measured: int) -> Kind:
         return "spares"
     if orders > asks and (orders > 1 or owned) and measured < 2:  # noqa: PLR2004
         return "spares"
-    thread = letter.in_reply_to is not None or any(ln.zone == "quoted" for ln in sheet.lines)
+    quotes = any(ln.zone == "quoted" and not (ln.passed_on or ln.foreign) for ln in sheet.lines)
+    thread = letter.in_reply_to is not None or quotes or any(ln.foreign for ln in sheet.lines)
     if thread and (measured or named or "MEANT" in said) and not ("THANKS" in said and not measured and not asks):
         return "reply"
     alone = named == 1 and not orders  # one boat named and nothing else asked: what else would they want
     if (named or measured) and (asks or measured or "GEAR" in said or alone):
         thanks_only = "THANKS" in said and not asks and not measured
         return "thanks" if thanks_only else "enquiry"
-    if asks and "GEAR" in said:
+    if asks and "GEAR" in said and "SELL" not in said:
         return "enquiry"
     return "thanks" if "THANKS" in said else "other"

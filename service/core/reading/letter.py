@@ -10,13 +10,17 @@ from service.core.boat import BoatForm
 
 @dataclass(frozen=True)
 class Attachment:
-    """A file that came along; `forms`: the boat forms it holds, empty for any other file, which is only listed."""
+    """A file that came along; `forms`: the boat forms it holds; `shown`: its words stand in the letter's text.
+
+    Any other file is only listed.
+    """
 
     name: str | None
     type: str
     bytes: int
     sha256: str
     forms: tuple[BoatForm, ...] = ()
+    shown: bool = False
 
 
 @dataclass(frozen=True)

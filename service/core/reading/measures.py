@@ -6,7 +6,7 @@ from service.core.reading.claims import Claim, Notes, plausible
 from service.core.reading.hedges import Hedge, middle
 from service.core.reading.shape import Why
 from service.core.reading.sheet import Clause, Sheet
-from service.core.reading.view import View, is_obstacle, view
+from service.core.reading.view import View, denied, is_obstacle, view
 from service.core.units import Found, Quantity
 
 LABELS = {
@@ -25,6 +25,7 @@ BEAM_MM = 1500
 PLATE_MM = 40
 MOST_MEASURES = 40
 LEAST_KG = 1000.0
+TAKEN_BACK = 8
 
 
 def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
@@ -40,7 +41,12 @@ def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
             ranged = middles.get(id(each))
             found, hedge = ranged or (each, clause.hedges.get(each.start))
             foreign = elsewhere(clause, found.start) or _of_obstacle(sheet.clean, clause, found)
-            if found.shared or foreign or any(each is low for low, _ in clause.ranges):
+            if (
+                found.shared
+                or foreign
+                or denied(clause, found.start, TAKEN_BACK)
+                or any(each is low for low, _ in clause.ranges)
+            ):
                 continue
             seen = view(sheet.clean, clause, found)
             if found.dimension == "length":
@@ -162,7 +168,8 @@ def _thickness(seen: View, found: Found) -> Decision:
         return None
     if "THICK" in seen.near or ("THICK" in seen.left and not seen.near & {"WATER", "TOP", "WIDTH"}):
         return "transom.thickness_mm", 1.0
-    plate = seen.whole & MATERIALS and "TRANSOM" in seen.before[:1] and max(low) <= PLATE_MM
+    beside = {"TRANSOM", "POST"} & seen.near and not seen.near & {"WATER", "WIDTH", "HEIGHT", "TOP", "AFT", "FORWARD"}
+    plate = seen.whole & MATERIALS and beside and max(low) <= PLATE_MM
     solid = seen.near & {"SOLID", "CORED"} and not seen.near & {"WATER", "WIDTH", "HEIGHT"}
     return ("transom.thickness_mm", 1.0) if plate or solid else None
 
@@ -189,9 +196,13 @@ def _width(seen: View, found: Found) -> Decision:  # noqa: PLR0911 - one return 
     return ("boat.beam_mm", 1.0) if beam else None
 
 
-def _height(seen: View) -> Decision:  # noqa: PLR0911 - one return for each datum
+def _height(seen: View) -> Decision:  # noqa: C901, PLR0911 - one return for each datum
     if seen.thing == "RUDDER":
         return None
+    if seen.on_rail and {"WATER", "TOP"} <= seen.near:
+        return "transom.top_height_mm", "other_datum"
+    if "STEP" in seen.near and "TOP" in seen.near and "WATER" not in seen.near:
+        return "transom.top_height_mm", "other_datum"
     for level in (seen.near, seen.near | seen.left, seen.whole | seen.question):
         datum = level & DATUMS
         stern = bool(level & STERN) or "TRANSOM" in seen.topic or "POST" in seen.topic

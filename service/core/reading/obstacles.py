@@ -8,12 +8,12 @@ from typing import Any
 from service.core.reading.lexis import Mark, words_of
 from service.core.reading.measures import MOST_MEASURES
 from service.core.reading.sheet import Clause, Sheet
-from service.core.reading.stern import denied
-from service.core.reading.view import is_obstacle, segment, view
+from service.core.reading.view import denied, is_obstacle, segment, view
 from service.core.units import Found, Quantity
 from service.core.units.lexicon import RANGE_WORDS
 
 MOVES = {"FOLD": "folds", "FIXED": "fixed", "SWING": "swings", "SLIDE": "slides"}
+GOING = {"KEEP": "keep", "REMOVE": "removable"}
 SIDES = {"PORT": "port", "STARBOARD": "starboard", "CENTRE": "centre"}
 ATTRIBUTES = frozenset({*MOVES, *SIDES, "REMOVE", "KEEP", "EACH_SIDE"})
 AND = frozenset(
@@ -53,6 +53,7 @@ class Seen:
     end: int
     depth: int
     said: dict[str, Any] = field(default_factory=dict)
+    places: dict[str, tuple[int, int]] = field(default_factory=dict)
     marks: list[tuple[Clause, Mark]] = field(default_factory=list)
     found: list[tuple[Clause, Found]] = field(default_factory=list)
 
@@ -162,49 +163,54 @@ def _attributes(one: Seen) -> None:
         said = Seen(one.kind, one.start, one.end, depth)
         _told(said, [(clause, mark) for clause, mark in one.marks if clause.depth == depth])
         one.said |= said.said
+        one.places |= said.places
 
 
 def _told(one: Seen, marks: list[tuple[Clause, Mark]]) -> None:
     for clause, mark in marks:
-        if mark.concept in MOVES:
-            negative = denied(clause, mark.start)
-            if not negative:
-                one.said.setdefault("moves", MOVES[mark.concept])
-            elif mark.concept == "FOLD":
-                one.said["moves"] = "fixed"
-        elif mark.concept == "KEEP" and not denied(clause, mark.start):
-            one.said["keep"] = True
-        elif mark.concept == "REMOVE" and not denied(clause, mark.start):
-            one.said["removable"] = True
-        elif mark.concept in ("PORT", "STARBOARD") and not denied(clause, mark.start):
-            one.said["side"] = SIDES[mark.concept]
-        elif mark.concept == "CENTRE" and not denied(clause, mark.start):
-            one.said.setdefault("side", "centre")
-    if any(m.concept == "EACH_SIDE" for _, m in marks):
-        one.said["side"] = "both"
+        negative = denied(clause, mark.start)
+        if mark.concept in MOVES and not negative:
+            _tell(one, "moves", MOVES[mark.concept], mark, first=True)
+        elif mark.concept == "FOLD":
+            _tell(one, "moves", "fixed", mark)
+        elif mark.concept in GOING and not negative:
+            _tell(one, GOING[mark.concept], value=True, place=mark)
+        elif mark.concept in ("PORT", "STARBOARD", "CENTRE") and not negative:
+            _tell(one, "side", SIDES[mark.concept], mark, first=mark.concept == "CENTRE")
+    both = next((m for _, m in marks if m.concept == "EACH_SIDE"), None)
+    if both is not None:
+        _tell(one, "side", "both", both)
+
+
+def _tell(one: Seen, key: str, value: object, place: Mark | Found, *, first: bool = False) -> None:
+    """Note what is said and where; `first`: only where nothing was said before."""
+    if not (first and key in one.said):
+        one.said[key] = value
+        one.places[key] = (place.start, place.end)
 
 
 def _boxes(sheet: Sheet, one: Seen) -> None:
     centred = any(m.concept == "CENTRE" for _, m in one.marks) and one.said.get("side") == "centre"
-    sideways: list[float] = []
+    sideways: list[tuple[float, Found]] = []
     for clause, found in one.found:
         if not isinstance(found.read, Quantity) or abs(found.read.value) > FAR_MM or len(clause.found) > MOST_MEASURES:
             continue
         axis, sort = _axis(sheet, clause, found)
         value = abs(found.read.value)
         if axis == "starboard_mm" and sort == "from centre":
-            sideways.append(value)
+            sideways.append((value, found))
         elif axis == "starboard_mm" and (sort == "each side" or centred):
             half = value if sort == "each side" else value / 2
-            one.said.setdefault(axis, [-half, half])
+            _tell(one, axis, [-half, half], found, first=True)
         elif axis == "aft_mm":
-            one.said.setdefault(axis, [0.0, value])
+            _tell(one, axis, [0.0, value], found, first=True)
         elif axis == "height_mm":
-            one.said.setdefault(axis, [value, value])
+            _tell(one, axis, [value, value], found, first=True)
     side = one.said.get("side")
-    if len(sideways) == PAIR and side in ("port", "starboard"):
-        low, high = sorted(sideways)
-        one.said.setdefault("starboard_mm", [low, high] if side == "starboard" else [-high, -low])
+    if len(sideways) == PAIR and side in ("port", "starboard") and "starboard_mm" not in one.said:
+        (low, a), (high, b) = sorted(sideways, key=lambda s: s[0])
+        one.said["starboard_mm"] = [low, high] if side == "starboard" else [-high, -low]
+        one.places["starboard_mm"] = (min(a.start, b.start), max(a.end, b.end))
 
 
 def _axis(sheet: Sheet, clause: Clause, found: Found) -> tuple[str | None, str]:

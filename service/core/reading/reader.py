@@ -81,7 +81,7 @@ def _enclosed(letter: Letter, written: str) -> tuple[str, list[Told]]:
 
 def _listed(letter: Letter, *, taken: bool) -> tuple[Enclosed, ...]:
     return tuple(
-        Enclosed(name=a.name, type=a.type, bytes=a.bytes, sha256=a.sha256, read=taken and bool(a.forms))
+        Enclosed(name=a.name, type=a.type, bytes=a.bytes, sha256=a.sha256, read=taken and (a.shown or bool(a.forms)))
         for a in letter.attachments
     )
 

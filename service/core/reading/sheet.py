@@ -63,6 +63,7 @@ class Line:
     depth: int
     zone: Zone
     foreign: bool = False
+    passed_on: bool = False
 
 
 @dataclass
@@ -166,7 +167,7 @@ def _lines(text: str, subject_length: int, sender: Sender) -> list[Line]:
             wrapped = lines and lines[-1].depth == depth and lines[-1].zone != "subject"
             said = text[lines[-1].start : lines[-1].end] + raw if wrapped else raw
             foreign = {d: f for d, f in foreign.items() if d <= depth} | {depth + 1: not _names(said, sender)}
-        lines.append(Line(at, end, depth, zone, foreign.get(depth, False)))
+        lines.append(Line(at, end, depth, zone, foreign.get(depth, False), passed_on=bool(passed_on and depth)))
         at = end + 1
     return lines
 

@@ -8,7 +8,7 @@ from service.core.reading.claims import Claim, Notes
 from service.core.reading.lexis import Mark
 from service.core.reading.measures import rake_sign
 from service.core.reading.sheet import Clause, Sheet
-from service.core.reading.view import is_obstacle
+from service.core.reading.view import NEAR, denied, is_obstacle
 
 SIMPLE = {
     "OPEN": "open",
@@ -30,7 +30,6 @@ METHODS = {
     "M_GUESS": "guess",
     "M_PHOTO": "photo",
 }
-NEAR = 25
 FAR = 70
 LED = 6
 
@@ -53,12 +52,6 @@ def stern_hints(sheet: Sheet) -> frozenset[str]:
         ):
             found.add("REVERSE" if sign < 0 else "COUNTER")
     return frozenset(found)
-
-
-def denied(clause: Clause, at: int) -> bool:
-    """Say whether a denial stands shortly before position `at`, with nothing else between."""
-    before = [m for m in clause.marks if m.end <= at and m.concept != "YEAR"]
-    return bool(before) and before[-1].concept == "NOT" and at - before[-1].end <= NEAR
 
 
 def read_words(sheet: Sheet, notes: Notes) -> None:

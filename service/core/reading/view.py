@@ -14,6 +14,15 @@ THINGS = frozenset(
 JOINTS = (", ", "; ", " and ", " und ", " et ", " y ", " e ", " en ", " och ", " og ")
 
 
+NEAR = 25
+
+
+def denied(clause: Clause, at: int, near: int = NEAR) -> bool:
+    """Say whether a denial stands shortly before position `at`, with nothing else between."""
+    before = [m for m in clause.marks if m.end <= at and m.concept != "YEAR"]
+    return bool(before) and before[-1].concept == "NOT" and at - before[-1].end <= near
+
+
 def is_obstacle(concept: str) -> bool:
     """Say whether the concept is a thing that stands in the way."""
     return concept.startswith("O_")
@@ -34,6 +43,12 @@ class View:
     whole: frozenset[str]
     topic: tuple[str, ...]
     question: frozenset[str]
+
+    @property
+    def on_rail(self) -> bool:
+        """Say whether it is counted from the toe rail: that is named with it, or is what was last spoken of."""
+        last = next((c for c in self.topic if is_thing(c)), None)
+        return "TOERAIL" in self.before or (last == "TOERAIL" and not {"TRANSOM", "POST"} & set(self.before))
 
     @property
     def near(self) -> frozenset[str]:

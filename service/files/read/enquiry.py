@@ -11,6 +11,7 @@ from service.core.reading.letter import Letter
 from service.files.read.decode import text_of
 from service.files.read.errors import Unreadable
 from service.files.read.mail import LARGEST, read_letter
+from service.files.read.thread import joined, split_mailbox
 
 SAMPLE = 65_536
 MOST_CONTROL = 0.02
@@ -27,7 +28,7 @@ HEADER_LINES = 200
 
 
 def read_enquiry(data: bytes, name: str) -> Letter | BoatForm:
-    """Return the boat form (a JSON object), the mail, or any other text as a letter; `name` serves messages only.
+    """Return the boat form (a JSON object), the mail, a mailbox of one thread, or any text as a letter; `name` serves messages only.
 
     Unreadable for what is empty, larger than 25 MB, binary, or broken JSON; FormError for a form with faults.
     """
@@ -53,6 +54,8 @@ def _read(data: bytes) -> Letter | BoatForm:
     start = data.removeprefix(b"\xef\xbb\xbf").lstrip()
     if start.startswith(b"{"):
         return parse_form(_json(start))
+    if start.startswith(b"From ") and _is_mail(start.partition(b"\n")[2]):
+        return joined([read_letter(mail) for mail in split_mailbox(start)])
     if _is_mail(start):
         return read_letter(start)
     return Letter(body=text_of(data[: LONGEST_TEXT * 4], wide).strip()[:LONGEST_TEXT])

@@ -26,6 +26,8 @@ LARGEST = 25_000_000
 DEEPEST = 20
 MOST_PARTS = 2_000
 LONGEST_NAME = 200
+MOST_CARRIED = 5
+FORWARDED = "---------- Forwarded message ----------"
 _BROKEN = (ValueError, TypeError, LookupError, AttributeError, AssertionError)
 _HEADERS = frozenset({"from", "subject", "date", "message-id", "received", "return-path", "to", "mime-version"})
 _BULK = frozenset({"bulk", "list", "junk"})
@@ -49,7 +51,7 @@ def read_letter(data: bytes, *, largest: int = LARGEST, deepest: int = DEEPEST) 
         raise Unreadable(f"its parts are nested deeper than {deepest}; forward the text itself") from None
     name, address = _address(heads.get("from"))
     return Letter(
-        body=_body(leaves),
+        body="\n\n".join([_body(leaves), *_carried(leaves, deepest)]).strip(),
         subject=header_text(heads["subject"]) or None if "subject" in heads else None,
         sender_name=name,
         sender_address=address,
@@ -131,6 +133,8 @@ def _payload(part: Mail) -> bytes:
 
 def _attachment(part: Mail) -> Attachment:
     data = _payload(part)
+    if _type(part) == "message/rfc822":
+        return Attachment(_name(part), "message/rfc822", len(data), sha256(data).hexdigest(), shown=True)
     forms = read_attached(data)
     return Attachment(_name(part), _type(part)[:LONGEST_NAME], len(data), sha256(data).hexdigest(), forms)
 
@@ -139,6 +143,22 @@ def _body(leaves: list[Mail]) -> str:
     texts = [(_type(part), part) for part in leaves if not _is_attachment(part)]
     plain = "\n\n".join(_text(part) for kind, part in texts if kind != "text/html").strip()
     return plain or "\n\n".join(to_text(_text(part)) for kind, part in texts if kind == "text/html").strip()
+
+
+def _carried(leaves: list[Mail], deepest: int) -> list[str]:
+    """Return the words of whole mails that this one carries along, each under its own head, as a forward shows them."""
+    shown = []
+    for part in [p for p in leaves if _type(p) == "message/rfc822"][:MOST_CARRIED]:
+        payload = part.get_payload()
+        inner = payload[0] if isinstance(payload, list) and payload else None
+        if not isinstance(inner, Message):
+            continue
+        heads = _heads(inner)
+        name, address = _address(heads.get("from"))
+        body = _body(list(_leaves(inner, deepest - 1)))
+        date, subject = (header_text(heads.get(key, "")) for key in ("date", "subject"))
+        shown.append(f"{FORWARDED}\nFrom: {name or ''} <{address or ''}>\nDate: {date} \nSubject: {subject} \n\n{body}")
+    return shown
 
 
 def _text(part: Mail) -> str:

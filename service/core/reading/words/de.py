@@ -137,7 +137,8 @@ VOCABULARY = Vocabulary(
         "abbaubar|abnehmen|kann ab|kann entfernt werden|könnte entfernt werden|könnte ab|kann abgenommen werden|"
         "lässt sich abnehmen|lässt sich entfernen|abschraubbar|kann demontiert werden|entfallen|kann entfallen|"
         "würde ich abbauen|kann weggenommen werden|dürfte weg|darf weg|könnte abgebaut werden|darf ab|können weg|"
-        "können ab|können abgebaut werden",
+        "können ab|können abgebaut werden|weg kann|ab kann|weg könnte|wegfallen kann|abgenommen werden kann|"
+        "abgebaut werden kann|entfernt werden kann|demontiert werden kann",
         "KEEP": "bleiben soll|bleiben muss|soll dranbleiben|muss bleiben|soll bleiben|bleibt|behalten|muss dranbleiben|"
         "müssen bleiben|bleiben müssen|sollen bleiben|muss erhalten bleiben|nicht demontierbar|kann nicht weg|"
         "darf nicht weg|wollen wir behalten|möchten wir behalten|möchte ich behalten|will ich behalten|"

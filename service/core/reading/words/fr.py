@@ -81,7 +81,8 @@ VOCABULARY = Vocabulary(
         "accroché au tableau|sur aiguillots|suspendu au tableau|fixé au tableau|accroché au tableau arrière|"
         "sur le tableau arrière|fixé sur le tableau|extérieur|sur tableau|safran de tableau|sur ferrures|"
         "articulé sur le tableau|monté sur l'étambot|accroché à l'étambot|sur l'étambot|gouvernail extérieur|"
-        "rapporté sur le tableau|suspendu au tableau arrière|fixé au tableau arrière|sur tableau arrière",
+        "rapporté sur le tableau|suspendu au tableau arrière|fixé au tableau arrière|sur tableau arrière|"
+        "est sur le tableau|sur le tableau",
         "HUNG_IN": "semi suspendu|safran suspendu|suspendue|safran sur aileron|compensé|semi compensé|safran sous la coque|"
         "derrière la quille|sur skeg|safran sur skeg",
         "UNDER": "suspendu|sur aileron|sous la coque|sous le bateau|sous la voûte|sur skeg|aileron|skeg|sous coque|"
@@ -121,7 +122,8 @@ VOCABULARY = Vocabulary(
         "REMOVE": "démontable|amovible|peut être enlevée|peut être démontée|peut être enlevé|démontables|amovibles|"
         "peut être retirée|peut être retiré|peut se démonter|peut s'enlever|enlever|démonter|peut partir|"
         "qu'on peut enlever|on peut l'enlever|peut être supprimée|peut être supprimé|que je peux démonter|"
-        "peut disparaître|peut être déposée|peut être déposé",
+        "peut disparaître|peut être déposée|peut être déposé|peut être démonté|peuvent être démontés|"
+        "peut être ôté",
         "KEEP": "que je garde|je garde|doit rester|à garder|je la garde|je le garde|souhaitons garder|souhaite garder|"
         "à conserver|conserver|garder|doivent rester|indispensable|nous gardons|veux garder|voulons garder|"
         "doit être conservé|doit être conservée|reste en place|restera|on la garde|on le garde|je tiens à|"
