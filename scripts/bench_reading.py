@@ -14,9 +14,10 @@ import sys
 import time
 from collections.abc import Callable, Iterable
 from pathlib import Path
+from typing import Any
 
-from number_parser import parse as in_digits
-from quantulum3 import classifier as guesser
+from number_parser import parse as in_digits  # type: ignore[import-untyped]
+from quantulum3 import classifier as guesser  # type: ignore[import-untyped]
 from quantulum3 import parser as quantulum
 
 from service.core.reading.language import FALLBACK, language_of
@@ -53,12 +54,11 @@ def by_scan(text: str, language: str) -> list[float]:
     return [f.read.value for f in found if isinstance(f.read, Quantity) and f.dimension != "speed"]
 
 
-def stated(truth: dict[str, object]) -> list[tuple[str, float, float]]:
+def stated(truth: dict[str, Any]) -> list[tuple[str, float, float]]:
     """Return field, value and tolerance of every number that the truth states in mm, degrees or kg."""
     rows = []
     tolerance = truth.get("tolerance", {})
-    assert isinstance(tolerance, dict)  # noqa: S101 - the truths' own shape
-    for form in [truth["form"], *truth.get("other_forms", [])]:  # type: ignore[dict-item,misc]
+    for form in [truth["form"], *truth.get("other_forms", [])]:
         for part in ("boat", "transom", "main_rudder"):
             for key, value in form.get(part, {}).items():
                 if isinstance(value, (int, float)) and re.search(r"_(mm|deg|kg)$", key):
@@ -95,7 +95,7 @@ def main() -> int:
     ways: dict[str, Callable[[str, str], list[float]]] = {
         "quantulum3": by_quantulum, "number-parser, then quantulum3": by_both, "own grammar of quantities": by_scan,
     }  # fmt: skip
-    totals = {name: [0, 0, 0.0] for name in (*ways, "the reader: right field and sign")}
+    totals = {name: [0.0, 0.0, 0.0] for name in (*ways, "the reader: right field and sign")}
     mails = [mail for folder in FOLDERS for mail in sorted(folder.glob("*.eml"))]
     asked = 0
     for mail in mails:

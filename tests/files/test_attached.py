@@ -56,7 +56,8 @@ def mail(text: str, data: bytes | None = None, name: str = "boat.csv", **heads: 
 )
 def test_a_form_as_a_table_is_read_either_way_round(data: bytes) -> None:
     (form,) = read_attached(data)
-    assert (form.boat.model, form.boat.year, form.transom.top_height_mm) == ("Corvane 33", 1984, pytest.approx(1066.8))
+    assert (form.boat.model, form.boat.year) == ("Corvane 33", 1984)
+    assert form.transom.top_height_mm == pytest.approx(1066.8)
     assert [o.kind for o in form.obstacles] == ["ladder"]
 
 
