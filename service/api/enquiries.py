@@ -40,6 +40,7 @@ BY_TYPE: dict[str, str] = {
     MAIL: "reply.eml",
 }
 """What an enquiry can be had as, beside JSON."""
+PAPER_TYPES = (*BY_TYPE, "model/stl")
 Language = Annotated[
     str | None,
     Query(
@@ -169,9 +170,7 @@ def get_drawing(request: Request, enquiry_id: str, by: EnquiriesRead, service: S
 @routes.get(
     "/enquiries/{enquiry_id}/{name}",
     response_class=Response,
-    responses={
-        200: {"content": {"application/octet-stream": {"schema": BYTES}}, "description": "The paper, as its own type"}
-    },
+    responses={200: {"content": {kind: {"schema": BYTES} for kind in PAPER_TYPES}, "description": "The paper"}},
 )
 def get_paper(
     request: Request,
