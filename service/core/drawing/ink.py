@@ -1,4 +1,7 @@
-"""How a layer is drawn on paper: weight, dashes, shade. Told apart by line and hatch, so that grey prints read the same."""
+"""How a layer is drawn on paper: weight (of the series of ISO 128-20), dashes, shade.
+
+Told apart by line and hatch, so that grey prints read the same.
+"""
 
 from __future__ import annotations
 
@@ -21,20 +24,20 @@ class Ink:
 
 INKS: dict[Layer, Ink] = {
     "body": Ink("#efeeea", 0.0, fill="#efeeea"),
-    "hull": Ink("#222222", 0.4),
-    "plate": Ink("#222222", 0.3, (4.0, 1.2)),
-    "rudder": Ink("#444444", 0.3, (3.0, 1.0)),
-    "pad": Ink("#222222", 0.3, fill="#c9c2b0"),
-    "metal": Ink("#000000", 0.4, fill="#ffffff"),
-    "blade": Ink("#000000", 0.4, fill="#dde3e6"),
-    "sweep": Ink("#555555", 0.2, (1.2, 0.9)),
+    "hull": Ink("#222222", 0.35),
+    "plate": Ink("#222222", 0.25, (4.0, 1.2)),
+    "rudder": Ink("#444444", 0.25, (3.0, 1.0)),
+    "pad": Ink("#222222", 0.25, fill="#c9c2b0"),
+    "metal": Ink("#000000", 0.35, fill="#ffffff"),
+    "blade": Ink("#000000", 0.35, fill="#dde3e6"),
+    "sweep": Ink("#555555", 0.18, (1.2, 0.9)),
     "vane": Ink("#555555", 0.25, (2.2, 1.1)),
-    "obstacle": Ink("#333333", 0.3),
+    "obstacle": Ink("#333333", 0.25),
     "clash": Ink("#a00018", 0.5),
-    "water": Ink("#1f4e79", 0.45),
+    "water": Ink("#1f4e79", 0.5),
     "heel": Ink("#1f4e79", 0.35, (5.0, 1.0, 1.0, 1.0)),
     "centre": Ink("#333333", 0.18, (6.0, 1.2, 1.2, 1.2)),
-    "hole": Ink("#000000", 0.3),
+    "hole": Ink("#000000", 0.25),
     "dimension": Ink("#222222", 0.18),
     "note": Ink("#222222", 0.18),
 }
@@ -42,7 +45,7 @@ INKS: dict[Layer, Ink] = {
 ORDER: dict[Layer, int] = {layer: n for n, layer in enumerate(INKS)}
 HATCH_MM, CLASH_MM = 2.2, 1.6
 """From line to line of a hatch, on paper; what collides is hatched both ways and closer."""
-HATCH_WEIGHT, CLASH_WEIGHT = 0.15, 0.25
+HATCH_WEIGHT, CLASH_WEIGHT = 0.13, 0.25
 TICK_MM, DOT_MM = 0.9, 0.45
 """Half of a dimension's slash, and radius of the dot at a leader's end, on paper."""
 

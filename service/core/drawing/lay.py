@@ -136,7 +136,7 @@ class _Layout:
         found: list[Measure] = []
         for side in ("left", "right", "below", "above"):
             marks = [m for m in self.view.dimensions if m.at is None and m.side == side]
-            found += measures.beside(marks, box, self.size, self.scale)
+            found += measures.beside(marks, box, self.size, self.scale, found)
         return found
 
     def _room(self, box: Rect) -> Room:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from service.core.drawing import letters
 from service.core.drawing.laid import Measure, Text
-from service.core.drawing.place import Rect, Room
+from service.core.drawing.place import Rect, Room, meet
 from service.core.drawing.shapes import Dimension
 
 FIRST, PITCH, GAP, LIFT = 7.0, 5.5, 1.2, 0.9
@@ -17,36 +17,57 @@ Taken = tuple[float, float, float, float]
 OUT = {"left": -1.0, "right": 1.0, "below": -1.0, "above": 1.0}
 
 
-def beside(marks: Sequence[Dimension], box: Rect, size: float, scale: float) -> list[Measure]:
-    """Return the dimensions of one side of the drawing, stacked outwards from its box."""
-    rows: list[list[Taken]] = []
-    feet = [end for mark in marks for end in mark.ends]
-    found = []
-    for mark in sorted(marks, key=lambda m: (m.measured, m.text)):
-        row, middle, span = _slot(mark, rows, feet, size, GAP / scale)
-        while len(rows) <= row:
-            rows.append([])
-        rows[row].append(span)
-        found.append(_measure(mark, _line(mark, box, row, scale), middle, size, scale))
-    return found
+def beside(
+    marks: Sequence[Dimension], box: Rect, size: float, scale: float, others: Sequence[Measure]
+) -> list[Measure]:
+    """Return the dimensions of one side of the drawing, stacked outwards from its box, clear of those of other sides."""
+    rows = _Rows([end for mark in marks for end in mark.ends], box, size, scale, others)
+    return [rows.set(mark) for mark in sorted(marks, key=lambda m: (m.measured, m.text))]
 
 
-def _slot(
-    mark: Dimension, rows: Sequence[list[Taken]], feet: Sequence[float], size: float, gap: float
-) -> tuple[int, float, Taken]:
-    """Return the first row with room, where the figure's middle stands along it, and what both take of the row."""
-    half = letters.width(mark.text, size) / 2
-    low, high = mark.ends
-    for row in range(len(rows) + 1):
-        busy = rows[row] if row < len(rows) else []
-        for middle in _middles(low, high, half, gap):
-            if any(middle - half - gap < foot < middle + half + gap for foot in feet):
-                continue
-            mine = (low, high, middle - half - gap, middle + half + gap)
-            if all(_clear(mine, other) for other in busy):
-                return row, middle, mine
-    top = max(high, *feet) + half + 2 * gap  # beyond every foot there is always room
-    return len(rows), top, (low, high, top - half, top + half)
+class _Rows:
+    """Rows of dimensions beside one side of a drawing. `feet`: where extension lines run, along the side."""
+
+    def __init__(
+        self, feet: Sequence[float], box: Rect, size: float, scale: float, others: Sequence[Measure]
+    ) -> None:  # fmt: skip
+        self.feet, self.box, self.size, self.scale = feet, box, size, scale
+        self.gap = GAP / scale
+        self.figures = [other.figure.box for other in others]
+        self.lines = [_thin(other) for other in others]
+        self.rows: list[list[Taken]] = []
+
+    def set(self, mark: Dimension) -> Measure:
+        """Return a dimension in the first row that has room for its line and figure."""
+        half = letters.width(mark.text, self.size) / 2
+        low, high = mark.ends
+        row, beyond = 0, max(high, *self.feet)
+        while True:
+            if row == len(self.rows):
+                self.rows.append([])
+            # in a row of its own there is room at last: beyond every foot, and further out with every row
+            far = [beyond + half + (2 + row * n) * self.gap for n in range(4)] if not self.rows[row] else []
+            for middle in (*_middles(low, high, half, self.gap), *far):
+                mine = (low, high, middle - half - self.gap, middle + half + self.gap)
+                made = _measure(mark, _line(mark, self.box, row, self.scale), middle, self.size, self.scale)
+                if self._free(mine, self.rows[row], made):
+                    self.rows[row].append(mine)
+                    return made
+            row += 1
+
+    def _free(self, mine: Taken, busy: Sequence[Taken], made: Measure) -> bool:
+        if any(mine[2] < foot < mine[3] for foot in self.feet) or not all(_clear(mine, other) for other in busy):
+            return False
+        line = _thin(made)
+        return not (
+            any(meet(made.figure.box, other, self.gap) or meet(line, other, self.gap) for other in self.figures)
+            or any(meet(made.figure.box, other, self.gap) for other in self.lines)
+        )
+
+
+def _thin(measure: Measure) -> Rect:
+    (x0, y0), (x1, y1) = measure.line
+    return x0, x1, y0, y1
 
 
 def _clear(one: Taken, two: Taken) -> bool:

@@ -78,7 +78,7 @@ class Room:
     def free(self, rect: Rect) -> bool:
         """Say whether no words stand there yet."""
         gap = APART * self.cell
-        return not any(_meet(rect, one, gap) for one in self.taken)
+        return not any(meet(rect, one, gap) for one in self.taken)
 
     def cover(self, rect: Rect) -> float:
         """Return how many cells of line a place would cover."""
@@ -191,5 +191,6 @@ class Room:
         return np.asarray(run)
 
 
-def _meet(one: Rect, two: Rect, gap: float) -> bool:
+def meet(one: Rect, two: Rect, gap: float) -> bool:
+    """Say whether two boxes come nearer to each other than `gap`."""
     return one[0] < two[1] + gap and two[0] < one[1] + gap and one[2] < two[3] + gap and two[2] < one[3] + gap

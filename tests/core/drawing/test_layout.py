@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 import pytest
 
-from service.core.drawing import View, letters
+from service.core.drawing import Dimension, Outline, View, letters
 from service.core.drawing.laid import Laid
 from service.core.drawing.lay import Manner, fitted, lay
 from service.files.write import fonts
@@ -102,3 +102,17 @@ def test_on_paper_no_letters_cover_others(seed: int) -> None:
     for view in random_case(seed).views()[:3]:
         data = printed(view, *ROOM)
         assert printed_over(data) == []
+
+
+def test_figures_of_two_sides_do_not_meet_in_the_corner() -> None:
+    """Two short dimensions whose figures have to stand beyond their ends, below and to the right."""
+    marks = (
+        Dimension((900.0, 0.0), (1000.0, 0.0), "x", "-129 (-5 1/16 in)", "below"),
+        Dimension((1000.0, 0.0), (1000.0, 60.0), "y", "520 (20 1/2 in)", "right"),
+        Dimension((1000.0, 0.0), (1000.0, 30.0), "y", "260 (10 1/4 in)", "right"),
+    )
+    body = Outline("hull", ((0.0, 0.0), (1000.0, 0.0), (1000.0, 800.0), (0.0, 800.0)))
+    for one_to in (5, 10, 15, 20, 30, 50, 100):
+        laid = lay(View("plan", "Corner", "", (body,), (), marks), 1 / one_to)
+        assert meeting(laid) == []
+        assert cut_off(laid) == []
