@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, partial
 
 from service.core.answer import Answer, Suggestion
 from service.core.drawing import Scene, View, scene, views_of
 from service.core.drawing.lengths import in_inches, on_letter
 from service.core.drawing.template import before_drilling, templates
+from service.files.write.stl import write_pad
 from service.files.write.svg import write_svg, write_view
 from service.store.unit import UnitOfWork
 
@@ -77,26 +78,45 @@ def draw_answer(uow: UnitOfWork, answer: Answer) -> str | None:
 def draw_files(uow: UnitOfWork, answer: Answer) -> tuple[Drawn, ...]:
     """Return every drawing of the best suggestion as files, none where there is nothing to draw."""
     shown = drawing_of(uow, answer)
-    return () if shown is None else tuple(_files(shown))
+    return () if shown is None else tuple(Drawn(name, media, make()) for name, (media, make) in _makers(shown).items())
 
 
-def _files(shown: Drawing) -> Iterator[Drawn]:
+def draw_file(uow: UnitOfWork, answer: Answer, name: str) -> Drawn | None:
+    """Return one of those files, and make no other; None where this answer has none of that name."""
+    shown = drawing_of(uow, answer)
+    media, make = _makers(shown).get(name, ("", None)) if shown is not None else ("", None)
+    return None if make is None else Drawn(name, media, make())
+
+
+def _makers(shown: Drawing) -> dict[str, tuple[str, Callable[[], bytes]]]:
+    """Return by name what each file is and how it is made."""
+    found: dict[str, tuple[str, Callable[[], bytes]]] = {
+        "drawing.svg": ("image/svg+xml", lambda: _sheet(shown).encode("utf-8", "replace"))
+    }
+    for view in shown.views:
+        found[f"{view.key.replace('_', '-')}.svg"] = ("image/svg+xml", partial(_view, shown, view))
+    found["drawing.dxf"] = ("image/vnd.dxf", partial(_dxf, shown))
+    found["template.pdf"] = ("application/pdf", partial(_template, shown))
+    for pad in shown.best.fit.pads:
+        found[f"{pad.role}-pad.stl"] = ("model/stl", partial(write_pad, pad))
+    return found
+
+
+def _view(shown: Drawing, view: View) -> bytes:
+    return write_view(view, f"{shown.heading}. {view.title}").encode("utf-8", "replace")
+
+
+def _dxf(shown: Drawing) -> bytes:
     from service.files.write.dxf import write_dxf  # noqa: PLC0415 - it takes half a second to load
-    from service.files.write.stl import write_pad  # noqa: PLC0415 - with the others
+
+    return write_dxf(shown.views, shown.heading)
+
+
+def _template(shown: Drawing) -> bytes:
     from service.files.write.template_pdf import write_template  # noqa: PLC0415 - the PDF writer is large, too
 
-    yield Drawn("drawing.svg", "image/svg+xml", _sheet(shown).encode("utf-8", "replace"))
-    for view in shown.views:
-        svg = write_view(view, f"{shown.heading}. {view.title}")
-        yield Drawn(f"{view.key.replace('_', '-')}.svg", "image/svg+xml", svg.encode("utf-8", "replace"))
-    yield Drawn("drawing.dxf", "image/vnd.dxf", write_dxf(shown.views, shown.heading))
-    letter = on_letter(shown.country)
-    pages = write_template(
-        templates(shown.scene, inches=shown.inches), shown.heading, before_drilling(shown.scene), letter=letter
-    )
-    yield Drawn("template.pdf", "application/pdf", pages)
-    for pad in shown.best.fit.pads:
-        yield Drawn(f"{pad.role}-pad.stl", "model/stl", write_pad(pad))
+    found = templates(shown.scene, inches=shown.inches)
+    return write_template(found, shown.heading, before_drilling(shown.scene), letter=on_letter(shown.country))
 
 
 def _sheet(shown: Drawing) -> str:

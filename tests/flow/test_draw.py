@@ -12,7 +12,7 @@ from pypdf import PdfReader
 
 from service.core.answer import Answer
 from service.flow.answer import answer_file
-from service.flow.draw import draw_answer, draw_files
+from service.flow.draw import draw_answer, draw_file, draw_files
 from service.store.unit import Store
 
 NOW = datetime(2026, 1, 20, 12, 0, tzinfo=UTC)
@@ -36,6 +36,8 @@ def test_every_drawing_is_made_and_twice_the_same(seeded: Store, answer: Answer)
         files = draw_files(uow, answer)
         assert draw_files(uow, answer) == files
         assert draw_answer(uow, answer) == files[0].content.decode()
+        assert draw_file(uow, answer, "plan.svg") == files[3]
+        assert draw_file(uow, answer, "nothing.svg") is None
         letter = {file.name: file.content for file in draw_files(uow, from_country(answer, "US"))}
         bare = answer.model_copy(update={"suggestions": ()})
         assert draw_answer(uow, bare) is None
