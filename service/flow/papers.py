@@ -10,7 +10,7 @@ from service.core.answer import Answer, Draft, as_text, reply
 from service.core.catalogue import Catalogue
 from service.files.read.messages import speak
 from service.files.write.eml import Recipient, Thread, write_eml, write_html
-from service.flow.draw import draw_files
+from service.flow.draw import draw_file, draw_files
 from service.store.enquiries import Enquiry
 from service.store.unit import UnitOfWork
 
@@ -59,7 +59,8 @@ def paper(uow: UnitOfWork, answer: Answer, name: str, *, language: str | None = 
         return _made(_material(uow, answer, language), name)
     if name not in DRAWINGS:
         raise KeyError(name)
-    return next((Paper(d.name, d.media, d.content) for d in draw_files(uow, answer) if d.name == name), None)
+    one = draw_file(uow, answer, name)
+    return None if one is None else Paper(one.name, one.media, one.content)
 
 
 def mark_of(uow: UnitOfWork, answer: Answer) -> str:
