@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 import os
+import socket
 import tempfile
-from collections.abc import Mapping
+import time
+from collections.abc import Callable, Mapping
 from datetime import UTC, datetime
 from pathlib import Path
 
 import uvicorn
 
 from service.files.vault import Vault
+from service.flow.work_jobs import Crew
 from service.settings import Serving, Settings, retention_from, serving_from, settings_from
 from service.store import dialect, migrate
 from service.store.check import State, state_of
@@ -84,6 +87,12 @@ def processors() -> int:
 def retention(environment: Mapping[str, str] | None = None) -> int | None:
     """Return for how many months people's data are held, None for ever; ValueError where the environment is wrong."""
     return retention_from(os.environ if environment is None else environment)
+
+
+def crew(store: Store, *, hands: int = 1, say: Callable[[str], object] = lambda _text: None) -> Crew:
+    """Return a worker on the jobs of this database, not begun yet, named by this machine and process."""
+    name = f"{socket.gethostname()}:{os.getpid()}"
+    return Crew(store, name, stopwatch=time.monotonic, hands=hands, say=say)
 
 
 def random_bytes(count: int) -> bytes:

@@ -8,7 +8,6 @@ what transactions left in the outbox.
 from __future__ import annotations
 
 from collections.abc import AsyncIterator, Callable
-from concurrent.futures import ThreadPoolExecutor
 from contextlib import AbstractAsyncContextManager, asynccontextmanager
 from datetime import datetime
 
@@ -19,7 +18,7 @@ from fastapi.routing import APIRoute
 from starlette.exceptions import HTTPException
 from starlette.responses import Response
 
-from service import __version__
+from service import __version__, bootstrap
 from service.api import (
     catalogues,
     docs,
@@ -34,6 +33,7 @@ from service.api import (
 )
 from service.api.courier import Courier, Rounds
 from service.api.explain import explain
+from service.api.log import log
 from service.api.metrics import Metrics
 from service.api.openapi import described
 from service.api.running import Running
@@ -76,7 +76,7 @@ def create_app(
         Windows(serving.counters),
         clock,
         random,
-        ThreadPoolExecutor(1, thread_name_prefix="jobs"),
+        bootstrap.crew(store, say=lambda text: log("warning", "worker", said=text)),
         CapacityLimiter(serving.threads),
     )
     for part in PARTS:
@@ -110,6 +110,8 @@ def _lifespan(store: Store, courier: Courier | None) -> Callable[[FastAPI], Abst
     @asynccontextmanager
     async def alive(app: FastAPI) -> AsyncIterator[None]:
         rounds = Rounds(store, courier) if courier else None
+        running: Running = app.state.running
+        running.jobs.start()
         if rounds:
             rounds.start()
         try:
@@ -117,8 +119,7 @@ def _lifespan(store: Store, courier: Courier | None) -> Callable[[FastAPI], Abst
         finally:
             if rounds:
                 rounds.stop()
-            running: Running = app.state.running
-            running.jobs.shutdown(wait=True, cancel_futures=True)
+            running.jobs.stop()
             running.windows.close()
             store.close()
 

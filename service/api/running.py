@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from concurrent.futures import Executor
 from dataclasses import dataclass
 from datetime import datetime
 from typing import cast
@@ -13,6 +12,7 @@ from fastapi import Request
 from limits import RateLimitItemPerMinute
 from limits.strategies import FixedWindowRateLimiter
 
+from service.flow.work_jobs import Crew
 from service.settings import Serving
 from service.store.limits import Windows
 from service.store.unit import Store
@@ -47,7 +47,7 @@ class Running:
     windows: Windows
     clock: Callable[[], datetime]
     random: Callable[[int], bytes]
-    jobs: Executor
+    jobs: Crew
     heavy: CapacityLimiter
 
     def count(self, policy: str, name: str) -> tuple[bool, Allowance]:

@@ -11,6 +11,7 @@ from pydantic import Field, model_validator
 from service.core.boat import BoatForm, Shape, Text
 from service.core.catalogue import Configuration
 from service.core.hulls import HullDecision
+from service.core.job import State as JobState
 from service.core.record import Record, Status
 
 Event = Literal["answer.ready", "record.changed"]
@@ -115,7 +116,10 @@ class CatalogueList(Shape):
 
 
 class Job(Shape):
-    """Work that goes on after its request was answered. `done` of `rows` are settled; a rejected row keeps none out."""
+    """An import that goes on after its request was answered. `done` of `rows` are settled; a bad row keeps none out.
+
+    `state` is the import's; `work` is what is being done about it: null where no worker was ever asked to.
+    """
 
     id: str
     kind: Literal["import"]
@@ -130,6 +134,26 @@ class Job(Shape):
     started: datetime
     changed: datetime
     faults: list[RowFault] = []
+    work: JobState | None = None
+    trouble: str | None = None
+    import_id: str | None = None
+
+
+class OtherJob(Shape):
+    """Any other work longer than a request. `total` is null as long as nobody knows it; `result` is what it came to."""
+
+    id: str
+    kind: str
+    work: JobState
+    name: str
+    done: int
+    total: int | None
+    asked: datetime
+    started: datetime | None
+    changed: datetime
+    ended: datetime | None
+    trouble: str | None
+    result: dict[str, Any] | None
 
 
 class RowFault(Shape):

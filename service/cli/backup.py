@@ -10,13 +10,17 @@ from typer.core import TyperGroup
 
 from service import bootstrap
 from service.cli import faults, out
-from service.cli.options import Db, Json
+from service.cli.doer import Who, doer
+from service.cli.jobs import AsJob, told
+from service.cli.options import Db, Json, opened
 from service.cli.progress import bar
 from service.cli.sheet import Sheet, table
 from service.core.archive import Manifest
 from service.flow.back_up import back_up
+from service.flow.backup_job import start_backup
 from service.flow.restore import restore as restored
 from service.flow.verify_backup import verify_backup
+from service.store.happening import Actor
 
 To = Annotated[Path, typer.Argument(metavar="FILE", help="The archive to write (a zip file).")]
 From = Annotated[Path, typer.Argument(metavar="FILE", help="The archive to read.")]
@@ -48,12 +52,20 @@ commands = typer.Typer(
 
 
 @commands.command()
-def write(file: To, overwrite: Overwrite = False, json: Json = False, db: Db = None) -> None:
+def write(
+    file: To, overwrite: Overwrite = False, job: AsJob = False, who: Who = None, json: Json = False, db: Db = None
+) -> None:  # fmt: skip
     """Write the database and its attachments into one file, as they are at this moment, while others go on working.
 
-    Exit status 1 where an attachment was missing or damaged, and so is not in it. The file holds people's data.
+    Exit status 1 where an attachment was missing or damaged, and so is not in it. The file holds people's data. With
+    --job the worker that takes it writes the file, where it runs.
     """
     chosen = bootstrap.settings(db)
+    if job:
+        with opened(db) as store:
+            by = Actor(doer(who))
+            told(start_backup(store.writing(), bootstrap.vault(chosen), file, actor=by, overwrite=overwrite), json=json)
+        return
     with bar("backup") as advance:
         made = back_up(
             chosen.database,

@@ -9,6 +9,7 @@ import typer
 
 from service.cli import faults, given, out
 from service.cli.doer import Who, doer
+from service.cli.jobs import AsJob, told
 from service.cli.options import Db, Json, Preview, Source, group, opened, reading
 from service.cli.outbox import write_bytes
 from service.cli.pages import imports
@@ -17,10 +18,12 @@ from service.cli.sheet import Sheet
 from service.flow.decide_hulls import decider
 from service.flow.fault_sheet import FaultSheet, kept_fault_sheet, preview_fault_sheet
 from service.flow.guess_mapping import guess_mapping
+from service.flow.import_job import start_import
 from service.flow.import_records import MappingFile, import_records
 from service.flow.import_report import ImportReport
 from service.flow.resume_import import resume_import
 from service.flow.undo_import import undo_import
+from service.store.happening import Actor
 
 commands = group("What was imported: list, look, undo, and go on with what broke off.")
 Map = Annotated[
@@ -47,6 +50,7 @@ def import_(
     sheet: OneSheet = None,
     errors: Faults = None,
     preview: Preview = False,
+    job: AsJob = False,
     who: Who = None,
     json: Json = False,
     db: Db = None,
@@ -59,9 +63,14 @@ def import_(
     if guess is not None:
         _guess(data, name, guess, sheet, json)
         return
+    if job and (preview or errors is not None):
+        raise faults.BadInput("--job looks at nothing and waits for nothing: leave out --preview and --errors")
     if sheet is not None:
         raise faults.BadInput("--sheet goes with --guess; afterwards the mapping file says which sheets are read")
     mapping = None if map_ is None else MappingFile(given.read(str(map_))[0], map_.name)
+    if job:
+        _leave_to_a_worker(data, name, mapping, who, db, json=json)
+        return
     with opened(db) as store, bar("records", rows_of(data)) as advance:
         decide = decider(store.reading())
         uow = store.reading() if preview else store.writing()
@@ -77,6 +86,13 @@ def import_(
             )
             _leave(errors, sheet_of)
     _show(report, name, json=json)
+
+
+def _leave_to_a_worker(
+    data: bytes, name: str, mapping: MappingFile | None, who: str | None, db: str | None, *, json: bool
+) -> None:  # fmt: skip
+    with opened(db) as store, faults.reading(mapping.name if mapping else name, "records"):
+        told(start_import(store.writing(), data, name, actor=Actor(doer(who)), mapping=mapping), json=json)
 
 
 def _guess(data: bytes, name: str, target: Path, sheet: str | None, json: bool) -> None:

@@ -15,6 +15,7 @@ from service.cli import (
     fitting,
     hulls,
     importing,
+    jobs,
     keys,
     people,
     reading,
@@ -39,6 +40,7 @@ app.command("answer")(fitting.answer)
 app.add_typer(records.commands, name="records")
 app.add_typer(attaching.commands, name="attachments")
 app.add_typer(importing.commands, name="imports")
+app.add_typer(jobs.commands, name="jobs")
 app.add_typer(hulls.commands, name="hulls")
 app.add_typer(catalogue.commands, name="catalogue")
 app.add_typer(database.commands, name="db")

@@ -26,15 +26,24 @@ def recheck_fleet(
     records = [r for r in known.fleet.records if r.status != "withdrawn"]
     before = _all(records, known, progress)
     if data is None:
-        return Recheck(catalogue=known.catalogue.version, against=None, counts=_counts(before), rows=before, changes=())
+        return compared(known.catalogue.version, before)
     other = read_catalogue(data, name)
     after = _all(records, replace(known, catalogue=other), progress)
+    return compared(known.catalogue.version, before, other.version, after)
+
+
+def compared(
+    catalogue: str,
+    before: tuple[Rechecked, ...],
+    against: str | None = None,
+    after: tuple[Rechecked, ...] | None = None,
+) -> Recheck:
+    """Return what one catalogue, or two of them, said of the same records in the same order."""
+    rows = before if after is None else after
     changes = tuple(
-        Change(record=a.record, before=b, after=a) for b, a in zip(before, after, strict=True) if a.found != b.found
+        Change(record=a.record, before=b, after=a) for b, a in zip(before, rows, strict=True) if a.found != b.found
     )
-    return Recheck(
-        catalogue=known.catalogue.version, against=other.version, counts=_counts(after), rows=after, changes=changes
-    )
+    return Recheck(catalogue=catalogue, against=against, counts=_counts(rows), rows=rows, changes=changes)
 
 
 def _all(records: list[Record], known: Known, progress: Callable[[int], None]) -> tuple[Rechecked, ...]:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import sqlalchemy as sa
 
-from service.store.dialect import UtcTime
 from service.store.metadata import metadata
+from service.store.stored import UtcTime
 
 api_keys = sa.Table(
     "api_keys",

@@ -13,11 +13,11 @@ import sqlalchemy as sa
 from service.core.boat import BoatForm
 from service.store.contacts import JOINED, Contacts, with_contact
 from service.store.desk import Desk
-from service.store.dialect import UtcTime
 from service.store.errors import Conflict
 from service.store.happening import Happening
 from service.store.persons import person_of, without_contact
 from service.store.schema import answers, contacts, enquiries
+from service.store.stored import UtcTime
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,7 @@ from alembic import command
 from alembic.config import Config
 from alembic.script import ScriptDirectory
 
-from service.store import dialect
+from service.store import dialect, job_queue
 from service.store.check import NEW, OLD, refuse, state_of
 from service.store.errors import StoreAway
 
@@ -46,6 +46,8 @@ def upgrade(url: str, revision: str = "head") -> str:
             dialect.use_wal(engine)
         with dialect.rebuilding(engine) as connection:
             command.upgrade(configuration(connection), revision)
+            if revision in ("head", current_head()):
+                job_queue.prepare(connection)
         return current_head() if revision == "head" else revision
     finally:
         engine.dispose()

@@ -5,18 +5,19 @@ from __future__ import annotations
 import sqlalchemy as sa
 
 from service.store import edge_schema as _edge  # noqa: F401 - declares its tables
-from service.store.dialect import UtcTime
+from service.store import job_schema as _jobs  # noqa: F401 - the same
 from service.store.metadata import metadata as _declared
+from service.store.stored import UtcTime
 
-HEAD = "0010"
+HEAD = "0011"
 """The newest revision in `migrations`."""
-KNOWN = ("0001", "0002", "0003", "0004", "0005", "0006", "0007", "0008", "0009", HEAD)
+KNOWN = ("0001", "0002", "0003", "0004", "0005", "0006", "0007", "0008", "0009", "0010", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
 
 metadata = _declared
-"""Every table, those of `edge_schema` among them."""
+"""Every table, those of `edge_schema` and `job_schema` among them."""
 
 
 def _hull(*, index: bool = True) -> sa.Column[str]:

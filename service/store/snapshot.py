@@ -11,14 +11,15 @@ import sqlalchemy as sa
 from alembic import command
 
 from service.core.archive import Column, Kind
-from service.store import dialect
+from service.store import dialect, job_queue
 from service.store.check import NEW, require, state_of
 from service.store.errors import Conflict
 from service.store.migrate import configuration, see_folder
 from service.store.schema import HEAD, KNOWN, VERSION_TABLE, attachments, metadata
+from service.store.stored import UtcTime
 
 _KINDS: tuple[tuple[type[Any], Kind], ...] = (
-    (dialect.UtcTime, "time"),
+    (UtcTime, "time"),
     (sa.Boolean, "boolean"),
     (sa.Date, "date"),
     (sa.LargeBinary, "bytes"),
@@ -135,6 +136,7 @@ def filling(url: str, head: str) -> Iterator[Filling]:
             with dialect.unordered(connection, tables):
                 yield Filling(connection, tables)
             command.upgrade(configuration(connection), "head")
+            job_queue.prepare(connection)
         done = True
     finally:
         engine.dispose()

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from datetime import datetime
 from pathlib import Path
+from threading import Event
 from types import TracebackType
 from typing import Self
 
 import sqlalchemy as sa
 from sqlalchemy.exc import DBAPIError
 
-from service.store import dialect
+from service.store import dialect, job_queue
 from service.store.audit import Audit
 from service.store.catalogues import Catalogues
 from service.store.check import require, state_in
@@ -24,6 +25,7 @@ from service.store.hulls import Hulls
 from service.store.idempotency import Idempotency
 from service.store.ids import IdMaker
 from service.store.imports import Imports
+from service.store.jobs import Jobs
 from service.store.kept import Kept
 from service.store.kept_people import KeptPeople
 from service.store.keys import Keys
@@ -36,6 +38,8 @@ from service.store.removals import Removals
 from service.store.replaced import Replaced
 from service.store.stamps import Stamps
 from service.store.webhooks import Webhooks
+
+Seal = Callable[["UnitOfWork"], object]
 
 
 class UnitOfWork:
@@ -52,6 +56,7 @@ class UnitOfWork:
     enquiries: Enquiries
     answers: Answers
     imports: Imports
+    jobs: Jobs
     removals: Removals
     replaced: Replaced
     recall_weights: RecallWeights
@@ -75,13 +80,14 @@ class UnitOfWork:
         writes: bool = False,
         kept: Kept | None = None,
         actor: Actor | None = None,
+        seal: Seal | None = None,
     ) -> None:
         """Keep what a transaction needs; none is begun yet. `kept` holds what outlives it, as long as its stamp does.
 
-        What is done on behalf of an `actor` stands in the audit.
+        What is done on behalf of an `actor` stands in the audit. `seal` is called last before each commit.
         """
         self._engine, self._now, self._new_id, self.writes = engine, now, new_id, writes
-        self.kept, self._actor, self._joined = kept or Kept(), actor, False
+        self.kept, self._actor, self._seal, self._joined = kept or Kept(), actor, seal, False
         self._connection: sa.Connection | None = None
         self._depth = 0
 
@@ -103,7 +109,7 @@ class UnitOfWork:
         desk = Desk(connection, self._now, self._new_id)
         self.hulls, self.records, self.catalogues = Hulls(desk), Records(desk), Catalogues(desk)
         self.enquiries, self.answers = Enquiries(desk), Answers(desk)
-        self.imports, self.removals = Imports(desk), Removals(desk)
+        self.imports, self.jobs, self.removals = Imports(desk), Jobs(desk), Removals(desk)
         self.replaced, self.recall_weights, self.stamps = Replaced(desk), RecallWeights(desk), Stamps(desk)
         self.keys, self.idempotency, self.audit = Keys(desk), Idempotency(desk), Audit(desk)
         self.webhooks, self.outbox = Webhooks(desk), Outbox(desk)
@@ -139,6 +145,8 @@ class UnitOfWork:
 
     def _settle(self, connection: sa.Connection) -> None:
         with dialect.told(self._engine.url):
+            if self._seal is not None:
+                self._seal(self)
             self.stamps.settle()
             self.outbox.put(self._happened)
             if self._actor is not None:
@@ -162,6 +170,10 @@ class UnitOfWork:
         """Say whether the database is still at this program's revision."""
         return self._connection is not None and state_in(self._connection) == "ok"
 
+    def calls(self) -> bool:
+        """Say whether the database calls workers to jobs; else they have to look."""
+        return self._connection is not None and job_queue.usable(self._connection)
+
     def saw(self, kind: str, thing: str) -> None:
         """Say that people's data were read; it stands in the audit once this is committed."""
         self._happened.append(Happening("read", kind, thing))
@@ -179,6 +191,11 @@ class Store:
         dialect.use_wal(self._engine)
 
     @property
+    def address(self) -> str:
+        """Return the database's address, with its password: for this program alone."""
+        return self._engine.url.render_as_string(hide_password=False)
+
+    @property
     def folder(self) -> Path | None:
         """Return the folder of a database that is a file; None for a server."""
         file = dialect.file_of(self._engine.url)
@@ -188,9 +205,21 @@ class Store:
         """Return a unit of work that only reads."""
         return UnitOfWork(self._engine, now=self._now, new_id=self._new_id, kept=self._kept)
 
-    def writing(self, actor: Actor | None = None) -> UnitOfWork:
-        """Return a unit of work that may write; on behalf of `actor` what it writes stands in the audit."""
-        return UnitOfWork(self._engine, now=self._now, new_id=self._new_id, writes=True, kept=self._kept, actor=actor)
+    def writing(self, actor: Actor | None = None, seal: Seal | None = None) -> UnitOfWork:
+        """Return a unit of work that may write; on behalf of `actor` what it writes stands in the audit.
+
+        `seal` is called last before each commit, within it: what it raises undoes all of it.
+        """
+        return UnitOfWork(
+            self._engine, now=self._now, new_id=self._new_id, writes=True, kept=self._kept, actor=actor, seal=seal
+        )
+
+    def answer_calls(self, work: job_queue.Work, stop: Event, *, name: str, hands: int) -> None:
+        """Do the jobs that the database calls to, until `stop`. Returns at once where it calls nobody: look for them."""
+        with self.reading() as uow:
+            called = uow.calls()
+        if called:
+            job_queue.answer(self._engine.url, work, stop, name=name, hands=hands)
 
     def close(self) -> None:
         """Let go of every connection."""

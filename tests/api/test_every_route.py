@@ -51,6 +51,8 @@ WALKS: dict[tuple[str, str], Walk] = {
     ("GET", "/v1/reports/{name}"): Walk("reports:read", "/v1/reports/quality", other=404),
     ("POST", "/v1/imports"): Walk("records:write", "/v1/imports?name=a.csv", {}, other=403),
     ("GET", "/v1/jobs/{job_id}"): Walk("records:read", "/v1/jobs/import-1", other=404),
+    ("POST", "/v1/jobs/{job_id}/cancel"): Walk("records:write", "/v1/jobs/job-1/cancel", other=404),
+    ("POST", "/v1/jobs/{job_id}/resume"): Walk("records:write", "/v1/jobs/job-1/resume", other=404),
     ("GET", "/v1/webhooks"): Walk("enquiries:read", "/v1/webhooks"),
     ("POST", "/v1/webhooks"): Walk("enquiries:write", "/v1/webhooks", {"url": "https://a.example.com/"}),
     ("DELETE", "/v1/webhooks/{webhook_id}"): Walk("enquiries:write", "/v1/webhooks/{webhook}", other=404),

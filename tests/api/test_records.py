@@ -9,7 +9,9 @@ import pytest
 
 from service.api.enquiries import BY_TYPE
 from service.api.examples import FORM
+from service.store.happening import Actor
 from tests.api.conftest import House
+from tests.support.waiting import until
 
 NAMED = {**FORM, "contact": {"name": "Ada Strand", "email": "ada@example.com"}, "notes": "ring Ada on Sundays"}
 
@@ -209,8 +211,32 @@ def test_a_file_is_taken_over_as_a_job(here: House) -> None:
     assert begun.status_code == 202
     again = here.client.post("/v1/imports?name=two.jsonl", content=content, headers=headers)
     assert again.json() == begun.json()
-    here.app.state.running.jobs.submit(int).result()
+    until(here.app.state.running.jobs.idle)
     job = here.get(begun.headers["location"], "desk").json()
+    assert (job["work"], job["trouble"]) == ("done", None)
+    assert here.get(f"/v1/jobs/{job['import_id']}", "desk").json() == {**job, "id": job["import_id"], "work": None}
     assert (job["state"], job["rows"], job["done"], job["created"], job["rejected"]) == ("done", 2, 2, 1, 1)
     assert [(fault["row"], fault["value"]) for fault in job["faults"]] == [(2, "sunk")]
     assert here.get("/v1/records/2098-001", "desk").status_code == 200
+
+
+def test_a_recheck_is_asked_about_cancelled_and_gone_on_with(here: House) -> None:
+    with here.store.writing() as uow:
+        job = uow.jobs.add("recheck", "demo-1", {"catalogue": "demo-1"}, actor=Actor("bo"))
+        uow.jobs.cancel(job.id)
+        uow.commit()
+    path = f"/v1/jobs/{job.id}"
+    seen = here.get(path, "desk").json()
+    assert (seen["kind"], seen["work"], seen["done"], seen["total"]) == ("recheck", "cancelled", 0, None)
+    assert here.post(f"{path}/cancel", None, "desk").json()["type"] == "/problems/refused"
+    resumed = here.post(f"{path}/resume", None, "desk")
+    assert (resumed.status_code, resumed.json()["work"] in ("waiting", "running")) == (202, True)
+    assert here.post(f"{path}/resume", None, "desk").json()["type"] == "/problems/refused"
+    assert here.post(f"{path}/cancel", None, "desk").status_code == 202
+    until(lambda: here.get(path, "desk").json()["work"] == "cancelled", 60.0)
+    for way in ("", "/cancel", "/resume"):
+        ask = here.get if not way else lambda at, who: here.post(at, None, who)
+        assert ask(f"{path}{way}", "mine").status_code == 404
+        assert ask(f"/v1/jobs/job-none{way}", "desk").status_code == 404
+    with here.store.reading() as uow:
+        assert [entry.action for entry in uow.audit.of(job.id)] == ["changed", "changed"]

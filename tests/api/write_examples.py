@@ -24,6 +24,7 @@ from service.cli.main import status
 from service.core.api_key import RANDOM_BYTES
 from service.flow.create_key import KeyWanted, create_key
 from service.settings import Serving
+from tests.support.waiting import until
 
 TOP = Path(__file__).resolve().parents[2]
 FIXTURES = TOP / "seed_fixtures"
@@ -54,6 +55,20 @@ BY_HAND: dict[str, Any] = {
     "RecordChange": {"set": {"transom.rake_deg": -22.5}, "why": "measured again on the hard"},
     "WebhookWanted": {"url": "https://dealer.example.com/hooks/transom", "events": ["answer.ready"]},
     "FitWanted": {"form": RICH, "configuration": CONFIGURATION, "seed": 1},
+    "OtherJob": {
+        "id": "job-019ab4c5d6e75b0c6d7e8f90a1b2c3d4",
+        "kind": "recheck",
+        "work": "running",
+        "name": "demo-1 -> demo-2",
+        "done": 240,
+        "total": 600,
+        "asked": "2026-05-04T09:12:00Z",
+        "started": "2026-05-04T09:12:01Z",
+        "changed": "2026-05-04T09:12:40Z",
+        "ended": None,
+        "trouble": None,
+        "result": None,
+    },
     "ProblemDocument": problem_example("invalid"),
 }
 
@@ -119,7 +134,7 @@ def answered(client: TestClient, keyed: dict[str, str]) -> Iterator[tuple[str, s
     file = json.dumps({**first, "record.reference": "2099-001", "record.status": "sunk"}).encode()
     headers = {**once, "Idempotency-Key": "file", "Content-Type": "application/x-ndjson"}
     job = client.post("/v1/imports?name=fleet.jsonl", content=file, headers=headers)
-    client.app.state.running.jobs.submit(int).result()  # type: ignore[attr-defined] # the import before it is done
+    until(client.app.state.running.jobs.idle)  # type: ignore[attr-defined] # the import is done
     gets = (
         ("/v1/jobs/{job_id}", job.headers["location"]),
         ("/v1/enquiries", "/v1/enquiries"),

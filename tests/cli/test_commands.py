@@ -20,6 +20,7 @@ ASKED = {
     "records measure", "records correct", "records restore", "records merge", "report quality", "report unmet",
     "report accuracy", "report demand",
     "attachments add", "attachments list", "attachments check", "attachments export",
+    "jobs list", "jobs show", "jobs cancel", "jobs resume", "jobs work",
     "imports list", "imports show", "imports undo", "imports resume", "hulls import", "hulls list",
     "hulls show", "hulls alias", "hulls merge", "hulls unmerge", "hulls split", "hulls duplicates", "hulls distinct",
     "hulls undo", "hulls log",
