@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import fcntl
 import signal
 import subprocess
 import sys
@@ -226,8 +227,12 @@ def test_killed_half_way_nothing_stands_under_the_name(desk: Desk, rows: int, tm
     assert ended.returncode == -signal.SIGKILL
     assert not target.exists()
     assert len(list(tmp_path.glob(".b.zip.*.half"))) == 1
-    back_up(desk.url, desk.vault, target, at=AT)
+    alive = tmp_path / ".b.zip.1.half"
+    with alive.open("wb") as held:  # another backup to that name, still being written
+        fcntl.flock(held, fcntl.LOCK_EX)
+        back_up(desk.url, desk.vault, target, at=AT)
     assert verify_backup(target).faults == ()
+    assert sorted(path.name for path in tmp_path.iterdir()) == [alive.name, "b.zip"]
 
 
 class Stopped(BaseException):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import fcntl
+import glob
 import hashlib
 import os
 import secrets
@@ -14,6 +16,7 @@ from typing import Any
 from service.core.archive import Column, FileMember, Manifest, TableMember, written
 
 MANIFEST = "manifest.json"
+_HALF = ".half"
 _MODE = 0o600
 _LEVEL = 3
 _EPOCH = (1980, 1, 1, 0, 0, 0)
@@ -60,13 +63,16 @@ def writing(path: Path, *, overwrite: bool, check: Callable[[Path], object]) -> 
     """Yield what an archive is written with; it has its name on leaving, where `check` raised nothing at it.
 
     FileExistsError where there is one and it is not to be overwritten; OSError where it cannot be written. Whatever
-    goes wrong, nothing stands under the name that did not stand there before.
+    goes wrong, nothing stands under the name that did not stand there before. What an earlier one left that was killed
+    is taken away: nobody holds it any more.
     """
-    half = path.with_name(f".{path.name}.{os.getpid()}.{secrets.token_hex(4)}.half")
     if not overwrite and path.exists():
         raise FileExistsError(path)
+    _sweep(path)
+    half = path.with_name(f".{path.name}.{os.getpid()}.{secrets.token_hex(4)}{_HALF}")
     try:
         with half.open("xb") as stream:
+            fcntl.flock(stream, fcntl.LOCK_EX)  # held as long as this process lives
             os.fchmod(stream.fileno(), _MODE)  # people's data and the secrets of webhooks are in it
             with zipfile.ZipFile(stream, "w", compresslevel=_LEVEL) as pack:
                 yield ArchiveWriter(pack)
@@ -76,6 +82,14 @@ def writing(path: Path, *, overwrite: bool, check: Callable[[Path], object]) -> 
         _name(half, path, overwrite=overwrite)
     finally:
         half.unlink(missing_ok=True)
+
+
+def _sweep(path: Path) -> None:
+    """Take away what stands half written beside a path and whose writer is gone."""
+    for left in path.parent.glob(f".{glob.escape(path.name)}.*{_HALF}"):
+        with suppress(OSError), left.open("rb") as stream:
+            fcntl.flock(stream, fcntl.LOCK_EX | fcntl.LOCK_NB)
+            left.unlink()
 
 
 def _name(half: Path, path: Path, *, overwrite: bool) -> None:
