@@ -11,7 +11,7 @@ PROOFS = {
     "api": (api.run, 3),
     "drawing": (drawing.run, 200),
     "geometry": (geometry.run, 1000),
-    "kill": (kill.run, 50),
+    "kill": (kill.run, 12),
     "memory": (memory.run, 20_000),
     "placement": (placement.run, 200),
     "reading": (reading.run, 10_000),
