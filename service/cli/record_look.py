@@ -46,6 +46,10 @@ def show(
                 "same_boat": list(shown.boat),
                 "took_in": list(shown.took_in),
                 "notes": list(shown.notes),
+                "attachments": [
+                    {"number": one.number, "sha256": one.sha256, "name": one.name, "type": one.type, "bytes": one.bytes}
+                    for one in shown.attached
+                ],
             }
         )
         return

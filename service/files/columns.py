@@ -69,6 +69,8 @@ MEASUREMENTS = "record.measurements"
 """In JSON lines only: all that was measured, value by value."""
 MERGED = "record.merged_into"
 """In JSON lines only: the record that this one is, written down twice, and the revision of that one that took it in."""
+ATTACHED = "record.attachments"
+"""In JSON lines only: which files belong to the record, by hash. They say what there is and bring nothing along."""
 REQUIRED = (
     "record.reference",
     "record.status",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+from collections import defaultdict
 from collections.abc import Iterator
 from itertools import islice
 from typing import IO, TypeVar
@@ -56,5 +57,8 @@ def _told(uow: UnitOfWork) -> Iterator[Told]:
     while some := list(islice(histories, CHUNK)):
         names = [history[-1].record.reference for history in some]
         measured = uow.records.measurements.among(names)
+        files = defaultdict[str, list[dict[str, object]]](list)
+        for one in uow.records.attachments.of(names):
+            files[one.reference].append({"sha256": one.sha256, "name": one.name, "type": one.type, "bytes": one.bytes})
         for name, history in zip(names, some, strict=True):
-            yield Told(history, measured.get(name, ()), merged.get(name))
+            yield Told(history, measured.get(name, ()), merged.get(name), files.get(name, ()))

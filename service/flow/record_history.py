@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from service.core.measurement import Measurement
 from service.core.record import HullModel, Record
 from service.core.revision import Revision, Step, steps
+from service.flow.attach import attached
 from service.flow.edit_record import redirected, unknown
 from service.flow.refusal import Refused
+from service.store.attachments import Attachment
 from service.store.unit import UnitOfWork
 
 
@@ -16,7 +18,7 @@ from service.store.unit import UnitOfWork
 class Shown:
     """A record as it stands or stood: its revision of how many, its hull model, what was measured on its boat.
 
-    `boat` names the other records of the same boat, `took_in` those merged into this one.
+    `boat` names the other records of the same boat, `took_in` those merged into this one, `attached` its files.
     """
 
     record: Record
@@ -27,6 +29,7 @@ class Shown:
     boat: tuple[str, ...]
     took_in: tuple[str, ...]
     notes: tuple[str, ...] = ()
+    attached: tuple[Attachment, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -52,6 +55,7 @@ def show_record(uow: UnitOfWork, reference: str, revision: int | None = None) ->
             tuple(one for one in uow.records.of_same_boat(reference) if one != reference),
             uow.records.merges.into(reference),
             tuple(notes),
+            attached(uow, reference),
         )
 
 

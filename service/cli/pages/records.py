@@ -31,6 +31,9 @@ def show(sheet: Sheet, shown: Shown) -> None:
     sheet.part("carries", words(str(record.configuration), "bold"), *_carried(record))
     sheet.part("outcome", *_outcome(record))
     sheet.part("measured", *measured(shown.measured))
+    if shown.attached:
+        files = [(str(one.number), one.name, one.type, f"{one.bytes}", one.sha256[:12]) for one in shown.attached]
+        sheet.part("files", table((">", "name", "type", ">bytes", "sha256"), files, wraps=(1,)))
     form = [c for c in changes(None, record) if not c.field.startswith(_APART)]
     sheet.part("form", table(("", ""), [(title(c.field), value(c.field, c.after)) for c in form], wraps=(0, 1)))
 

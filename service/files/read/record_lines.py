@@ -13,7 +13,7 @@ from service.core.record import Record
 from service.core.revision import Revision
 from service.core.words import nearest
 from service.files.cells import BadCell, parse_json, read_cell
-from service.files.columns import MEASUREMENTS, MERGED, REVISIONS, by_name
+from service.files.columns import ATTACHED, MEASUREMENTS, MERGED, REVISIONS, by_name
 from service.files.read.encoding import encoding_of
 from service.files.read.errors import Unreadable
 from service.files.read.record_rows import Place, RecordRow, WrongRow, shaped
@@ -51,7 +51,7 @@ def record_of(number: int, said: Said) -> RecordRow:
         parts[key] = said.get(key) or ()
         if not isinstance(parts[key], (list, tuple)):
             raise WrongRow([place.error(key, "expected a JSON list")])
-    apart = {*parts, MERGED}
+    apart = {*parts, MERGED, ATTACHED}
     record = _record(place, {key: value for key, value in said.items() if key not in apart})
     revisions = tuple(_revisions(place, record.reference, list(parts[REVISIONS])))
     measurements = tuple(_measurements(place, list(parts[MEASUREMENTS])))

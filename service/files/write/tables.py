@@ -11,7 +11,7 @@ from typing import IO, Any, Literal
 from service.core.measurement import Measurement
 from service.core.record import Record
 from service.core.revision import Revision
-from service.files.columns import MEASUREMENTS, MERGED, REVISIONS, cells, columns, values
+from service.files.columns import ATTACHED, MEASUREMENTS, MERGED, REVISIONS, cells, columns, values
 from service.files.write.grids import Sheet, Unwritable, put_csv, put_xlsx
 from service.files.write.opendocument import put_ods
 
@@ -22,11 +22,12 @@ Format = Literal["csv", "tsv", "xlsx", "ods", "parquet", "jsonl"]
 
 @dataclass(frozen=True)
 class Told:
-    """All that JSON lines say of a record: its states, what was measured, and the record that it was merged into."""
+    """All that JSON lines say of a record: its states, what was measured, what it was merged into, which files it has."""
 
     history: Sequence[Revision]
     measured: Sequence[Measurement] = ()
     merged: tuple[str, int] | None = None
+    attached: Sequence[Mapping[str, Any]] = ()
 
 
 def put_records(stream: IO[bytes], records: Iterable[Record], format_: Format) -> None:
@@ -50,7 +51,8 @@ def put_records(stream: IO[bytes], records: Iterable[Record], format_: Format) -
 def put_lines(stream: IO[bytes], told: Iterable[Told]) -> None:
     """Write one JSON object a record: its columns as it stands, and every state it was in (`record.revisions`).
 
-    With it what was measured (`record.measurements`), and the record it was merged into (`record.merged_into`).
+    With it what was measured (`record.measurements`), the record it was merged into (`record.merged_into`), and which
+    files belong to it (`record.attachments`).
     """
     for one in told:
         stream.write(json.dumps(_line(one), ensure_ascii=False, allow_nan=False).encode() + b"\n")
@@ -69,6 +71,7 @@ def _line(told: Told) -> dict[str, Any]:
         REVISIONS: states,
         **({MEASUREMENTS: rows} if rows else {}),
         **({MERGED: {"reference": into[0], "revision": into[1]}} if into else {}),
+        **({ATTACHED: [*map(dict, told.attached)]} if told.attached else {}),
     }
 
 

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import json
 from pathlib import Path
 
 import pytest
@@ -7,7 +8,10 @@ import pytest
 from service.files.read.errors import Unreadable
 from service.files.vault import Vault, digest
 from service.flow.attach import attach, attached, check_files, exported
+from service.flow.export_records import export_records
+from service.flow.import_records import import_records
 from service.flow.merge_records import merge_records
+from service.flow.record_history import show_record
 from service.flow.refusal import Refused
 from service.store.unit import Store
 
@@ -58,3 +62,17 @@ def test_a_merged_records_files_are_listed_with_what_it_went_into(store: Store, 
     attach(store.writing(), vault, "2025-002", [("a.jpg", JPEG)], who="bo")
     merge_records(store.writing(), "2025-001", "2025-002", who="bo")
     assert [one.reference for one in attached(store.reading(), "2025-001")] == ["2025-002"]
+    assert [one.name for one in show_record(store.reading(), "2025-001").attached] == ["a.jpg"]
+
+
+def test_a_records_files_are_named_where_it_is_shown_and_in_json_lines(store: Store, vault: Vault) -> None:
+    attach(store.writing(), vault, "2025-001", [("a.jpg", JPEG)], who="bo")
+    (shown,) = show_record(store.reading(), "2025-001").attached
+    assert (shown.name, shown.sha256) == ("a.jpg", digest(JPEG))
+    data = export_records(store.reading(), "jsonl")
+    lines = {line["record.reference"]: line for line in map(json.loads, data.splitlines())}
+    told = {"sha256": digest(JPEG), "name": "a.jpg", "type": "image/jpeg", "bytes": len(JPEG)}
+    assert lines["2025-001"]["record.attachments"] == [told]
+    assert "record.attachments" not in lines["2025-002"]
+    again = import_records(store.writing(), data, "again.jsonl")
+    assert (again.rejected, [*again.unchanged]) == ((), ["2025-001", "2025-002"])
