@@ -70,4 +70,4 @@ class _Holder:
                 fresh = {hull.id: hull for hull in uow.hulls.among(changed).values()}
                 return index.updated(fresh.values(), changed - set(fresh))
         with uncollected():
-            return HullIndex.build(uow.hulls.all())
+            return HullIndex.build(uow.hulls.each())

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -51,8 +51,18 @@ class Hulls:
 
         One that others were merged into answers to their names and aliases too.
         """
-        rows = self._desk.all(_SELECT.where(~hull_models.c.retired))
-        return tuple(self._families(rows, self._desk.all(_ALIASES)).values())
+        return tuple(self.each())
+
+    def each(self) -> Iterator[HullModel]:
+        """Yield the same, one after the other as they come: nothing holds all of them at once."""
+        living, survivor = _SELECT.where(~hull_models.c.retired), hull_models.c.survivor
+        aliases = _by_hull(self._desk.stream(_ALIASES))
+        merged = defaultdict[str, list[HullModel]](list)
+        for row in self._desk.all(living.where(survivor.is_not(None))):
+            merged[row.survivor].append(_model(row, aliases))
+        for row in self._desk.stream(living.where(survivor.is_(None))):
+            hull = _model(row, aliases)
+            yield with_family(hull, merged[hull.id]) if hull.id in merged else hull
 
     def count(self) -> int:
         """Return how many hull models stand for themselves."""
@@ -223,15 +233,20 @@ class Hulls:
 
     @staticmethod
     def _shaped(rows: Iterable[sa.Row[Any]], aliases: Iterable[sa.Row[Any]]) -> tuple[HullModel, ...]:
-        by_hull = defaultdict[str, list[str]](list)
-        for row in aliases:
-            by_hull[row.hull_id].append(row.alias)
-        return tuple(
-            HullModel.model_validate(
-                {name: getattr(row, name) for name in ("id", *FIELDS)} | {"aliases": tuple(by_hull.get(row.id, ()))}
-            )
-            for row in rows
-        )
+        by_hull = _by_hull(aliases)
+        return tuple(_model(row, by_hull) for row in rows)
+
+
+def _by_hull(aliases: Iterable[sa.Row[Any]]) -> dict[str, list[str]]:
+    found = defaultdict[str, list[str]](list)
+    for row in aliases:
+        found[row.hull_id].append(row.alias)
+    return dict(found)
+
+
+def _model(row: sa.Row[Any], aliases: Mapping[str, Sequence[str]]) -> HullModel:
+    said = {name: getattr(row, name) for name in ("id", *FIELDS)}
+    return HullModel.model_validate(said | {"aliases": tuple(aliases.get(row.id, ()))})
 
 
 def _differs(known: HullModel, given: HullModel) -> bool:
