@@ -1,37 +1,24 @@
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
-from datetime import UTC, datetime, timedelta
-from itertools import count
+from collections.abc import Iterator
+from datetime import UTC, datetime
 
 import pytest
 import sqlalchemy as sa
 
 from service.store.unit import Store
+from tests.support.desks import MakeStore, desks
 
 
 @pytest.fixture
-def make_store(url: str) -> Iterator[Callable[[], Store]]:
+def make_store(url: str) -> Iterator[MakeStore]:
     """Open further stores on the same database, as other processes would."""
-    numbers, opened = count(1), list[Store]()
-    start = datetime(2024, 5, 1, tzinfo=UTC)
-
-    def make() -> Store:
-        store = Store(
-            url,
-            now=lambda: start + timedelta(minutes=next(numbers)),
-            new_id=lambda kind: f"{kind}-{next(numbers)}",
-        )
-        opened.append(store)
-        return store
-
-    yield make
-    for store in opened:
-        store.close()
+    with desks(url, datetime(2024, 5, 1, tzinfo=UTC)) as make:
+        yield make
 
 
 @pytest.fixture
-def store(make_store: Callable[[], Store]) -> Store:
+def store(make_store: MakeStore) -> Store:
     return make_store()
 
 

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Iterator
-from datetime import UTC, date, datetime, timedelta
-from itertools import count
+from collections.abc import Iterator
+from datetime import UTC, date, datetime
 from typing import Any
 
 import pytest
@@ -16,6 +15,7 @@ from service.core.proposal import SentAnswer
 from service.core.record import HullModel, Record
 from service.files.read.answer_file import read_answers
 from service.store.unit import Store
+from tests.support.desks import MakeStore, desks
 
 KIT = Configuration(gear="gear-a", lower="low-a", upper="up-a", shaft="shaft-a")
 OTHER_KIT = Configuration(gear="gear-a", lower="low-a", upper="up-b", shaft="shaft-b")
@@ -63,26 +63,14 @@ def record(reference: str, **changed: Any) -> Record:  # noqa: ANN401 - any fiel
 
 
 @pytest.fixture
-def make_store(url: str) -> Iterator[Callable[[], Store]]:
-    """Open further sessions on one database, with a clock that moves a minute at each look."""
-    numbers, opened = count(1), list[Store]()
-
-    def make() -> Store:
-        store = Store(
-            url,
-            now=lambda: START + timedelta(minutes=next(numbers)),
-            new_id=lambda kind: f"{kind}-{next(numbers)}",
-        )
-        opened.append(store)
-        return store
-
-    yield make
-    for store in opened:
-        store.close()
+def make_store(url: str) -> Iterator[MakeStore]:
+    """Open further desks at one database."""
+    with desks(url, START) as make:
+        yield make
 
 
 @pytest.fixture
-def store(make_store: Callable[[], Store]) -> Store:
+def store(make_store: MakeStore) -> Store:
     """Return a database with a hull model and two records."""
     made = make_store()
     with made.writing() as uow:
