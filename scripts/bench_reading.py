@@ -115,8 +115,8 @@ def main() -> int:
             totals["the reader: right field and sign"][at] += more
     print(f"{len(mails)} mails that state {asked} lengths, angles and masses\n")
     print(f"{'':36}{'found':>7}{'wrong':>7}{'ms a mail':>11}")
-    for name, (found, wrong, seconds) in totals.items():
-        print(f"{name:36}{found:7.0f}{wrong:7.0f}{1e3 * seconds / len(mails):11.1f}")
+    for name, (right, false, seconds) in totals.items():
+        print(f"{name:36}{right:7.0f}{false:7.0f}{1e3 * seconds / len(mails):11.1f}")
     return 0
 
 

@@ -46,7 +46,7 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
         cue = any(
             m.concept == "YEAR"
             and m.end <= match.start()
-            and not sheet.clean[m.end : match.start()].strip(" :\n'\u2019")
+            and not sheet.clean[m.end : match.start()].strip(" :.\n'\u2019")
             for m in clause.marks
         )
         named = [n for n in boat if n.start < match.start() and (n.clause is clause or n.clause is clause.parent)]

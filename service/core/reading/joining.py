@@ -73,7 +73,8 @@ def form_of(
     written = [c for c in kept if c.end <= len(sheet.text)]
     kept += [c for c in read_methods(sheet, written) if c.field not in stated]
     given = {c.field for c in common}
-    kept = [c for c in kept if c.field not in given]
+    taken_back = {d.field for d in said.doubts if d.why == "withdrawn"}
+    kept = [c for c in kept if c.field not in given and not (c.depth and c.field in taken_back)]
     form, evidence, refused = build([*kept, *common], said.obstacles, text, index)
     unsaid = [d for d in said.doubts if not any(c.field == d.field for c in kept)]
     return form, evidence, [*contradicted, *refused, *unsaid]

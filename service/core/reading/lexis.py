@@ -144,7 +144,9 @@ def _follows(text: str, words: list[Word], at: int, parts: tuple[str, ...]) -> b
         word = words[at + offset]
         if not (word.fold.startswith(part[:-1]) if part.endswith("*") else word.fold == part):
             return False
-        joint = ".-/'\u2019 \n\t>" if offset and len(parts[offset - 1]) == 1 else "-'\u2019 \n\t>"  # "f.t.", "n/a"
+        joint = (
+            ".-/'\u2019 \n\t>\u00b0\u00ba#" if offset and len(parts[offset - 1]) == 1 else "-'\u2019 \n\t>"
+        )  # "f.t.", "n/a"
         if offset and text[words[at + offset - 1].end : word.start].strip(joint):
             return False
     return True

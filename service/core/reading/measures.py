@@ -6,7 +6,7 @@ from service.core.reading.claims import Claim, Notes, plausible
 from service.core.reading.hedges import Hedge, middle
 from service.core.reading.shape import Why
 from service.core.reading.sheet import Clause, Sheet
-from service.core.reading.view import View, denied, is_obstacle, view
+from service.core.reading.view import View, denied, is_obstacle, is_thing, view
 from service.core.units import Found, Quantity
 
 LABELS = {
@@ -41,12 +41,7 @@ def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
             ranged = middles.get(id(each))
             found, hedge = ranged or (each, clause.hedges.get(each.start))
             foreign = elsewhere(clause, found.start) or _of_obstacle(sheet.clean, clause, found)
-            if (
-                found.shared
-                or foreign
-                or denied(clause, found.start, TAKEN_BACK)
-                or any(each is low for low, _ in clause.ranges)
-            ):
+            if found.shared or foreign or _denied(clause, found) or any(each is low for low, _ in clause.ranges):
                 continue
             seen = view(sheet.clean, clause, found)
             if found.dimension == "length":
@@ -81,7 +76,7 @@ def _note(sheet: Sheet, notes: Notes, clause: Clause, said: tuple[Found, Hedge |
         notes.doubt(found.start, name, sign, text, plausible(name, found))
         return
     values = plausible(name, found, sign)
-    if "WITHDRAW" in clause.concepts and _withdrawn(clause, found):
+    if "WITHDRAW" in clause.concepts and _withdrawn(sheet.clean, clause, found):
         notes.doubt(found.start, name, "withdrawn", text, values)
     elif len(values) == 1:
         notes.claims.append(Claim(name, values[0], found.start, found.end, clause.depth, hedge=hedge))
@@ -89,8 +84,16 @@ def _note(sheet: Sheet, notes: Notes, clause: Clause, said: tuple[Found, Hedge |
         notes.doubt(found.start, name, "ambiguous", text, values)
 
 
-def _withdrawn(clause: Clause, found: Found) -> bool:
-    return any(m.concept == "WITHDRAW" and m.end <= found.start for m in clause.marks)
+def _denied(clause: Clause, found: Found) -> bool:
+    """Say whether it is named only to be put right: "not 1.21 m", "instead of 4 t"."""
+    instead = any(m.concept == "INSTEAD" and 0 <= found.start - m.end <= TAKEN_BACK for m in clause.marks)
+    return instead or denied(clause, found.start, TAKEN_BACK)
+
+
+def _withdrawn(clean: str, clause: Clause, found: Found) -> bool:
+    """Say whether it is what is taken back: "forget the 3 ft 2", not "that was wrong, it is 3 ft 9"."""
+    before = [m for m in clause.marks if m.concept == "WITHDRAW" and m.end <= found.start]
+    return bool(before) and not set(",:;") & set(clean[before[-1].end : found.start])
 
 
 # --- lengths -------------------------------------------------------------------------------------------
@@ -164,11 +167,20 @@ def _rudder_height(seen: View) -> Decision:
 
 def _thickness(seen: View, found: Found) -> Decision:
     low, high = plausible("transom.thickness_mm", found), THIN_MM
-    if not low or max(low) > high or seen.thing not in (None, "TRANSOM", "POST"):
+    close = next((c for c in (*seen.before, *seen.after) if is_thing(c) and c not in ("BOAT", "HULL")), None)
+    thing = close if "THICK" in seen.near else seen.thing
+    if not low or max(low) > high or thing not in (None, "TRANSOM", "POST"):
         return None
     if "THICK" in seen.near or ("THICK" in seen.left and not seen.near & {"WATER", "TOP", "WIDTH"}):
         return "transom.thickness_mm", 1.0
-    beside = {"TRANSOM", "POST"} & seen.near and not seen.near & {"WATER", "WIDTH", "HEIGHT", "TOP", "AFT", "FORWARD"}
+    beside = {"TRANSOM", "POST", "HULL"} & seen.near and not seen.near & {
+        "WATER",
+        "WIDTH",
+        "HEIGHT",
+        "TOP",
+        "AFT",
+        "FORWARD",
+    }
     plate = seen.whole & MATERIALS and beside and max(low) <= PLATE_MM
     solid = seen.near & {"SOLID", "CORED"} and not seen.near & {"WATER", "WIDTH", "HEIGHT"}
     return ("transom.thickness_mm", 1.0) if plate or solid else None

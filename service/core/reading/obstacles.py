@@ -106,6 +106,7 @@ def _mention(sheet: Sheet, clause: Clause, mark: Mark, seen: list[Seen]) -> Seen
         behind = [m for m in clause.marks if m.concept == "NOT" and not sheet.clean[high + 1 : m.start].strip()]
         high = behind[0].end if behind and behind[0].start > high else high
     around = [m for m in clause.marks if m.concept == "NOT" and low <= m.start < high]
+    around = [m for m in around if m.start < mark.start or not _begins(sheet.clean, mark.end, m.start)]
     if any(m.start < mark.start or not _verb_between(clause, mark, m) for m in around):
         return None
     kind = mark.concept.removeprefix("O_").lower()
@@ -114,6 +115,12 @@ def _mention(sheet: Sheet, clause: Clause, mark: Mark, seen: list[Seen]) -> Seen
         known = Seen(kind, mark.start, mark.end, clause.depth)
         seen.append(known)
     return known
+
+
+def _begins(clean: str, low: int, high: int) -> bool:
+    """Say whether a denial behind a thing begins another thought: "an arch and no motor"."""
+    words = words_of(clean[max(low, high - CLOSE) : high])
+    return bool(words) and words[-1].fold in AND
 
 
 def _verb_between(clause: Clause, thing: Mark, denial: Mark) -> bool:
@@ -213,7 +220,7 @@ def _boxes(sheet: Sheet, one: Seen) -> None:
         one.places["starboard_mm"] = (min(a.start, b.start), max(a.end, b.end))
 
 
-def _axis(sheet: Sheet, clause: Clause, found: Found) -> tuple[str | None, str]:
+def _axis(sheet: Sheet, clause: Clause, found: Found) -> tuple[str | None, str]:  # noqa: PLR0911 - one a way
     """Return which way a distance runs, and for one athwartships what it is counted from."""
     seen = view(sheet.clean, clause, found)
     around = seen.near
@@ -223,6 +230,8 @@ def _axis(sheet: Sheet, clause: Clause, found: Found) -> tuple[str | None, str]:
         return "height_mm", ""
     if "WIDTH" in around:
         return "starboard_mm", "width"
+    if "DEPTH" in around:
+        return "aft_mm", ""
     if found.shared or "CENTRE" in around or _in_range(sheet, clause, found):
         return "starboard_mm", "from centre"
     if {"STICK_OUT", "AFT"} & around and "WATER" not in around:

@@ -7,7 +7,8 @@ import re
 from service.core.reading.claims import Claim
 from service.core.reading.letter import Letter
 from service.core.reading.lexis import Matcher, fold, words_of
-from service.core.reading.sheet import Line, Sheet
+from service.core.reading.lines import Line
+from service.core.reading.sheet import Sheet
 from service.core.reading.words import FIRMS
 
 _PHONE = re.compile(r"\(?\+?\d[\d ()/.-]{5,22}\d")

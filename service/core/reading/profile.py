@@ -6,7 +6,8 @@ import re
 from itertools import pairwise
 
 from service.core.reading.claims import Claim
-from service.core.reading.sheet import Clause, Line, Sheet
+from service.core.reading.lines import Line
+from service.core.reading.sheet import Clause, Sheet
 from service.core.units import UNITS
 
 _ROW = re.compile(r"[ \t|*-]{0,40}(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|;]{1,60}(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|]{0,60}")
@@ -38,7 +39,11 @@ def _claims(sheet: Sheet, run: list[tuple[Line, float, float]]) -> list[Claim]:
     head = [m for c in sheet.clauses for m in c.marks if start - HEAD <= m.start < start and not c.foreign]
     order = [m.concept for m in head if m.concept in ("HEIGHT", "WATER", "AFT")]
     factor = _unit(sheet.clean[max(0, start - HEAD) : start])
-    if factor is None or "AFT" not in order or "WATER" not in order or order.index("WATER") > order.index("AFT"):
+    if factor is None or "AFT" not in order or "WATER" not in order:
+        return []
+    top = max(run, key=lambda row: row[1])
+    plain = top[2] == 0 and all(h > 0 for _, h, _ in run)  # at the greatest height the distance is nothing: no doubt
+    if order.index("WATER") > order.index("AFT") and not plain:
         return []
     points = [{"height_mm": h * factor, "aft_mm": a * factor} for _, h, a in run]
     heights = [p["height_mm"] for p in points]

@@ -10,43 +10,19 @@ from bisect import bisect_right
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
-from typing import Literal
 
 from service.core.reading.hedges import Hedge, stated
 from service.core.reading.lexis import Mark, Matcher, Word, fold, words_of
+from service.core.reading.lines import Line, Sender, blanked, lines_of
 from service.core.reading.spoken import Speller, merged
 from service.core.units import Found, scan
 
-Sender = tuple[str | None, str | None]
-Zone = Literal["subject", "own", "quoted", "signature", "attribution"]
-_QUOTE = re.compile(r"[ \t]{0,3}(?:>[ \t]?){1,60}")
 _BULLET = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013]|\(?\d{1,2}[.)])[ \t]{1,20}")
 _LABEL = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013][ \t]{1,20})?[^\W\d_][^:\n.!?]{0,60}:(?:[ \t]|$)")
-_WROTE = re.compile(
-    r"\b(?:wrote|schrieb|[ée]crit|escribi[óo]|scritto|schreef|skrev|napisa[łl])\b[^\n]{0,80}:\s*$", re.IGNORECASE
-)
-_OLD_HEAD = re.compile(
-    r"\s{0,9}(?:-{2,40}\s{0,9}(?:original|urspr|message|mensaje|messaggio|oorspr)|_{10,120}\s{0,9}$)", re.IGNORECASE
-)
 _ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=[^\W_a-z]|[\"'(\u201c\u2018]|[-*]\s)")
 _INSIDE = re.compile(r"\(([^()\n]{0,200}(?:\n[^()\n]{0,200})?)\)")
 _ABBREVIATED = "ca approx abt no nr st mr mrs dr z.b d.h f.t o.a h.t env inkl incl max min ref tel hr fr dhr"
 _SHORT = frozenset(_ABBREVIATED.split())
-_FORWARD = re.compile(
-    r"\W{0,12}(?:begin )?(?:forwarded (?:message|mail)|weitergeleitete (?:nachricht|e-?mail)|message (?:transf[ée]r[ée]|"
-    r"r[ée]exp[ée]di[ée])|mensaje reenviado|doorgestuurd bericht|messaggio inoltrato|vidarebefordrat (?:meddelande|brev)|"
-    r"videresendt (?:melding|besked|meddelelse|e-?post)|anfang der weitergeleiteten)",
-    re.IGNORECASE,
-)
-_FORWARD_SUBJECT = re.compile(r"\s{0,3}(?:fwd?|wg|tr|rv|i|vb|vs|doorst)\s?:", re.IGNORECASE)
-_HEAD_LINE = re.compile(
-    r"[ \t*>|]{0,6}(?:from|sent|date|to|cc|subject|von|gesendet|datum|an|betreff|de|envoy[ée]|[àa]|objet|enviado(?: el)?|"
-    r"fecha|para|asunto|van|verzonden|aan|onderwerp|da|inviato|data|oggetto|fr[åa]n|skickat|till|[äa]mne|fra|sendt|dato|"
-    r"til|emne|reply-to)[ \t*]{0,3}:[* \t]",
-    re.IGNORECASE,
-)
-_FROM_LINE = re.compile(r"[ \t*>|]{0,6}(?:from|von|de|van|da|fr[åa]n|fra)[ \t*]{0,3}:[* \t]", re.IGNORECASE)
-HEAD_LINES = 3
 LONGEST = 100_000
 LONGEST_CLAUSE = 1_000
 SHORT_LINE = 60
@@ -54,16 +30,6 @@ LONG_WORD = 4
 TOPICS = 3
 SIGN_OFF_WORDS = 5
 SIGNATURE_LINES = 10
-
-
-@dataclass(frozen=True)
-class Line:
-    start: int
-    end: int
-    depth: int
-    zone: Zone
-    foreign: bool = False
-    passed_on: bool = False
 
 
 @dataclass
@@ -125,8 +91,8 @@ class Sheet:
 def lay_out(text: str, subject_length: int, matcher: Matcher, speller: Speller, sender: Sender) -> Sheet:
     """Return the sheet of `text`, which begins with the subject; `sender` is name and address."""
     text = text[:LONGEST]
-    lines = _lines(text, subject_length, sender)
-    clean = _blanked(text, lines)
+    lines = lines_of(text, subject_length, sender)
+    clean = blanked(text, lines)
     lines = _signed(clean, lines, matcher, sender)
     clauses = _clauses(clean, lines)
     words = words_of(clean)
@@ -138,65 +104,6 @@ def lay_out(text: str, subject_length: int, matcher: Matcher, speller: Speller, 
         clause.marks = [m for m in clause.marks if not any(f.start <= m.start and m.end <= f.end for f in taken)]
     _connect(clean, clauses)
     return Sheet(text, clean, lines, clauses, subject_length, [c.start for c in clauses])
-
-
-def _lines(text: str, subject_length: int, sender: Sender) -> list[Line]:
-    lines: list[Line] = []
-    foreign: dict[int, bool] = {}
-    at, below, heads = 0, 0, 0
-    raws = text.split("\n")
-    passed_on = bool(_FORWARD_SUBJECT.match(text[:subject_length]))
-    for number, raw in enumerate(raws):
-        end = at + len(raw)
-        mark = _QUOTE.match(raw)
-        depth = mark[0].count(">") if mark else below
-        zone: Zone = "quoted" if depth else "own"
-        if at < subject_length:
-            zone, depth = "subject", 0
-        elif _FORWARD.match(raw):
-            zone, passed_on = "attribution", True
-        elif heads and _HEAD_LINE.match(raw):
-            zone, heads = "attribution", heads - 1
-        elif _FROM_LINE.match(raw) and (block := _head_block(raws, number)):
-            zone, heads = "attribution", block - 1
-            below = depth + 1 if not mark else below
-            foreign[depth + 1] = not (passed_on or _names(raw, sender))
-        elif _WROTE.search(raw) or _OLD_HEAD.match(raw):
-            zone = "attribution"
-            below = 1 if _OLD_HEAD.match(raw) else below
-            wrapped = lines and lines[-1].depth == depth and lines[-1].zone != "subject"
-            said = text[lines[-1].start : lines[-1].end] + raw if wrapped else raw
-            foreign = {d: f for d, f in foreign.items() if d <= depth} | {depth + 1: not _names(said, sender)}
-        lines.append(Line(at, end, depth, zone, foreign.get(depth, False), passed_on=bool(passed_on and depth)))
-        at = end + 1
-    return lines
-
-
-def _head_block(raws: list[str], at: int) -> int:
-    """Return how many lines from `at` on are the head of an older mail (From, Sent, To, Subject); 0 for too few."""
-    count = 0
-    while at + count < len(raws) and count < HEAD_LINES * 3 and _HEAD_LINE.match(raws[at + count]):
-        count += 1
-    return count if count >= HEAD_LINES else 0
-
-
-def _names(attribution: str, sender: Sender) -> bool:
-    """Say whether an attribution line names the writer (by address where there is one), or nobody at all."""
-    name, address = sender
-    if "@" in attribution:
-        return bool(address) and str(address).casefold() in attribution.casefold()
-    words = {w.fold for w in words_of(attribution)}
-    names = {w.fold for w in words_of(name or "") if len(w.fold) > 2}  # noqa: PLR2004 - initials say nothing
-    return bool(names & words) or len(words) <= 1
-
-
-def _blanked(text: str, lines: list[Line]) -> str:
-    parts = []
-    for line in lines:
-        raw = text[line.start : line.end]
-        mark = _QUOTE.match(raw) if line.depth else None
-        parts.append(" " * mark.end() + raw[mark.end() :] if mark else raw)
-    return "\n".join(parts)
 
 
 def _signed(clean: str, lines: list[Line], matcher: Matcher, sender: Sender) -> list[Line]:

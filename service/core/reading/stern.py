@@ -9,6 +9,7 @@ from service.core.reading.lexis import Mark
 from service.core.reading.measures import rake_sign
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import NEAR, denied, is_obstacle
+from service.core.units import Found, Quantity
 
 SIMPLE = {
     "OPEN": "open",
@@ -31,6 +32,8 @@ METHODS = {
     "M_PHOTO": "photo",
 }
 FAR = 70
+CLOSE = 40
+UPRIGHT_DEG = 6.0
 LED = 6
 
 
@@ -73,7 +76,12 @@ def _claim(notes: Notes, clause: Clause, name: str, value: object, concept: str,
 
 
 def _stern(clause: Clause, notes: Notes) -> None:
+    leans = rake_sign(clause) is not None and any(
+        f.dimension == "angle" and _degrees(f) > UPRIGHT_DEG for f in clause.found
+    )
     for mark in clause.marks:
+        if mark.concept == "PLUMB" and leans:
+            continue  # "12 degrees with the vertical, the top further aft"
         if mark.concept in SIMPLE and not denied(clause, mark.start) and not _of_rudder(clause, mark.start):
             _claim(notes, clause, "boat.stern", SIMPLE[mark.concept], mark.concept)
     sign = rake_sign(clause)
@@ -82,6 +90,10 @@ def _stern(clause: Clause, notes: Notes) -> None:
     if sign is not None and angled and {"TRANSOM", "RAKE"} & about and {"LEAN", "RAKE", "TOP"} & about:
         concept = "AFT" if "AFT" in clause.concepts else "FORWARD"
         _claim(notes, clause, "boat.stern", "raked" if sign > 0 else "reverse", concept, 0.8)
+
+
+def _degrees(found: Found) -> float:
+    return abs(found.read.value) if isinstance(found.read, Quantity) else 0.0
 
 
 def _of_rudder(clause: Clause, at: int) -> bool:
@@ -117,7 +129,8 @@ def _material(clean: str, clause: Clause, notes: Notes) -> None:
         if mark is None or clause.question:
             continue
         built = any(c.isspace() for c in clean[mark.start : mark.end]) and "RUDDER" not in concepts  # "of steel"
-        if built or {"HULL", "BOAT", "DOUBLE"} & concepts:
+        whole = concepts | (clause.parent.concepts if clause.parent is not None else frozenset())
+        if built or {"HULL", "BOAT", "DOUBLE"} & whole:
             _claim(notes, clause, "boat.hull_material", value, concept)
 
 
@@ -149,7 +162,8 @@ def _preference(clause: Clause, notes: Notes) -> None:
 def _waterline(clause: Clause, notes: Notes) -> None:
     touch = "AT_WATER" if "AT_WATER" in clause.concepts else "JUST_TOUCH"
     own = clause.concepts | (frozenset(clause.topic) if "RUDDER" not in clause.concepts else frozenset())
-    near = [f for f in clause.found if f.dimension == "length" and abs(f.start - _place(clause, touch)) <= FAR]
+    low, high = _place(clause, "BOTTOM"), _place(clause, touch) + CLOSE
+    near = [f for f in clause.found if f.dimension == "length" and low <= f.start <= high]
     if {"BOTTOM", touch, "WATER"} <= clause.concepts and {"TRANSOM", "TOP"} & own and not near:
         _claim(notes, clause, "transom.bottom_height_mm", 0.0, touch, 0.8)
 

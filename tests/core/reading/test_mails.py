@@ -1,4 +1,8 @@
-"""Forty letters with what a careful reader takes from each: half were used while the rules were made, half kept apart."""
+"""Forty letters with what a careful reader takes from each; one hand wrote letters, truths and rules.
+
+`tuned` was used while the rules were made. `apart` was scored unseen first (precision 0.983, recall 0.895) and then mended too,
+so neither is unseen any more: a new letter is worth more than these.
+"""
 
 from __future__ import annotations
 

@@ -175,6 +175,7 @@ VOCABULARY = Vocabulary(
         "JUST_TOUCH": "flugter|tangerer|i vandskorpen|når lige|på højde med",
         "OWNED": "vores vindror|mit vindror|købt af jer|købt hos jer|købte|leveret af jer",
         "SELL": "nyhedsbrev|afmelde|rabat|messe|udstillere|klik|særtilbud|søgemaskine|kampagne|konkurrence|udsalg",
+        "INSTEAD": "i stedet for|istedet for",
         "PLUMB_LINE": "lodsnor|lodsnoren|lodline|med lod|lod",
         "MEASURED": "målt|mål|målene|måling|målte|opmålt",
         "AT_WATER": "lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|lige ved vandet|"

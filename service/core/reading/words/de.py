@@ -217,6 +217,7 @@ VOCABULARY = Vocabulary(
         "OWNED": "meine anlage|unsere anlage|bei ihnen gekauft|bei euch gekauft|anlage nr|seriennr|gekauft|geliefert",
         "SELL": "newsletter|abmelden|abbestellen|rabatt|messe|aussteller|suchmaschinen|webseite optimieren|sonderangebot|"
         "jetzt kaufen|gewinnspiel|klicken sie|kredit|eintrittskarten",
+        "INSTEAD": "statt|anstatt|anstelle von|statt der",
         "PLUMB_LINE": "lot|senklot|senkblei|lotschnur|lotes|lots",
         "MEASURED": "gemessen|maße|messungen|messung|abmessungen|gemessene|messen|maß|ausgemessen",
         "AT_WATER": "auf höhe der wasserlinie|genau auf der wasserlinie|in der wasserlinie|auf der wasserlinie|"

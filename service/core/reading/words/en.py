@@ -213,8 +213,7 @@ VOCABULARY = Vocabulary(
         "YEAR": "built|built in|launched in|from the year|year|year built|from|from year|model year|launched|vintage|"
         "of the year|constructed in|construction year|year of build|year of construction|dating from|from about|"
         "built about|laid down in|splashed in|built around|my year|of year",
-        "HULL_NUMBER": "hull number|hull no|hull nr|build number|yard number|sail and hull number|hull number is|hull #|hin|"
-        "sail number",
+        "HULL_NUMBER": "hull number|hull no|hull nr|build number|yard number|sail and hull number|hull number is|hin",
         "BUILDER": "builder|built by|yard|boatyard|manufacturer|make|boat builder|shipyard|built at|builders",
         "MODEL": "model|boat|type|design|class|boat type|boat model|yacht|model of boat|boat make and model|vessel type|"
         "sailing boat type|yacht type|boat is|vessel",
@@ -274,6 +273,7 @@ VOCABULARY = Vocabulary(
         "SELL": "website|seo|ranking|traffic|marketing|newsletter|unsubscribe|webinar|backlinks|a month|our services|"
         "exhibitors|invoice attached|crypto|leads|rank higher|page 1|loan|investors|click here|special offer|"
         "limited offer|outsourcing|followers|lottery|inheritance",
+        "INSTEAD": "instead of|rather than",
         "PLUMB_LINE": "plumb line|plumb bob|plumbline|plumb-bob|plummet",
         "MEASURED": "measured|measurements|measurement|measure|measuring|dimensions|taken|figures",
         "AT_WATER": "at the water|level with the water|at water level|at the waterline|on the waterline|right at the water|"

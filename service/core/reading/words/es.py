@@ -177,6 +177,7 @@ VOCABULARY = Vocabulary(
         "OWNED": "mi timón de viento|comprado en|compré|instalado desde",
         "SELL": "boletín|darse de baja|cancelar la suscripción|descuento|descuentos|feria|expositores|haga clic|"
         "oferta especial|posicionamiento|promoción|rebajas",
+        "INSTEAD": "en vez de|en lugar de",
         "PLUMB_LINE": "plomada|hilo de plomada|hilo a plomo",
         "MEASURED": "medidas|medido|medida|medí|mediciones|tomadas|he medido|dimensiones",
         "AT_WATER": "a ras de agua|a ras del agua|justo en el agua|toca el agua|en la línea de flotación|en la flotación|"

@@ -195,6 +195,7 @@ VOCABULARY = Vocabulary(
         "OWNED": "mon régulateur|notre régulateur|acheté chez vous|acheté en|monté depuis|installé depuis",
         "SELL": "newsletter|désabonner|désinscrire|cliquez|exposants|remises|salon|tarif réduit|référencement|promotion|"
         "offre spéciale|ne plus recevoir|soldes",
+        "INSTEAD": "au lieu de|au lieu des|plutôt que|et non",
         "PLUMB_LINE": "fil à plomb|au fil à plomb|un fil à plomb",
         "MEASURED": "mesuré|mesurée|mesures|mesure|relevé|cotes|cote|relevée|dimensions|relevés|mesurés",
         "AT_WATER": "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"

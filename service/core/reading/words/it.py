@@ -180,6 +180,7 @@ VOCABULARY = Vocabulary(
         "OWNED": "acquistato|comprato|montato dal|montato sul mio|installato dal|mio timone a vento",
         "SELL": "newsletter|disiscriversi|cancellarsi|sconto|sconti|fiera|espositori|clicca|offerta speciale|"
         "posizionamento|promozione|saldi",
+        "INSTEAD": "invece di|al posto di|anziché|invece dei",
         "PLUMB_LINE": "filo a piombo|il filo a piombo",
         "MEASURED": "misurato|misure|misurata|misurazioni|misura|rilevato|misurati|quote",
         "AT_WATER": "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"

@@ -191,6 +191,7 @@ VOCABULARY = Vocabulary(
         "OWNED": "mijn windvaan|onze windvaan|bij jullie gekocht|gekocht in|geleverd in",
         "SELL": "nieuwsbrief|afmelden|uitschrijven|korting|beurs|exposanten|klik hier|aanbieding|vindbaarheid|actieprijs|"
         "winactie",
+        "INSTEAD": "in plaats van",
         "PLUMB_LINE": "schietlood|paslood|loodlijn",
         "MEASURED": "gemeten|maten|afmetingen|meting|metingen|opgemeten|nagemeten|maat",
         "AT_WATER": "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",

@@ -172,6 +172,7 @@ VOCABULARY = Vocabulary(
         "JUST_TOUCH": "tangerer|flukter|når akkurat|i flukt med",
         "OWNED": "vindroret vårt|vindroret mitt|kjøpt av dere|kjøpte|levert av dere",
         "SELL": "nyhetsbrev|avmelde|rabatt|messe|utstillere|klikk|spesialtilbud|søkemotor|kampanje|konkurranse|salg",
+        "INSTEAD": "i stedet for|istedenfor",
         "PLUMB_LINE": "loddsnor|loddsnoren|lodd snor|loddline|med lodd|lodd",
         "MEASURED": "målt|mål|målene|måling|målte|oppmålt",
         "AT_WATER": "akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"

@@ -183,6 +183,7 @@ VOCABULARY = Vocabulary(
         "JUST_TOUCH": "jäms med|tangerar|i höjd med|når precis",
         "OWNED": "vårt vindroder|mitt vindroder|köpt av er|köpte|köptes|sedan vi köpte|levererat",
         "SELL": "nyhetsbrev|avregistrera|rabatt|mässa|utställare|klicka|erbjudande|sökmotor|kampanj|tävling|rea",
+        "INSTEAD": "i stället för|istället för",
         "PLUMB_LINE": "lod|lodlina|lodlinan|lodsnöre|med lod",
         "MEASURED": "mätt|mått|måtten|uppmätt|mätning|mätte|mätningar",
         "AT_WATER": "precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|nuddar vattnet|precis vid vattenytan|i vattenytan|"
