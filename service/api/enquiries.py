@@ -40,7 +40,8 @@ BY_TYPE: dict[str, str] = {
     MAIL: "reply.eml",
 }
 """What an enquiry can be had as, beside JSON."""
-PAPER_TYPES = (*BY_TYPE, "model/stl")
+XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
+PAPER_TYPES = (*BY_TYPE, "model/stl", "text/csv", XLSX)
 Language = Annotated[
     str | None,
     Query(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import cached_property, partial
 
@@ -78,7 +78,13 @@ def draw_answer(uow: UnitOfWork, answer: Answer) -> str | None:
 def draw_files(uow: UnitOfWork, answer: Answer) -> tuple[Drawn, ...]:
     """Return every drawing of the best suggestion as files, none where there is nothing to draw."""
     shown = drawing_of(uow, answer)
-    return () if shown is None else tuple(Drawn(name, media, make()) for name, (media, make) in _makers(shown).items())
+    return () if shown is None else tuple(files_of(shown))
+
+
+def files_of(shown: Drawing) -> Iterator[Drawn]:
+    """Yield every drawing as a file, as it is asked for."""
+    for name, (media, make) in _makers(shown).items():
+        yield Drawn(name, media, make())
 
 
 def draw_file(uow: UnitOfWork, answer: Answer, name: str) -> Drawn | None:

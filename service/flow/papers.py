@@ -6,11 +6,13 @@ import hashlib
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
-from service.core.answer import Answer, Draft, as_text, reply
+from service.core.answer import Answer, Draft, Suggestion, as_text, reply
+from service.core.answer.reply import called
 from service.core.catalogue import Catalogue
+from service.core.drawing.lengths import on_letter
 from service.files.read.messages import speak
 from service.files.write.eml import Recipient, Thread, write_eml, write_html
-from service.flow.draw import draw_file, draw_files
+from service.flow.draw import Drawing, draw_file, drawing_of, files_of
 from service.store.enquiries import Enquiry
 from service.store.unit import UnitOfWork
 
@@ -37,12 +39,30 @@ class Material:
     enquiry: Enquiry | None
     mark: str
     draft: Draft
+    shown: Drawing | None
+
+    @property
+    def best(self) -> Suggestion | None:
+        """Return the best suggestion, None where there is none."""
+        return self.answer.suggestions[0] if self.answer.suggestions else None
+
+    @property
+    def boat(self) -> str:
+        """Return what the boat is called on papers: her model, and her own name."""
+        own = self.answer.form.boat.name
+        model = called(self.answer) or "A boat without a model"
+        return f"{model}, {own}" if own else model
+
+    @property
+    def letter(self) -> bool:
+        """Say whether the paper is Letter and not A4."""
+        return on_letter(self.answer.form.enquiry.country)
 
 
 def papers(uow: UnitOfWork, answer: Answer, *, language: str | None = None) -> Iterator[Paper]:
     """Yield every paper of an answer, in the order of `NAMES`; what there is nothing to put on is left out."""
     made = _material(uow, answer, language)
-    drawn = {one.name: one for one in draw_files(uow, answer)}
+    drawn = {one.name: one for one in files_of(made.shown)} if made.shown else {}
     for name in NAMES:
         one = drawn.get(name)
         found = Paper(one.name, one.media, one.content) if one else _made(made, name) if name in _MAKERS else None
@@ -78,6 +98,7 @@ def _material(uow: UnitOfWork, answer: Answer, language: str | None) -> Material
         enquiry=uow.enquiries.get(answer.enquiry) if answer.enquiry else None,
         mark=mark_of(uow, answer),
         draft=reply(answer, speech),
+        shown=drawing_of(uow, answer),
     )
 
 
@@ -109,6 +130,37 @@ def _thread(enquiry: Enquiry | None) -> Thread | None:
     return Thread(enquiry.message_id, first if told else None)
 
 
+def _sheet(made: Material) -> bytes | None:
+    from service.files.write.sheet_pdf import Sheet, write_sheet  # noqa: PLC0415 - the PDF writer is large
+
+    if made.best is None or made.catalogue is None:
+        return None
+    views = made.shown.views if made.shown else ()
+    return write_sheet(
+        Sheet(
+            made.answer, made.best, made.catalogue, made.mark, made.boat, views, speak("en", "GB"), letter=made.letter
+        )
+    )
+
+
+def _packed(how: str) -> Callable[[Material], bytes | None]:
+    """Return what makes one of the warehouse's lists: none where nothing fits and so nothing is shipped."""
+
+    def make(made: Material) -> bytes | None:
+        from service.files.write import packing  # noqa: PLC0415 - the PDF writer is large
+
+        if made.best is None or made.catalogue is None or made.best.fit.verdict == "does_not_fit":
+            return None
+        origin = f"catalogue {made.catalogue.version}. Answer {made.mark}"
+        what = packing.Packing(
+            made.best.configuration, made.best.fit.parts, made.catalogue, made.boat, origin, letter=made.letter
+        )
+        written: bytes = getattr(packing, how)(what)
+        return written
+
+    return make
+
+
 DRAWINGS = (
     "drawing.svg", "side.svg", "stern.svg", "plan.svg", "lower-plate.svg", "upper-plate.svg", "drawing.dxf", "template.pdf",
     "lower-pad.stl", "upper-pad.stl",
@@ -117,5 +169,11 @@ _MAKERS: Mapping[str, tuple[str, Callable[[Material], bytes | None]]] = {
     "reply.txt": ("text/plain; charset=utf-8", _text),
     "reply.html": ("text/html; charset=utf-8", _html),
     "reply.eml": ("message/rfc822", _mail),
+    "sheet.pdf": ("application/pdf", _sheet),
+    "packing.pdf": ("application/pdf", _packed("packing_pdf")),
+    "packing.csv": ("text/csv; charset=utf-8", _packed("packing_csv")),
+    "picking.csv": ("text/csv; charset=utf-8", _packed("picking_csv")),
+    "prices.csv": ("text/csv; charset=utf-8", _packed("prices_csv")),
+    "packing.xlsx": ("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", _packed("packing_xlsx")),
 }
 NAMES = (*_MAKERS, *DRAWINGS)

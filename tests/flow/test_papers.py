@@ -28,7 +28,8 @@ def test_a_mail_is_answered_in_its_thread_and_its_language(seeded: Store, mails:
         again = {p.name: p for p in papers(uow, one)}
         english = paper(uow, one, "reply.txt", language="en-US")
     assert list(made) == [name for name in NAMES if name in made]
-    assert {"reply.txt", "reply.html", "reply.eml", "drawing.svg"} <= set(made)
+    assert set(NAMES) - set(made) <= {"lower-pad.stl", "upper-pad.stl"}
+    assert made["sheet.pdf"].content.startswith(b"%PDF-")
     assert made == again, "the same answer gives the same bytes"
     asked = message_from_bytes((mails / "german.eml").read_bytes(), policy=policy.default)
     mail = message_from_bytes(made["reply.eml"].content, policy=policy.default)
@@ -62,3 +63,13 @@ def test_a_paper_of_no_name_is_a_fault(seeded: Store, mails: Path) -> None:
     one = answered(seeded, mails, "one-liner.eml")
     with seeded.reading() as uow, pytest.raises(KeyError, match="nonsense"):
         paper(uow, one, "nonsense")
+
+
+def test_where_nothing_fits_there_is_a_sheet_and_nothing_to_pack(seeded: Store, mails: Path) -> None:
+    one = answered(seeded, mails, "dealer-list.eml")
+    assert not one.fits
+    with seeded.reading() as uow:
+        made = {p.name for p in papers(uow, one)}
+        assert {"reply.eml", "sheet.pdf", "drawing.svg", "drawing.dxf"} <= made
+        assert not {"packing.pdf", "packing.csv", "picking.csv", "prices.csv", "packing.xlsx"} & made
+        assert paper(uow, one, "packing.pdf") is None
