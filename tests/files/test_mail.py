@@ -228,3 +228,8 @@ def test_mutated_mail_is_read_or_refused(data: bytes, flips: list[tuple[int, byt
 def test_any_header_value_is_read(name: bytes, value: bytes) -> None:
     raw = b"Received: x\r\n" + name + b": " + value.replace(b"\n", b" ").replace(b"\r", b" ") + b"\r\n\r\nbody"
     assert isinstance(read_letter(raw), Letter)
+
+
+def test_a_character_set_that_cannot_replace_is_survived() -> None:
+    mail_ = HEAD + b'Content-Type: text/plain; charset="idna"\r\n\r\nB\xf6rd 33'
+    assert "33" in read_letter(mail_).body

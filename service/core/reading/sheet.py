@@ -23,7 +23,7 @@ _ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=[^\W_a-z]|[\"'(\u201c\u2018]
 _INSIDE = re.compile(r"\(([^()\n]{0,200}(?:\n[^()\n]{0,200})?)\)")
 _ABBREVIATED = "ca approx abt no nr st mr mrs dr z.b d.h f.t o.a h.t env inkl incl max min ref tel hr fr dhr"
 _SHORT = frozenset(_ABBREVIATED.split())
-LONGEST = 100_000
+LONGEST = 32_000  # what is older than so many letters of a thread is not read: it bounds the time for any mail
 LONGEST_CLAUSE = 1_000
 SHORT_LINE = 60
 LONG_WORD = 4

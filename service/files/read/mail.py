@@ -88,7 +88,7 @@ def _heads(mail: Mail) -> dict[str, str]:
 def _leaves(part: Mail, deepest: int, depth: int = 0) -> Iterator[Mail]:
     if depth > deepest:
         raise Unreadable(f"its parts are nested deeper than {deepest}; forward the text itself")
-    payload = part.get_payload()
+    payload = part.get_payload() if part.is_multipart() else None  # a single part's text is decoded later, with care
     if isinstance(payload, list) and _type(part) != "message/rfc822":
         for inner in payload:
             if isinstance(inner, Message):
@@ -149,7 +149,7 @@ def _carried(leaves: list[Mail], deepest: int) -> list[str]:
     """Return the words of whole mails that this one carries along, each under its own head, as a forward shows them."""
     shown = []
     for part in [p for p in leaves if _type(p) == "message/rfc822"][:MOST_CARRIED]:
-        payload = part.get_payload()
+        payload = part.get_payload() if part.is_multipart() else None
         inner = payload[0] if isinstance(payload, list) and payload else None
         if not isinstance(inner, Message):
             continue
