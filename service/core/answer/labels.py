@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import reduce
 
 from service.core.answer.speech import Amount, Said, said
 from service.core.boat import BoatForm, title
@@ -56,6 +57,7 @@ def value_of(field: str, value: object) -> str | Amount | Said:
     return said(f"word-{text}") if text in WORDS else text
 
 
-def things(text: str) -> tuple[Said, ...]:
-    """Return the kinds of obstacle that a difference lists, as `ladder, rail`."""
-    return tuple(said(f"thing-{kind}") for kind in text.split(", ") if kind)
+def things(text: str) -> Said | str:
+    """Return the kinds of obstacle that a difference lists, as `ladder, rail`: all of them, one behind the other."""
+    names = [said(f"thing-{kind}") for kind in text.split(", ") if kind]
+    return reduce(lambda first, last: said("also", first=first, last=last), names) if names else text
