@@ -40,6 +40,11 @@ def test_pieces_of_several_kinds_add_up() -> None:
     assert variance == pytest.approx(2.0 + 16 * 0.5, rel=1e-3)
 
 
+def test_many_pieces_add_up_as_few_do() -> None:
+    one, other = masses(900.0, 1100.0), in_batches(masses(700.0, 900.0), 2)
+    assert together([one, other]) == pytest.approx(np.convolve(one, other), abs=1e-12)
+
+
 # W. J. Hopp, M. L. Spearman, Factory Physics, sec. 2.4.2: refrigerators, Poisson with a mean of 10 in the lead time. G(r)
 # as tabled in N. van Foreest's notes on that section (nicky.vanforeest.com, The Base-stock Model).
 TEXTBOOK = {8: 0.332820, 10: 0.583040, 12: 0.791556, 13: 0.864464, 14: 0.916542, 15: 0.951260, 16: 0.972958}
