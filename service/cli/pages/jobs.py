@@ -41,8 +41,22 @@ def show_list(sheet: Sheet, found: Sequence[Job]) -> None:
     if not found:
         sheet.line("There are none. `transom recheck --job` and `transom records import FILE --job` begin some.")
         return
-    rows = [(job.id, job.kind, job.name, state(job), far(job), _time(job.asked)) for job in found]
-    sheet.whole(table(("job", "kind", "of", "", "done", "asked for"), rows, wraps=(2,)))
+    rows = [
+        (
+            job.id,
+            job.kind,
+            job.name,
+            "stopping" if job.cancelling else job.state,
+            _short(job),
+            f"{job.asked:%m-%d %H:%M}",
+        )
+        for job in found
+    ]
+    sheet.whole(table(("job", "kind", "of", "", ">done", "asked for"), rows, wraps=(2,)))
+
+
+def _short(job: Job) -> str:
+    return far(job).partition(" (")[0]
 
 
 def show(sheet: Sheet, job: Job, found: Recheck | None) -> None:
