@@ -29,6 +29,7 @@ from service.api import (
     problems,
     reconcile,
     records,
+    reports,
     webhooks,
 )
 from service.api.courier import Courier, Rounds
@@ -46,7 +47,7 @@ ABOUT = """\
 Send a boat, get back which wind-vane self-steering gear fits her, on which brackets, where, how surely, and which
 question would settle most. Numbers are in the unit of their suffix; `docs` explains keys, errors and retries."""
 
-PARTS = (enquiries, fits, records, catalogues, jobs, webhooks, reconcile, health, docs)
+PARTS = (enquiries, fits, records, reports, catalogues, jobs, webhooks, reconcile, health, docs)
 
 
 def create_app(

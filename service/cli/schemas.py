@@ -23,6 +23,7 @@ from service.core.measurement import Measurement
 from service.core.quality import Quality
 from service.core.reading import Reading
 from service.core.record import HullModel, Record
+from service.core.report import Report
 from service.core.words import nearest
 from service.files.table_schema import records_table
 
@@ -36,6 +37,7 @@ SHAPES: dict[str, type[BaseModel]] = {
     "as-installed": AsInstalled,
     "measurement": Measurement,
     "quality": Quality,
+    "report": Report,
     "hull": HullModel,
     "hull-decision": HullDecision,
     "catalogue": Catalogue,

@@ -143,13 +143,18 @@ def answered(client: TestClient, keyed: dict[str, str]) -> Iterator[tuple[str, s
         ("/v1/catalogues", "/v1/catalogues"),
         ("/v1/catalogues/{version}", "/v1/catalogues/demo-1"),
         ("/v1/reports/{name}", "/v1/reports/quality"),
+        ("/v1/reports/demand", "/v1/reports/demand?as_of=2026-01-15"),
+        ("/v1/reports/accuracy", "/v1/reports/accuracy?as_of=2026-01-15"),
         ("/v1/webhooks", "/v1/webhooks"),
         ("/v1/hulls", "/v1/hulls?name=Tarnholt"),
         ("/v1/hulls", "/v1/hulls?name=Tarnholt 36"),
         ("/health/ready", "/health/ready"),
     )
     for path, address in gets:
-        yield "get", path, "200", client.get(address, headers=keyed).raise_for_status().json()
+        found = client.get(address, headers=keyed).raise_for_status().json()
+        for table in found.get("tables", ()) if isinstance(found, dict) else ():
+            table["rows"] = table["rows"][:1]  # a report has thousands, all of one kind
+        yield "get", path, "200", found
     for number in range(0, 600, 60):
         found = client.get(f"/v1/records?limit=1&year_from={1960 + number // 15}", headers=keyed).json()
         yield "get", "/v1/records", "200", found
