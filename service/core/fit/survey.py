@@ -30,10 +30,7 @@ MISSES = 12
 class Survey:
     """One boat and a catalogue in the order of simplicity, and which pairs of brackets are known to beat an aim."""
 
-    def __init__(self, site: Site, catalogue: Catalogue, lies: tuple[Lie, ...]) -> None:
-        heavy = float(site.values[0, S.DISPLACEMENT])
-        able = {gear.code for gear in catalogue.gears if heavy <= gear.max_displacement_kg}
-        every = [c for c in catalogue.configurations() if not able or c.gear in able]
+    def __init__(self, site: Site, catalogue: Catalogue, lies: tuple[Lie, ...], every: list[Configuration]) -> None:
         self.every = sorted(every, key=Burdens(catalogue))
         self.site, self.catalogue, self.lies = site, catalogue, lies
         self.kit = build(catalogue, self.every)
@@ -69,7 +66,12 @@ def promising(
     site: Site, catalogue: Catalogue, *, lies: tuple[Lie, ...] = LIES, keep: int = KEEP
 ) -> list[Configuration]:
     """Return the simplest configurations that pass, simplest first, then what misses by least; `keep` at most."""
-    survey = Survey(site, catalogue, lies)
+    heavy = float(site.values[0, S.DISPLACEMENT])
+    able = {gear.code for gear in catalogue.gears if heavy <= gear.max_displacement_kg}
+    every = [c for c in catalogue.configurations() if not able or c.gear in able]
+    if not every:
+        return []
+    survey = Survey(site, catalogue, lies, every)
     known: dict[tuple[str, str, str], bool] = {}
     for first in range(0, len(survey.every), AT_ONCE):
         survey.beating(range(first, min(first + AT_ONCE, len(survey.every))), 0.0, known)
@@ -84,6 +86,8 @@ def promising(
 def _least_missed(survey: Survey, keep: int, *, alone: bool) -> list[int]:
     """Return places of the least misses; `alone`: nothing passes, so the very least of all is looked for."""
     seen = [int(n) for n in np.argsort(-survey.rough, kind="stable") if survey.rough[n] < 0]
+    if not seen:
+        return []
     if alone:
         enough = min(float(_placed(survey, seen[:MISSES]).max()) + GAIN, 0.0)
         known: dict[tuple[str, str, str], bool] = {}

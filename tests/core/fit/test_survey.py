@@ -90,3 +90,18 @@ def test_too_heavy_a_boat_is_not_put_on_a_small_gear() -> None:
 def test_burden_adds_up() -> None:
     # gear 20, shaft 5, hinge 4, strutted 12 kg; 1000 + 300 + 300 + 700; middles 150 and 500; two struts
     assert burden(bench(), metal("hinge", "strutted")) == (41, 2300, 650, 2)
+
+
+@pytest.mark.parametrize(
+    ("brackets", "shafts", "many"), [((), SHAFTS, 0), (("hinge-60-170", "hinge-270-420"), SHAFTS, 12)]
+)
+def test_a_catalogue_with_next_to_nothing_in_it(brackets: tuple[str, ...], shafts: tuple[str, ...], many: int) -> None:
+    whole = thinned()
+    few = whole.model_copy(
+        update={
+            "brackets": tuple(b for b in whole.brackets if b.code in brackets),
+            "shafts": tuple(s for s in whole.shafts if s.code in shafts),
+        }
+    )
+    put = promising(ready(boat(), few).nominal, few, keep=100)
+    assert len(put) == many == len(few.configurations())
