@@ -15,8 +15,9 @@ from service.api.once import heavily
 from service.api.problems import Problem
 from service.api.running import Running
 from service.api.strict import JSON, StrictRoute
-from service.api.who import Caller, ReportsRead, Service
+from service.api.who import ReportsRead, Service
 from service.core.report import Report
+from service.flow.authenticate import Caller
 
 routes = APIRouter(prefix="/v1/reports", route_class=StrictRoute)
 

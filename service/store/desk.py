@@ -39,7 +39,8 @@ class Desk:
 
     def stream(self, statement: sa.Select[Any]) -> Iterator[sa.Row[Any]]:
         """Yield the rows as they come: nothing holds all of them at once."""
-        yield from self.connection.execute(statement, execution_options={"yield_per": _AT_ONCE})
+        with self.connection.execute(statement, execution_options={"yield_per": _AT_ONCE}) as rows:
+            yield from rows
 
     def among(self, statement: sa.Select[Any], column: sa.Column[str], values: Sequence[str]) -> Iterator[sa.Row[Any]]:
         """Yield the rows in which `column` is one of `values`, however many there are."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -51,16 +51,19 @@ class Hulls:
 
         One that others were merged into answers to their names and aliases too.
         """
-        return tuple(self.each())
+        return tuple(self._each(self._desk.all))
 
     def each(self) -> Iterator[HullModel]:
         """Yield the same, one after the other as they come: nothing holds all of them at once."""
+        return self._each(self._desk.stream)
+
+    def _each(self, read: Callable[[sa.Select[Any]], Iterable[sa.Row[Any]]]) -> Iterator[HullModel]:
         living, survivor = _SELECT.where(~hull_models.c.retired), hull_models.c.survivor
-        aliases = _by_hull(self._desk.stream(_ALIASES))
+        aliases = _by_hull(read(_ALIASES))
         merged = defaultdict[str, list[HullModel]](list)
         for row in self._desk.all(living.where(survivor.is_not(None))):
             merged[row.survivor].append(_model(row, aliases))
-        for row in self._desk.stream(living.where(survivor.is_(None))):
+        for row in read(living.where(survivor.is_(None))):
             hull = _model(row, aliases)
             yield with_family(hull, merged[hull.id]) if hull.id in merged else hull
 

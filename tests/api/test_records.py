@@ -156,8 +156,10 @@ BEGINS = {
     ".dxf": b"  0",
     ".pdf": b"%PDF-",
     ".stl": b"",
+    ".csv": b"",
+    ".xlsx": b"PK\x03\x04",
 }
-"""How each kind of file begins: PDF by ISO 32000, DXF by group code 0; the others are text, or begin by no fixed sign."""
+"""How each kind of file begins: PDF by ISO 32000, DXF by group code 0, XLSX as a zip archive; others by no fixed sign."""
 
 
 def test_documents_come_by_link_and_by_content(here: House, asked: dict[str, Any]) -> None:

@@ -13,8 +13,7 @@ from service.core.catalogue import Catalogue, Configuration
 from service.core.demand.metal import new_in
 from service.core.fit import Boats, Fit, set_many
 from service.core.fit.boats import allowed_lies
-from service.core.fit.site import S
-from service.core.fit.survey import Survey
+from service.core.fit.survey import Survey, makeable
 
 AT_ONCE = 480
 """Configurations asked at a time where all of them are wanted."""
@@ -38,7 +37,7 @@ def ready(case: Case, known: Known, seed: int = 1) -> Boats:
 
 def best(case: Case, known: Known) -> Fit | None:
     """Return the best fit an answer would put first: one that passes, else the least miss. None where nothing can be made."""
-    if not _can_be_made(ready(case, known), known.catalogue):
+    if not makeable(ready(case, known).nominal, known.catalogue):
         return None
     _, found = candidates_of(case.form, case.hull, known)
     fits = [one.fit for one in found]
@@ -52,26 +51,14 @@ def passes(fit: Fit) -> bool:
 
 def quick(boats: Boats, catalogue: Catalogue) -> list[Configuration]:
     """Return every configuration that passes a quick look, the simplest first; loads are not looked at."""
-    if not _can_be_made(boats, catalogue):
+    every = makeable(boats.nominal, catalogue)
+    if not every:
         return []
-    survey = Survey(boats.nominal, catalogue, allowed_lies(boats.form))
+    survey = Survey(boats.nominal, catalogue, allowed_lies(boats.form), every)
     known: dict[tuple[str, str, str], bool] = {}
     for first in range(0, len(survey.every), AT_ONCE):
         survey.beating(range(first, min(first + AT_ONCE, len(survey.every))), 0.0, known)
     return [survey.every[int(n)] for n in np.flatnonzero(survey.rough >= 0)]
-
-
-def _can_be_made(boats: Boats, catalogue: Catalogue) -> bool:
-    """Say whether there is a whole configuration for a gear that may go on the boat."""
-    heavy = float(boats.nominal.values[0, S.DISPLACEMENT])
-    able = [gear.code for gear in catalogue.gears if heavy <= gear.max_displacement_kg]
-    return any(
-        any(gear in one.gears for one in catalogue.shafts)
-        and all(
-            any(gear in one.gears and role in one.roles for one in catalogue.brackets) for role in ("lower", "upper")
-        )
-        for gear in able or [gear.code for gear in catalogue.gears]
-    )
 
 
 def served(boats: Boats, catalogue: Catalogue, some: Sequence[Configuration]) -> Fit | None:

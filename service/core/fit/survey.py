@@ -27,6 +27,13 @@ MISSES = 12
 """The best misses of a quick look that are placed in full, to tell which misses by least."""
 
 
+def makeable(site: Site, catalogue: Catalogue) -> list[Configuration]:
+    """Return every configuration for a gear that may go on the boat, or for any where she is too heavy for all."""
+    heavy = float(site.values[0, S.DISPLACEMENT])
+    able = {gear.code for gear in catalogue.gears if heavy <= gear.max_displacement_kg}
+    return [c for c in catalogue.configurations() if not able or c.gear in able]
+
+
 class Survey:
     """One boat and a catalogue in the order of simplicity, and which pairs of brackets are known to beat an aim."""
 
@@ -66,9 +73,7 @@ def promising(
     site: Site, catalogue: Catalogue, *, lies: tuple[Lie, ...] = LIES, keep: int = KEEP
 ) -> list[Configuration]:
     """Return the simplest configurations that pass, simplest first, then what misses by least; `keep` at most."""
-    heavy = float(site.values[0, S.DISPLACEMENT])
-    able = {gear.code for gear in catalogue.gears if heavy <= gear.max_displacement_kg}
-    every = [c for c in catalogue.configurations() if not able or c.gear in able]
+    every = makeable(site, catalogue)
     if not every:
         return []
     survey = Survey(site, catalogue, lies, every)

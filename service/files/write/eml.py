@@ -96,7 +96,7 @@ def _block(block: Block) -> Iterator[str]:
 def one_line(text: str) -> str:
     r"""Return text as a header can hold it: one line, no control characters, every letter kept.
 
-    >>> one_line("a\\r\\nBcc: b\\x00 c")
+    >>> one_line("a\r\nBcc: b\x00 c")
     'a Bcc: b c'
     """
     return " ".join("".join(c if c.isprintable() or c in JOINERS else " " for c in text).split())
