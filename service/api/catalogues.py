@@ -1,27 +1,21 @@
-"""Versions of the catalogue, and reports."""
+"""Versions of the catalogue."""
 
 from __future__ import annotations
 
-from functools import partial
 from typing import Annotated
 
-from fastapi import APIRouter, Header, Path, Request
+from fastapi import APIRouter, Header, Path
 from starlette.responses import Response
 
 from service.api.etags import etag, unchanged
-from service.api.once import heavily
 from service.api.problems import Problem
-from service.api.running import Running
 from service.api.shapes import CatalogueItem, CatalogueList
 from service.api.strict import JSON, StrictRoute
-from service.api.who import RecordsRead, ReportsRead, Service
+from service.api.who import RecordsRead, Service
 from service.core.catalogue import Catalogue
-from service.core.quality import Quality
-from service.flow.report_quality import report_quality
 
 routes = APIRouter(prefix="/v1", route_class=StrictRoute)
 KEPT = {"Cache-Control": "private, max-age=86400, immutable"}
-REPORTS = ("quality",)
 
 
 @routes.get("/catalogues", response_model=CatalogueList, tags=["catalogue"])
@@ -55,22 +49,3 @@ def get_catalogue(
     body = found.model_dump_json(by_alias=True, exclude_none=True)
     tag = etag(body)
     return unchanged(if_none_match, tag) or Response(body, headers={"ETag": tag, **KEPT}, media_type=JSON)
-
-
-@routes.get("/reports/{name}", response_model=Quality, tags=["reports"])
-async def get_report(
-    request: Request, name: Annotated[str, Path(max_length=80, examples=["quality"])], by: ReportsRead, service: Service
-) -> Response:
-    """Get a report; `quality` is what there is so far. Only the maker's own desk reads reports.
-
-    Records are not tried on their own boats for it, which takes minutes: `transom report quality` does that.
-    """
-    if by.dealer is not None or name not in REPORTS:
-        raise Problem("not-found", f"there is no such report; there is {', '.join(REPORTS)}")
-    found = await heavily(request, service, partial(_quality, service))
-    return Response(found.model_dump_json(by_alias=True), media_type=JSON)
-
-
-def _quality(service: Running) -> Quality:
-    with service.store.reading() as uow:
-        return report_quality(uow, fit=False)

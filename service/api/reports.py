@@ -1,4 +1,4 @@
-"""Reports over all records, for the maker's own desk. Each is made when it is asked for; `quality` stands with catalogues."""
+"""Reports over all records, for the maker's own desk. Each is made when it is asked for."""
 
 from __future__ import annotations
 
@@ -16,8 +16,10 @@ from service.api.problems import Problem
 from service.api.running import Running
 from service.api.strict import JSON, StrictRoute
 from service.api.who import ReportsRead, Service
+from service.core.quality import Quality
 from service.core.report import Report
 from service.flow.authenticate import Caller
+from service.flow.report_quality import report_quality
 
 routes = APIRouter(prefix="/v1/reports", route_class=StrictRoute)
 
@@ -43,6 +45,15 @@ def days(
 Asked = Annotated[Days, Depends(days)]
 
 
+@routes.get("/quality", response_model=Quality, tags=["reports"])
+async def get_quality_report(request: Request, by: ReportsRead, service: Service) -> Response:
+    """Get what is likely wrong with records, each with what mends it.
+
+    Records are not tried on their own boats for it, which takes minutes: `transom report quality` does that.
+    """
+    return await _made(request, by, service, partial(_quality, service))
+
+
 @routes.get("/demand", response_model=Report, tags=["reports"])
 async def get_demand_report(request: Request, asked: Asked, by: ReportsRead, service: Service) -> Response:
     """Get what is needed of what and what will be, with a reorder point for each piece."""
@@ -64,11 +75,16 @@ async def get_accuracy_report(request: Request, asked: Asked, by: ReportsRead, s
     return await _made(request, by, service, partial(_accuracy, service, asked))
 
 
-async def _made(request: Request, by: Caller, service: Running, work: Callable[[], Report]) -> Response:
+async def _made(request: Request, by: Caller, service: Running, work: Callable[[], Report | Quality]) -> Response:
     if by.dealer is not None:
-        raise Problem("not-found", "there is no such report")
+        raise Problem("not-found", "reports are read by the maker's own desk alone")
     found = await heavily(request, service, work)
     return Response(found.model_dump_json(by_alias=True), media_type=JSON)
+
+
+def _quality(service: Running) -> Quality:
+    with service.store.reading() as uow:
+        return report_quality(uow, fit=False)
 
 
 def _demand(service: Running, asked: Days) -> Report:

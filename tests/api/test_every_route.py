@@ -51,7 +51,7 @@ WALKS: dict[tuple[str, str], Walk] = {
     ("GET", "/v1/reports/demand"): Walk("reports:read", "/v1/reports/demand", other=404),
     ("GET", "/v1/reports/unmet"): Walk("reports:read", "/v1/reports/unmet", other=404),
     ("GET", "/v1/reports/accuracy"): Walk("reports:read", "/v1/reports/accuracy", other=404),
-    ("GET", "/v1/reports/{name}"): Walk("reports:read", "/v1/reports/quality", other=404),
+    ("GET", "/v1/reports/quality"): Walk("reports:read", "/v1/reports/quality", other=404),
     ("POST", "/v1/imports"): Walk("records:write", "/v1/imports?name=a.csv", {}, other=403),
     ("GET", "/v1/jobs/{job_id}"): Walk("records:read", "/v1/jobs/import-1", other=404),
     ("POST", "/v1/jobs/{job_id}/cancel"): Walk("records:write", "/v1/jobs/job-1/cancel", other=404),

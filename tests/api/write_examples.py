@@ -142,7 +142,7 @@ def answered(client: TestClient, keyed: dict[str, str]) -> Iterator[tuple[str, s
         ("/v1/records", "/v1/records?limit=1"),
         ("/v1/catalogues", "/v1/catalogues"),
         ("/v1/catalogues/{version}", "/v1/catalogues/demo-1"),
-        ("/v1/reports/{name}", "/v1/reports/quality"),
+        ("/v1/reports/quality", "/v1/reports/quality"),
         ("/v1/reports/demand", "/v1/reports/demand?as_of=2026-01-15"),
         ("/v1/reports/accuracy", "/v1/reports/accuracy?as_of=2026-01-15"),
         ("/v1/webhooks", "/v1/webhooks"),
