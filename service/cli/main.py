@@ -25,6 +25,7 @@ from service.cli import (
     resolving,
     schemas,
     serve,
+    users,
 )
 from service.cli.options import group
 
@@ -52,6 +53,7 @@ app.command("evaluate")(evaluate.evaluate)
 app.add_typer(evaluate.commands, name="recall-weights")
 app.command("serve")(serve.serve)
 app.add_typer(keys.commands, name="keys")
+app.add_typer(users.commands, name="users")
 app.add_typer(people.commands, name="people")
 app.command("schema")(schemas.schema)
 

@@ -123,7 +123,7 @@ def _anywhere(people: Sequence[Somebody]) -> Traces:
 
 def _write_own(
     uow: UnitOfWork,
-    asked: Iterable[Asking],
+    asked: Sequence[Asking],
     sent: Iterable[Sent],
     states: Iterable[State],
     own: Traces,
@@ -135,6 +135,11 @@ def _write_own(
         theirs |= set(_words(form))
         source = f"{_note(now, why)}; sha256 {hashlib.sha256(one.source.encode()).hexdigest()}"
         uow.people.write_enquiry(one.id, form=compact(own.leaves(_bare(form), KEPT)), source=source, contact_id=None)
+    ids = [one.id for one in asked]
+    for step in uow.people.steps(ids):
+        form = None if step.form is None else compact(own.leaves(_bare(json.loads(step.form)), KEPT))
+        uow.people.write_step(step, form=form, said=None if step.said is None else _note(now, why))
+    uow.people.drop_drafts(ids)
     for answer in sent:
         document = json.loads(answer.document)
         theirs |= set(_words(document.get("form", {})))

@@ -24,7 +24,8 @@ from service.store.stored import UtcTime
 class Enquiry:
     """One boat asked about. `message_id` is the mail's own, `boat` counts from 0 the boats in it.
 
-    `owner` is the dealer whose enquiry it is, empty for the maker's own desk.
+    `owner` is the dealer whose enquiry it is, empty for the maker's own desk. `version` is the number of its last step at
+    the desk, `waits` whose move it is: us, them or nobody.
     """
 
     id: str
@@ -36,6 +37,8 @@ class Enquiry:
     hull: str | None = None
     owner: str = ""
     created: datetime | None = None
+    version: int = 0
+    waits: str = "us"
 
 
 class Enquiries:
@@ -56,7 +59,8 @@ class Enquiries:
     ) -> str:
         """Keep an enquiry and return its id.
 
-        The same boat of the same mail of the same owner keeps its id when it is read again; what was read last stands.
+        The same boat of the same mail of the same owner keeps its id when it is read again; what was read last stands,
+        unless somebody at the desk has worked on it since.
         """
         message_id = message_id or None
         (contact,) = self._contacts.keep([person_of(form.contact)])
@@ -69,9 +73,10 @@ class Enquiries:
         }
         c = enquiries.c
         same = sa.and_(c.message_id == message_id, c.boat == boat, c.owner == owner)
-        known = message_id and self._desk.one(sa.select(c.id).where(same))
+        known = message_id and self._desk.one(sa.select(c.id, c.version).where(same))
         if known:
             self._desk.happened.append(Happening("changed", "enquiry", str(known.id), owner))
+            values = {"waits": "us"} if known.version else values
             self._desk.connection.execute(enquiries.update().where(c.id == known.id).values(**values))
             return str(known.id)
         new = self._desk.new_id("enquiry")
@@ -85,16 +90,30 @@ class Enquiries:
         row = self._desk.one(_SELECT.where(enquiries.c.id == enquiry_id))
         return None if row is None else _shaped(row)
 
-    def page(self, owner: str | None, *, after: tuple[datetime, str] | None, limit: int) -> tuple[Enquiry, ...]:
-        """Return the enquiries of one owner (everybody's where None), the newest first, from behind `after` on."""
+    def page(
+        self, owner: str | None, *, after: tuple[datetime, str] | None, limit: int, waits: str | None = None
+    ) -> tuple[Enquiry, ...]:
+        """Return the enquiries of one owner (everybody's where None), the newest first, from behind `after` on.
+
+        `waits` chooses those whose move it is.
+        """
         c = enquiries.c
         asked = _SELECT.order_by(c.created.desc(), c.id.desc()).limit(limit)
         if owner is not None:
             asked = asked.where(c.owner == owner)
+        if waits is not None:
+            asked = asked.where(c.waits == waits)
         if after is not None:
             place = sa.tuple_(sa.literal(after[0], UtcTime), sa.literal(after[1], sa.String))
             asked = asked.where(sa.tuple_(c.created, c.id) < place)
         return tuple(map(_shaped, self._desk.all(asked)))
+
+    def waiting(self, owner: str | None) -> dict[str, int]:
+        """Return how many enquiries of one owner (everybody's where None) wait for whom."""
+        c = enquiries.c
+        asked = sa.select(c.waits, sa.func.count().label("n")).group_by(c.waits)
+        rows = self._desk.all(asked if owner is None else asked.where(c.owner == owner))
+        return {row.waits: row.n for row in rows}
 
     def in_thread(self, message_ids: Sequence[str], owner: str | None = None) -> tuple[Enquiry, ...]:
         """Return what came in with any of these messages, oldest first, boat by boat; to `owner` alone where given."""
@@ -115,6 +134,8 @@ def _shaped(row: sa.Row[Any]) -> Enquiry:
         hull=row.hull_id,
         owner=row.owner,
         created=row.created,
+        version=row.version,
+        waits=row.waits,
     )
 
 

@@ -13,6 +13,7 @@ import sqlalchemy as sa
 
 from service.core.traces import Traces
 from service.store.desk import Desk, chunks
+from service.store.desk_schema import enquiry_steps, working_answers
 from service.store.dialect import MOST_BOUND
 from service.store.happening import Happening
 from service.store.schema import answers, attachments, contacts, enquiries, metadata, record_revisions, records
@@ -24,7 +25,16 @@ KEPT = frozenset(
     }
 )  # fmt: skip
 """Columns, and keys in documents, that something else goes by: what stands there is counted, not changed."""
-_REGISTRY = {"hull_models", "hull_aliases", "hull_surfaces", "hull_forms", "catalogues", "recall_weights", "stamps"}
+_REGISTRY = {
+    "hull_models",
+    "hull_aliases",
+    "hull_surfaces",
+    "hull_forms",
+    "catalogues",
+    "recall_weights",
+    "stamps",
+    "users",
+}
 
 
 @dataclass(frozen=True)
@@ -74,6 +84,16 @@ class State:
     contact: str
 
 
+@dataclass(frozen=True)
+class Done:
+    """A step of an enquiry at the desk, as it is written."""
+
+    enquiry: str
+    number: int
+    form: str | None
+    said: str | None
+
+
 class People:
     def __init__(self, desk: Desk) -> None:
         self._desk = desk
@@ -113,6 +133,23 @@ class People:
         c = record_revisions.c
         for row in self._desk.among(sa.select(c.record_id, c.document), c.record_id, record_ids):
             yield row.record_id, row.document
+
+    def steps(self, ids: Sequence[str]) -> tuple[Done, ...]:
+        """Return what was done with these enquiries at the desk."""
+        c = enquiry_steps.c
+        asked = sa.select(c.enquiry_id.label("enquiry"), c.number, c.form, c.said)
+        return tuple(Done(**row._mapping) for row in self._desk.among(asked, c.enquiry_id, ids))  # noqa: SLF001
+
+    def write_step(self, step: Done, *, form: str | None, said: str | None) -> None:
+        """Write over the form and the words of a step."""
+        c = enquiry_steps.c
+        mine = sa.and_(c.enquiry_id == step.enquiry, c.number == step.number)
+        self._desk.connection.execute(enquiry_steps.update().where(mine).values(form=form, said=said))
+
+    def drop_drafts(self, ids: Sequence[str]) -> None:
+        """Take away what there would have been to answer to these enquiries: it can be worked out again."""
+        for part in chunks(ids, MOST_BOUND):
+            self._desk.connection.execute(working_answers.delete().where(working_answers.c.enquiry_id.in_(part)))
 
     def write_enquiry(self, enquiry_id: str, **columns: str | None) -> None:
         """Write over columns of an enquiry."""

@@ -4,20 +4,21 @@ from __future__ import annotations
 
 import sqlalchemy as sa
 
-from service.store import edge_schema as _edge  # noqa: F401 - declares its tables
+from service.store import desk_schema as _desk  # noqa: F401 - declares its tables
+from service.store import edge_schema as _edge  # noqa: F401 - the same
 from service.store import job_schema as _jobs  # noqa: F401 - the same
 from service.store.metadata import metadata as _declared
 from service.store.stored import UtcTime
 
-HEAD = "0011"
+HEAD = "0012"
 """The newest revision in `migrations`."""
-KNOWN = ("0001", "0002", "0003", "0004", "0005", "0006", "0007", "0008", "0009", "0010", HEAD)
+KNOWN = ("0001", "0002", "0003", "0004", "0005", "0006", "0007", "0008", "0009", "0010", "0011", HEAD)
 """Every revision this program can upgrade from, and the newest."""
 VERSION_TABLE = "ledger_version"
 """Where a database says which revision it is at; its name marks the database as ours."""
 
 metadata = _declared
-"""Every table, those of `edge_schema` and `job_schema` among them."""
+"""Every table, those of `desk_schema`, `edge_schema` and `job_schema` among them."""
 
 
 def _hull(*, index: bool = True) -> sa.Column[str]:
@@ -216,11 +217,15 @@ enquiries = sa.Table(
     _contact(),
     sa.Column("created", UtcTime, nullable=False),
     sa.Column("owner", sa.String, nullable=False, server_default=""),
+    sa.Column("version", sa.Integer, nullable=False, server_default="0"),
+    sa.Column("waits", sa.String, nullable=False, server_default="us"),
     sa.UniqueConstraint("message_id", "boat", "owner"),
     sa.Index("ix_enquiries_owner_created_id", "owner", "created", "id"),
+    sa.Index("ix_enquiries_waits_created_id", "waits", "created", "id"),
 )
 """One row a boat asked about: a mail may speak of several, numbered from 0. `owner` is the dealer whose enquiry it is,
-empty for the maker's own desk; two of them may hold the same mail."""
+empty for the maker's own desk; two of them may hold the same mail. `version` is the number of its last step, `waits` for
+whom it waits: us, them, or nobody."""
 
 answers = sa.Table(
     "answers",

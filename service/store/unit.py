@@ -20,6 +20,7 @@ from service.store.check import require, state_in
 from service.store.demand import Demand
 from service.store.desk import Clock, Desk
 from service.store.enquiries import Answers, Enquiries
+from service.store.enquiry_steps import EnquirySteps
 from service.store.happening import Actor, Happening
 from service.store.hulls import Hulls
 from service.store.idempotency import Idempotency
@@ -37,6 +38,7 @@ from service.store.records import Records
 from service.store.removals import Removals
 from service.store.replaced import Replaced
 from service.store.stamps import Stamps
+from service.store.users import Sessions, Users
 from service.store.webhooks import Webhooks
 
 Seal = Callable[["UnitOfWork"], object]
@@ -70,6 +72,9 @@ class UnitOfWork:
     kept_people: KeptPeople
     demand: Demand
     last_answers: LastAnswers
+    users: Users
+    sessions: Sessions
+    steps: EnquirySteps
 
     def __init__(
         self,
@@ -115,6 +120,7 @@ class UnitOfWork:
         self.webhooks, self.outbox = Webhooks(desk), Outbox(desk)
         self.people, self.kept_people = People(desk), KeptPeople(desk)
         self.demand, self.last_answers = Demand(desk), LastAnswers(desk)
+        self.users, self.sessions, self.steps = Users(desk), Sessions(desk), EnquirySteps(desk)
         self._happened = desk.happened
 
     def __exit__(

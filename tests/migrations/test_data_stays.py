@@ -10,7 +10,7 @@ import sqlalchemy as sa
 
 from service.store import dialect, migrate, schema
 
-SPECIAL = {"status": "installed", "head": 1}
+SPECIAL = {"status": "installed", "head": 1, "role": "admin"}
 """Values that a constraint asks for, by column."""
 
 

@@ -48,7 +48,7 @@ def test_migrated_tables_are_the_declared_ones(url: str) -> None:
         found = sa.MetaData()
         found.reflect(connection)
         checks = {c.name for t in found.tables.values() for c in t.constraints if isinstance(c, sa.CheckConstraint)}
-        assert checks == {"ck_records_status", "ck_records_head"}
+        assert checks == {"ck_records_status", "ck_records_head", "ck_users_role"}
     engine.dispose()
 
 
