@@ -60,6 +60,12 @@ need_postgres() {
   (cd "$top" && "${find[@]}") >/dev/null
 }
 
+# Tests look at pages with Debian's chromium: fetch it where that may be done.
+need_chromium() {
+  command -v chromium >/dev/null || command -v chromium-browser >/dev/null || install_package chromium ||
+    { say "chromium is not here. On Debian, as root: apt-get install chromium"; return 1; }
+}
+
 make_venv() {
   if "$venv/bin/python" -c 'import pip' >/dev/null 2>&1; then return; fi
   local python

@@ -112,7 +112,7 @@ def serve(chosen: Settings, how: Serving) -> bool:
         os.environ |= {f"TRANSOM_{name.upper()}": _written(value) for name, value in vars(how).items() if value}
         os.environ |= {"TRANSOM_COUNTERS": str(counters), "TRANSOM_SHARES": str(Path(folder) / "shares")}
         uvicorn.run(
-            "service.api.serve:made",
+            "service.serve:made",
             factory=True,
             host=how.host,
             port=how.port,

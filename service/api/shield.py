@@ -47,8 +47,10 @@ GUARDS = {
 
 def largest(path: str, kind: str) -> int:
     """Return how many bytes a body may have."""
-    if path == "/v1/imports":
+    if path == "/v1/imports" or path.startswith("/desk/imports"):
         return LARGEST_IMPORT
+    if path.startswith("/desk/"):  # mails and photos come in as parts of forms
+        return LARGEST_MAIL
     return LARGEST_MAIL if kind.startswith("message/rfc822") else LARGEST
 
 

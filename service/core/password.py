@@ -69,7 +69,7 @@ def secret_of(random: bytes) -> str:
 
 def enrolment(secret: str, login: str) -> str:
     """Return the address from which a program for one-time codes takes the secret."""
-    return TOTP(secret).provisioning_uri(login, issuer_name="Transom ledger")
+    return TOTP(secret).provisioning_uri(name=login, issuer_name="Transom ledger")
 
 
 def step_of_code(secret: str, code: str, now: datetime, used: int | None) -> int | None:

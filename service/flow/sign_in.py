@@ -42,13 +42,12 @@ class Visitor:
         return self.user.name
 
 
-def sign_in(store: Store, login: str, password: str, code: str, *, token: str, address: str = "") -> Visitor:
-    """Sign somebody in with a `token` that nobody can guess, and commit; wrong tries are counted.
+def sign_in(store: Store, login: str, password: str, code: str, *, ticket: str) -> Visitor:
+    """Sign somebody in with a `ticket` that nobody can guess, and commit; wrong tries are counted.
 
     CodeWanted where a second factor is asked for and no `code` was given, Refused for whatever does not match; it says
     the same whether the name, the password or the lock was to blame.
     """
-    del address
     with store.reading() as uow:
         user, now = uow.users.by_login(login.strip().casefold()), uow.now()
     right = matches(user.digest if user else None, password)  # slow on purpose: nobody waits for the database meanwhile
@@ -63,9 +62,9 @@ def sign_in(store: Store, login: str, password: str, code: str, *, token: str, a
         if user.secret and step is None:
             raise CodeWanted("Give the six figures that your program for one-time codes shows now")
         uow.users.note(user.id, failed=0, locked=None, seen=now, **({} if step is None else {"step": step}))
-        uow.sessions.begin(Session(_digest(token), user.id, now, now, now + IDLE))
+        uow.sessions.begin(Session(_digest(ticket), user.id, now, now, now + IDLE))
         uow.commit()
-    return Visitor(user, token)
+    return Visitor(user, ticket)
 
 
 def visitor(store: Store, token: str) -> Visitor | None:

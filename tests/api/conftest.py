@@ -21,28 +21,16 @@ from service.api.app import create_app
 from service.api.examples import FORM
 from service.api.log import configure
 from service.api.problems import KINDS
-from service.cli.main import status
 from service.core.api_key import RANDOM_BYTES
 from service.flow.create_key import KeyWanted, create_key
 from service.settings import Serving
 from service.store import schema
 from service.store.unit import Store
 from tests.support.databases import Databases, file_of
+from tests.support.seeding import seed
 
-FIXTURES = Path(__file__).resolve().parents[2] / "seed_fixtures"
 MINE, OTHER = "Hafenladen Ems", "Quayside Rigging"
 EVERY = ("enquiries:write", "enquiries:read", "records:read", "records:write", "reports:read")
-
-
-def seed(url: str) -> None:
-    """Fill a database with the demo maker's data, by the commands themselves."""
-    for step in (
-        ("db", "upgrade"),
-        ("catalogue", "load", FIXTURES / "catalogue.toml"),
-        ("hulls", "import", FIXTURES / "hulls.csv"),
-        ("records", "import", FIXTURES / "fleet.jsonl"),
-    ):
-        assert status([*map(str, step), "--db", url, "--json"]) == 0, step
 
 
 @dataclass

@@ -1,0 +1,7 @@
+"""The sales desk in a browser: plain pages and forms, smoother where the browser runs scripts.
+
+`app` puts it together · `guard` headers and where a request may come from · `who` who is signed in and what they may ·
+`posted` forms as they were sent · `pages` templates into pages · `faults` errors into pages · then one file a part of the
+desk: `sign_in`, `account`. Templates and what pages load stand in `templates` and `static`; nothing is loaded
+from anywhere else.
+"""

@@ -1,0 +1,125 @@
+"""A running desk and Debian's chromium to look at it with: with scripts or without, wide or as narrow as a telephone."""
+
+from __future__ import annotations
+
+import shutil
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+from threading import Thread
+
+import pytest
+import uvicorn
+from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+
+from service.api.log import configure
+from service.web.who import COOKIE
+from tests.support.databases import Served
+from tests.support.offices import Office, office
+from tests.support.seeding import seed
+
+WIDE, NARROW = {"width": 1280, "height": 900}, {"width": 390, "height": 844}
+
+
+@dataclass
+class Site:
+    """A desk that is served at an address, and a browser that looks at it."""
+
+    office: Office
+    address: str
+    browser: Browser
+
+    @contextmanager
+    def visit(
+        self, who: str | None = "desk", *, scripts: bool = True, narrow: bool = False, dark: bool = False
+    ) -> Iterator[Page]:
+        """Yield a page of somebody signed in. What the page says to the console or asks of other hosts fails at the end."""
+        context: BrowserContext = self.browser.new_context(
+            base_url=self.address,
+            java_script_enabled=scripts,
+            viewport=NARROW if narrow else WIDE,  # type: ignore[arg-type]
+            color_scheme="dark" if dark else "light",
+        )
+        context.set_default_timeout(15_000)
+        if who is not None:
+            token = self.office.tokens[who]
+            context.add_cookies(
+                [{"name": COOKIE, "value": token, "url": self.address, "secure": True, "httpOnly": True}]
+            )
+        page = context.new_page()
+        faults: list[str] = []
+        page.on("console", lambda said: faults.append(said.text) if said.type == "error" else None)
+        page.on("pageerror", lambda error: faults.append(str(error)))
+        page.on("request", lambda asked: None if asked.url.startswith(self.address) else faults.append(asked.url))
+        yield page
+        context.close()
+        expected = ("the server responded with a status of 4", "the server responded with a status of 5")
+        assert [said for said in faults if not any(one in said for one in expected)] == []
+
+
+@pytest.fixture(scope="session", autouse=True)
+def _quiet() -> None:
+    configure()
+
+
+@pytest.fixture(scope="session")
+def browser() -> Iterator[Browser]:
+    """Start Debian's chromium."""
+    found = shutil.which("chromium") or shutil.which("chromium-browser")
+    assert found, "chromium is not here; on Debian: apt-get install chromium"
+    with sync_playwright() as playwright:
+        started = playwright.chromium.launch(executable_path=found, args=["--no-sandbox", "--disable-gpu"])
+        yield started
+        started.close()
+
+
+@pytest.fixture(scope="session")
+def ledger(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Return a seeded file that nobody writes to."""
+    file = tmp_path_factory.mktemp("browser") / "seeded.sqlite"
+    seed(f"sqlite:///{file}")
+    return file
+
+
+@contextmanager
+def served(made: Office, browser: Browser) -> Iterator[Site]:
+    """Serve a desk on a free port for as long as it is looked at."""
+    server = uvicorn.Server(uvicorn.Config(made.app, port=0, log_level="warning", access_log=False, lifespan="off"))
+    thread = Thread(target=server.run, daemon=True)
+    thread.start()
+    ends = time.monotonic() + 20
+    while not server.started and time.monotonic() < ends:
+        time.sleep(0.02)
+    port = server.servers[0].sockets[0].getsockname()[1]
+    yield Site(made, f"http://127.0.0.1:{port}", browser)
+    server.should_exit = True
+    thread.join(20)
+
+
+@pytest.fixture(scope="module")
+def site(ledger: Path, browser: Browser, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Site]:
+    """Return a desk on a copy of the seeded file, for one module."""
+    folder = tmp_path_factory.mktemp("desk")
+    file = shutil.copy(ledger, folder / "ledger.sqlite")
+    with office(f"sqlite:///{file}", folder / "files") as made, served(made, browser) as running:
+        yield running
+
+
+@pytest.fixture(scope="module")
+def site_on_a_server(
+    served_databases: Served, browser: Browser, tmp_path_factory: pytest.TempPathFactory
+) -> Iterator[Site]:
+    """Return a desk on PostgreSQL, for one module."""
+    url = served_databases.like("desk", seed)
+    with office(url, tmp_path_factory.mktemp("files")) as made, served(made, browser) as running:
+        yield running
+
+
+@pytest.fixture(scope="session")
+def served_databases(request: pytest.FixtureRequest) -> Served:
+    """Return what gives out databases on the PostgreSQL server of this run."""
+    found = request.getfixturevalue("served")
+    assert isinstance(found, Served)
+    return found

@@ -1,0 +1,51 @@
+"""One seeded desk for all tests of its pages; a seeded desk on each kind of database where that matters."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from service.api.log import configure
+from tests.support.databases import Databases, file_of
+from tests.support.offices import Office, office
+from tests.support.seeding import seed
+
+
+@pytest.fixture(scope="session", autouse=True)
+def _quiet() -> None:
+    """Log as a running service does."""
+    configure()
+
+
+@pytest.fixture(scope="session")
+def ledger(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Return a seeded file that nobody writes to."""
+    file = tmp_path_factory.mktemp("web") / "seeded.sqlite"
+    seed(f"sqlite:///{file}")
+    return file
+
+
+@pytest.fixture(scope="module")
+def here(ledger: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Office]:
+    """Return a desk on a copy of the seeded file, for one module."""
+    folder = tmp_path_factory.mktemp("desk")
+    file = shutil.copy(ledger, folder / "ledger.sqlite")
+    with office(f"sqlite:///{file}", folder / "files") as made:
+        yield made
+
+
+@pytest.fixture
+def everywhere(databases: Databases, ledger: Path, tmp_path: Path) -> Iterator[Office]:
+    """Return a desk of its own for one test, on each kind of database in turn."""
+
+    def fill(url: str) -> None:
+        if databases.kind == "sqlite":  # that one is seeded already
+            shutil.copy(ledger, file_of(url))
+        else:
+            seed(url)
+
+    with office(databases.like("desk", fill), tmp_path / "files") as made:
+        yield made
