@@ -1,0 +1,31 @@
+"""Every route of the desk: who may come in, and an address to try it at. No route is left out."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+DESK, SELLING, FITTING = ("desk", "admin"), ("desk", "admin", "dealer"), ("desk", "admin", "fitter")
+ANYONE, ADMIN, NOBODY = ("desk", "dealer", "fitter", "admin"), ("admin",), ()
+
+
+@dataclass(frozen=True)
+class Walk:
+    """Which roles a route lets in (NOBODY: it asks for none), and a path; {enquiry} and so on stand for seeded ids.
+
+    `other` says that another dealer's people find nothing there.
+    """
+
+    roles: tuple[str, ...]
+    path: str
+    other: bool = False
+
+
+WALKS: dict[tuple[str, str], Walk] = {
+    ("GET", "/"): Walk(ANYONE, "/desk/"),
+    ("GET", "/sign-in"): Walk(NOBODY, "/desk/sign-in"),
+    ("POST", "/sign-in"): Walk(NOBODY, "/desk/sign-in"),
+    ("POST", "/sign-out"): Walk(ANYONE, "/desk/sign-out"),
+    ("GET", "/account"): Walk(ANYONE, "/desk/account"),
+    ("POST", "/account/password"): Walk(ANYONE, "/desk/account/password"),
+    ("POST", "/account/factor"): Walk(ANYONE, "/desk/account/factor"),
+}
