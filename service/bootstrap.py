@@ -9,16 +9,17 @@ import time
 from collections.abc import Callable, Mapping
 from datetime import UTC, datetime
 from pathlib import Path
-
-import uvicorn
+from typing import TYPE_CHECKING
 
 from service.files.vault import Vault
-from service.flow.work_jobs import Crew
 from service.settings import Serving, Settings, retention_from, serving_from, settings_from
-from service.store import dialect, migrate
+from service.store import dialect
 from service.store.check import State, state_of
 from service.store.ids import random_id
 from service.store.unit import Store
+
+if TYPE_CHECKING:
+    from service.flow.work_jobs import Crew
 
 GRACE_S = 60
 """How long answers that are being worked out may take when the service is told to stop."""
@@ -60,6 +61,8 @@ def make_folder(chosen: Settings) -> None:
 
 def upgrade(chosen: Settings) -> str:
     """Bring the database to this program's revision, making it (and the user's data folder) where there is none."""
+    from service.store import migrate  # noqa: PLC0415 - only this needs the tool that migrates
+
     make_folder(chosen)
     return migrate.upgrade(chosen.database)
 
@@ -91,6 +94,8 @@ def retention(environment: Mapping[str, str] | None = None) -> int | None:
 
 def crew(store: Store, *, hands: int = 1, say: Callable[[str], object] = lambda _text: None) -> Crew:
     """Return a worker on the jobs of this database, not begun yet, named by this machine and process."""
+    from service.flow.work_jobs import Crew  # noqa: PLC0415 - a worker loads every kind of job there is
+
     name = f"{socket.gethostname()}:{os.getpid()}"
     return Crew(store, name, stopwatch=time.monotonic, hands=hands, say=say)
 
@@ -105,6 +110,8 @@ def serve(chosen: Settings, how: Serving) -> bool:
 
     The database is looked at first, as by `open_store`. Each worker opens its own, from what is put into the environment.
     """
+    import uvicorn  # noqa: PLC0415 - only this serves
+
     open_store(chosen).close()
     with tempfile.TemporaryDirectory(prefix="transom-") as folder:
         counters = how.counters or Path(folder) / "counters.sqlite"

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from typer.testing import CliRunner
 
-from service.cli.main import app
+from service.cli.main import program
 
 TOP = Path(__file__).parent.parent
 README = (TOP / "README.md").read_text()
@@ -16,7 +16,7 @@ COMMANDS = sorted(set(re.findall(r"`transom\s+([a-z]+(?:\s+(?:import|export|list
 
 @pytest.mark.parametrize("command", COMMANDS)
 def test_every_command_the_readme_names_is_there(command: str) -> None:
-    assert CliRunner().invoke(app, [*command.split(), "--help"]).exit_code == 0
+    assert CliRunner().invoke(program(command.split()), [*command.split(), "--help"]).exit_code == 0
 
 
 def test_the_readme_names_enough_commands_for_this_test_to_mean_something() -> None:

@@ -1,61 +1,65 @@
-"""The command `transom`."""
+"""The command `transom`. It loads what the command asked for needs, and nothing else."""
 
 from __future__ import annotations
 
+import gc
 import sys
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from importlib import import_module
 
-from service.cli import (
-    attaching,
-    backup,
-    catalogue,
-    database,
-    evaluate,
-    faults,
-    fitting,
-    hulls,
-    importing,
-    jobs,
-    keys,
-    people,
-    reading,
-    rechecking,
-    records,
-    reports,
-    resolving,
-    schemas,
-    serve,
-    users,
-)
+from typer import Typer
+
+from service.cli import faults
 from service.cli.options import group
 
 PROGRAM = "transom"
 STOPPED = 130
+MANY = 100_000
+"""Values made before the collector of reference cycles looks: loading makes hundreds of thousands that all stay."""
 
-app = group("From an enquiry to a configuration that fits: which boat, what her sisters carry, what fits, what to ask.")
-app.command("read")(reading.read)
-app.command("resolve")(resolving.resolve)
-app.command("recall")(fitting.recall)
-app.command("fit")(fitting.fit)
-app.command("answer")(fitting.answer)
-app.add_typer(records.commands, name="records")
-app.add_typer(attaching.commands, name="attachments")
-app.add_typer(importing.commands, name="imports")
-app.add_typer(jobs.commands, name="jobs")
-app.add_typer(hulls.commands, name="hulls")
-app.add_typer(catalogue.commands, name="catalogue")
-app.add_typer(database.commands, name="db")
-app.add_typer(backup.commands, name="backup")
-app.command("restore")(backup.restore)
-app.command("recheck")(rechecking.recheck)
-app.add_typer(reports.commands, name="report")
-app.command("evaluate")(evaluate.evaluate)
-app.add_typer(evaluate.commands, name="recall-weights")
-app.command("serve")(serve.serve)
-app.add_typer(keys.commands, name="keys")
-app.add_typer(users.commands, name="users")
-app.add_typer(people.commands, name="people")
-app.command("schema")(schemas.schema)
+COMMANDS: Mapping[str, tuple[str, str]] = {
+    "read": ("reading", "read"),
+    "resolve": ("resolving", "resolve"),
+    "recall": ("fitting", "recall"),
+    "fit": ("fitting", "fit"),
+    "answer": ("fitting", "answer"),
+    "records": ("records", "commands"),
+    "attachments": ("attaching", "commands"),
+    "imports": ("importing", "commands"),
+    "jobs": ("jobs", "commands"),
+    "hulls": ("hulls", "commands"),
+    "catalogue": ("catalogue", "commands"),
+    "db": ("database", "commands"),
+    "backup": ("backup", "commands"),
+    "restore": ("backup", "restore"),
+    "recheck": ("rechecking", "recheck"),
+    "report": ("reports", "commands"),
+    "evaluate": ("evaluate", "evaluate"),
+    "recall-weights": ("evaluate", "commands"),
+    "serve": ("serve", "serve"),
+    "keys": ("keys", "commands"),
+    "users": ("users", "commands"),
+    "people": ("people", "commands"),
+    "schema": ("schemas", "schema"),
+}
+"""By its name, in which module of this package a command or a group of commands stands, and as what."""
+
+
+def program(arguments: Sequence[str] = ()) -> Typer:
+    """Return the command line as far as `arguments` need it: the command that comes first; all where none does."""
+    named = arguments[0] if arguments else ""
+    app = group(
+        "From an enquiry to a configuration that fits: which boat, what her sisters carry, what fits, what to ask."
+    )
+    app.callback()(lambda: None)  # one command alone would be taken for the whole program
+    for name in (named,) if named in COMMANDS else COMMANDS:
+        module, what = COMMANDS[name]
+        found = getattr(import_module(f"service.cli.{module}"), what)
+        if isinstance(found, Typer):
+            app.add_typer(found, name=name)
+        else:
+            app.command(name)(found)
+    return app
 
 
 def status(arguments: Sequence[str]) -> int:
@@ -65,7 +69,7 @@ def status(arguments: Sequence[str]) -> int:
     stderr.
     """
     try:
-        app(list(arguments), prog_name=PROGRAM)
+        program(arguments)(list(arguments), prog_name=PROGRAM)
     except SystemExit as end:
         return end.code if isinstance(end.code, int) else faults.DONE
     except KeyboardInterrupt:
@@ -77,4 +81,5 @@ def status(arguments: Sequence[str]) -> int:
 
 def run() -> None:
     """Run the command line of this process."""
+    gc.set_threshold(MANY)
     sys.exit(status(sys.argv[1:]))

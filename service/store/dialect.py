@@ -11,14 +11,13 @@ from pathlib import Path
 from typing import Any
 from urllib.parse import quote
 
-import psycopg
 import sqlalchemy as sa
 from sqlalchemy import event
 from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
 
 from service.store import failures
 from service.store.errors import BadAddress, StoreAway, StoreError
-from service.store.stored import Text, Types
+from service.store.stored import Text
 
 BUSY_MS = 5000
 """How long a writer waits for another one."""
@@ -90,6 +89,8 @@ def connect(url: sa.URL, *, read_only: bool = False) -> sa.Engine:
         event.listen(engine, "begin", _begin)
     else:
         engine.dialect.colspecs = {**engine.dialect.colspecs, sa.String: Text}
+        from service.store.stored_on_server import Types  # noqa: PLC0415 - a file needs nothing of a server's
+
         engine.dialect.type_compiler_instance = Types(engine.dialect)
         event.listen(engine, "begin", _wait_for_turn)
     return engine
@@ -169,13 +170,13 @@ def insert(connection: sa.Connection, table: sa.Table, rows: Sequence[dict[str, 
         connection.exec_driver_sql(statement, [*map(tuple, values)])
         return
     statement = f'COPY "{table.name}" ({quoted}) FROM STDIN'
-    driver = connection.connection.driver_connection
+    driver, failed = connection.connection.driver_connection, connection.dialect.loaded_dbapi.Error
     try:
         with driver.cursor() as cursor, cursor.copy(statement) as copy:  # type: ignore[union-attr] # psycopg's own
             for row in values:
                 copy.write_row(row)
-    except psycopg.Error as error:
-        raise DBAPIError.instance(statement, None, error, psycopg.Error, dialect=connection.dialect) from error
+    except failed as error:
+        raise DBAPIError.instance(statement, None, error, failed, dialect=connection.dialect) from error
 
 
 def unsuited(connection: sa.Connection) -> tuple[str, str] | None:

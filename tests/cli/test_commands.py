@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 import typer.main
 
-from service.cli.main import app
+from service.cli.main import program
 
 if TYPE_CHECKING:
     from tests.cli.conftest import Run
@@ -39,7 +39,7 @@ def _leaves(command: Any, path: tuple[str, ...] = ()) -> Iterator[tuple[tuple[st
         yield path, command
 
 
-LEAVES = dict(_leaves(typer.main.get_command(app)))
+LEAVES = dict(_leaves(typer.main.get_command(program())))
 
 
 def test_the_commands_are_those_of_the_contract() -> None:

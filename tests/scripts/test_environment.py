@@ -124,6 +124,17 @@ def test_what_is_made_is_not_made_again_until_the_lock_changes(tools: Path, tmp_
     assert sourced(tools, call).stdout == "no\n"
 
 
+def test_modules_are_compiled_ahead_even_where_python_is_told_to_write_no_bytecode(tools: Path, tmp_path: Path) -> None:
+    places, module = tmp_path / "venv" / "bin", tmp_path / "service" / "one.py"
+    places.mkdir(parents=True)
+    stand_in(places, "python", f'PYTHONDONTWRITEBYTECODE=1 exec "{sys.executable}" "$@"')
+    module.parent.mkdir()
+    module.write_text("pass\n", encoding="utf-8")
+    ran = sourced(tools, f'venv="{tmp_path}/venv"; top="{tmp_path}"; compile_ahead')
+    assert ran.returncode == 0, "that there is no folder of migrations stops nothing"
+    assert [*(module.parent / "__pycache__").glob("one.*.pyc")]
+
+
 def test_no_script_and_no_lock_names_an_index_and_every_pin_has_a_hash() -> None:
     for file in [*SCRIPTS.glob("*"), *(SCRIPTS / "lock").iterdir(), TOP / ".ci" / "run"]:
         if file.is_file():

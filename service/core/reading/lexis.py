@@ -10,6 +10,7 @@ import re
 import unicodedata
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 
 _LETTERS = {"ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "ł": "l", "đ": "d", "’": "'"}  # noqa: RUF001 - as people write it
 _WORD = re.compile(r"[^\W\d_]+(?:['\u2019][^\W\d_]+)*")
@@ -101,17 +102,17 @@ class Matcher:
     def __init__(self, vocabulary: Vocabulary) -> None:
         self.language = vocabulary.language
         self.common = frozenset(fold(w) for w in vocabulary.common.split())
-        self._index = _Index()
-        for concept, phrases in vocabulary.concepts.items():
-            for phrase in phrases.split("|"):
-                self._add(parts_of(phrase), concept)
+        self._concepts = vocabulary.concepts
 
-    def _add(self, parts: tuple[str, ...], concept: str) -> None:
-        if not parts:
-            return
-        first = parts[0]
-        table = self._index.stems if first.endswith("*") else self._index.exact
-        table.setdefault(first.rstrip("*"), []).append((parts, concept))
+    @cached_property
+    def _index(self) -> _Index:
+        """Lay the phrases out by their first words, once somebody writes in this language."""
+        made = _Index()
+        for concept, phrases in self._concepts.items():
+            for parts in filter(None, map(parts_of, phrases.split("|"))):
+                table = made.stems if parts[0].endswith("*") else made.exact
+                table.setdefault(parts[0].rstrip("*"), []).append((parts, concept))
+        return made
 
     def marks(self, text: str, words: list[Word]) -> list[Mark]:
         """Return the marks in order; within a phrase only white space and hyphens may stand between words."""

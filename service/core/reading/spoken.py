@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cached_property
 from itertools import product
 
 from service.core.reading.lexis import Numbers, Word, fold, parts_of
@@ -59,11 +60,19 @@ class Speller:
     """Finds quantities in words in one language, in one pass."""
 
     def __init__(self, numbers: Numbers) -> None:
-        self._numbers = numerals(numbers)
-        self._longest = max(map(len, self._numbers))
+        self._said = numbers
         self._hundred = frozenset(map(fold, numbers.hundred.split("/")))
         self._half = frozenset(map(fold, numbers.half.split("/")))
         self._and = fold(numbers.and_)
+
+    @cached_property
+    def _numbers(self) -> dict[tuple[str, ...], float]:
+        """Work the numerals out, once somebody writes in this language."""
+        return numerals(self._said)
+
+    @cached_property
+    def _longest(self) -> int:
+        return max(map(len, self._numbers))
 
     def found(self, text: str, words: list[Word]) -> list[Found]:
         """Return the quantities in order of place, none within another."""

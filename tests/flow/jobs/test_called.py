@@ -8,7 +8,7 @@ import pytest
 import sqlalchemy as sa
 
 from service.flow.work_jobs import Crew, Pace
-from service.store import dialect, job_queue, migrate
+from service.store import dialect, job_calls, job_queue, migrate
 from service.store.schema import metadata
 from service.store.unit import Store
 from tests.flow.jobs.conftest import BO, Steps, is_, put
@@ -53,7 +53,7 @@ def test_a_call_is_there_when_the_job_is_and_not_before(store: Store, url: str) 
 def test_workers_come_when_called(
     store: Store, url: str, hire: Hire, monkeypatch: pytest.MonkeyPatch
 ) -> None:  # fmt: skip
-    monkeypatch.setattr(job_queue, "_FETCH_S", 600.0)  # nor does the library find anything but when it is told
+    monkeypatch.setattr(job_calls, "_FETCH_S", 600.0)  # nor does the library find anything but when it is told
     steps = Steps(2)
     steps.go.set()
     early = put(store, "steps")
