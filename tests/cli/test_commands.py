@@ -27,6 +27,7 @@ ASKED = {
     "catalogue check", "catalogue load", "catalogue diff", "db upgrade", "db check", "recheck", "evaluate",
     "recall-weights refit", "recall-weights show", "recall-weights forget", "schema",
     "backup write", "backup verify", "restore", "serve", "keys create", "keys list", "keys revoke",
+    "users add", "users list", "users reset", "users close", "users open",
     "people find", "people export", "people erase", "people retention",
 }  # fmt: skip
 
