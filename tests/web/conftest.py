@@ -12,6 +12,7 @@ from service.api.log import configure
 from tests.support.databases import Databases, file_of
 from tests.support.offices import Office, office
 from tests.support.seeding import seed
+from tests.support.things import made
 
 
 @pytest.fixture(scope="session", autouse=True)
@@ -33,8 +34,8 @@ def here(ledger: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Off
     """Return a desk on a copy of the seeded file, for one module."""
     folder = tmp_path_factory.mktemp("desk")
     file = shutil.copy(ledger, folder / "ledger.sqlite")
-    with office(f"sqlite:///{file}", folder / "files") as made:
-        yield made
+    with office(f"sqlite:///{file}", folder / "files") as opened:
+        yield opened
 
 
 @pytest.fixture
@@ -47,5 +48,11 @@ def everywhere(databases: Databases, ledger: Path, tmp_path: Path) -> Iterator[O
         else:
             seed(url)
 
-    with office(databases.like("desk", fill), tmp_path / "files") as made:
-        yield made
+    with office(databases.like("desk", fill), tmp_path / "files") as opened:
+        yield opened
+
+
+@pytest.fixture(scope="module")
+def things(here: Office) -> dict[str, str]:
+    """Return ids by kind of things that stand in the ledger of `here`."""
+    return made(here.store)

@@ -10,9 +10,9 @@ ANYONE, ADMIN, NOBODY = ("desk", "dealer", "fitter", "admin"), ("admin",), ()
 
 @dataclass(frozen=True)
 class Walk:
-    """Which roles a route lets in (NOBODY: it asks for none), and a path; {enquiry} and so on stand for seeded ids.
+    """Which roles a route lets in (NOBODY: it asks for none), and a path.
 
-    `other` says that another dealer's people find nothing there.
+    {enquiry} and so on in it stand for what `tests.support.things.made` made. `other` says that another dealer's people find nothing there.
     """
 
     roles: tuple[str, ...]

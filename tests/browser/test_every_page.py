@@ -1,0 +1,110 @@
+"""Every page of the desk, looked at by a real browser: axe's rules, its width, its weight, and hostile texts."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Browser, Page
+
+from tests.browser.conftest import NARROW, Site, served
+from tests.support import hostile
+from tests.support.offices import office
+from tests.support.things import made
+from tests.web.walk import NOBODY, WALKS
+
+TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]
+HEAVIEST = 300_000
+"""What a page may weigh with all it loads (bytes)."""
+PAGES = [walk for (method, _), walk in WALKS.items() if method == "GET"]
+
+
+@pytest.fixture(scope="module")
+def things(site: Site) -> dict[str, str]:
+    return made(site.office.store)
+
+
+@pytest.fixture(scope="module")
+def bad(
+    ledger: Path, browser: Browser, tmp_path_factory: pytest.TempPathFactory
+) -> Iterator[tuple[Site, dict[str, str]]]:
+    """Return a desk in which every text that came from outside is hostile."""
+    folder = tmp_path_factory.mktemp("bad")
+    file = shutil.copy(ledger, folder / "ledger.sqlite")
+    with office(f"sqlite:///{file}", folder / "files") as opened, served(opened, browser) as running:
+        yield running, made(opened.store, bad=True)
+
+
+def shown(page: Page, path: str) -> bool:
+    """Go to a page; say whether it is one (and no file to keep, nor a way to another)."""
+    response = page.request.get(path, max_redirects=0)
+    if response.status in {303, 307} or "attachment" in response.headers.get("content-disposition", ""):
+        return False
+    assert response.status == 200, (path, response.status, response.text()[:400])
+    if not response.headers["content-type"].startswith("text/html"):
+        return False
+    page.goto(path, wait_until="networkidle")
+    return True
+
+
+def role(roles: tuple[str, ...]) -> str | None:
+    return None if roles == NOBODY else "admin" if "admin" in roles else roles[0]
+
+
+@pytest.mark.parametrize("narrow", [False, True], ids=["wide light", "narrow dark"])
+def test_axe_finds_nothing_and_nothing_is_wider_than_the_screen(
+    site: Site, things: dict[str, str], *, narrow: bool
+) -> None:
+    axe, found = Axe(), dict[str, Any]()
+    for who in (None, "admin"):
+        with site.visit(who, narrow=narrow, dark=narrow) as page:
+            for walk in (one for one in PAGES if role(one.roles) == who):
+                path = walk.path.format(**things)
+                if not shown(page, path):
+                    continue
+                said = axe.run(page, options={"runOnly": {"type": "tag", "values": TAGS}}).response
+                for rule in said["violations"]:
+                    found[f"{path} {rule['id']}"] = [node["html"][:160] for node in rule["nodes"]][:4]
+                width = page.evaluate("document.documentElement.scrollWidth")
+                if narrow and width > NARROW["width"]:
+                    found[f"{path} is wide"] = width
+    assert found == {}
+
+
+def test_a_page_weighs_little_with_all_it_loads(site: Site, things: dict[str, str]) -> None:
+    heavy: dict[str, int] = {}
+    with site.visit("admin") as page:
+        for walk in (one for one in PAGES if role(one.roles) == "admin"):
+            path = walk.path.format(**things)
+            page.context.clear_cookies(name="desk-notice")
+            if not shown(page, path):
+                continue
+            loaded: list[int] = page.evaluate(
+                "performance.getEntriesByType('navigation').concat(performance.getEntriesByType('resource'))"
+                ".map(one => one.decodedBodySize)"
+            )
+            if sum(loaded) > HEAVIEST:
+                heavy[path] = sum(loaded)
+    assert heavy == {}
+
+
+def test_hostile_texts_stay_texts_on_every_page(bad: tuple[Site, dict[str, str]]) -> None:
+    site, things = bad
+    hurt: dict[str, str] = {}
+    with site.visit("admin") as page:
+        for walk in (one for one in PAGES if role(one.roles) == "admin"):
+            path = walk.path.format(**things)
+            if not shown(page, path):
+                continue
+            said = page.evaluate("[window.hurt, document.querySelectorAll('#hurt, img[src=x]').length]")
+            handlers = page.evaluate(
+                "[...document.querySelectorAll('*')].filter(one => [...one.attributes].some(a =>"
+                " a.name.startsWith('on') || /^\\\\s*javascript:/i.test(a.value) && /href|src|action/.test(a.name))).length"
+            )
+            if said != [None, 0] or handlers or "1337" in page.inner_text("body"):
+                hurt[path] = f"{said} {handlers}"
+    assert hurt == {}
