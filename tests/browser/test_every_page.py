@@ -12,7 +12,6 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Page
 
 from tests.browser.conftest import NARROW, Site, served
-from tests.support import hostile
 from tests.support.offices import office
 from tests.support.things import made
 from tests.web.walk import NOBODY, WALKS
