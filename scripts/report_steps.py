@@ -73,7 +73,7 @@ def fill(url: str, file: str) -> int:
 
 def demand(url: str) -> int:
     """Make the whole report and return how many boats it counts."""
-    from service.core.demand.compose import Asked  # noqa: PLC0415 - each step loads what it needs
+    from service.core.demand.ledger import Asked  # noqa: PLC0415 - each step loads what it needs
     from service.flow.report_demand import report_demand  # noqa: PLC0415 - the same
 
     with _opened(url).reading() as uow:
@@ -86,9 +86,8 @@ def count(url: str) -> int:
 
     asked = Counting(("shipped", "installed"), None, AS_OF)
     with _opened(url).reading() as uow:
-        uow.demand.statuses(asked)
-        by_place = uow.demand.by_place(asked)
-        return _same(uow.demand.by_month(asked).values(), by_place.values())
+        found = uow.demand.counted(asked)
+    return _same(found.by_month.values(), found.by_place.values())
 
 
 def _same(one: Any, other: Any) -> int:  # noqa: ANN401 - counts

@@ -9,8 +9,8 @@ from pathlib import Path
 from service.core.archive import FileMember, Lost, Manifest
 from service.files.vault import Vault
 from service.files.write.archive import writing
-from service.flow.known import SOFTWARE
 from service.flow.refusal import Refused
+from service.flow.software import SOFTWARE
 from service.flow.verify_backup import require_sound
 from service.store.snapshot import taken
 

@@ -15,7 +15,8 @@ from service.core.hulls import HullIndex
 from service.core.recall import Fleet
 from service.core.record import HullModel, Record
 from service.files.read.messages import speak
-from service.flow.known import SOFTWARE, NoCatalogueError, remembered
+from service.flow.known import NoCatalogueError, remembered
+from service.flow.software import SOFTWARE
 from service.store.unit import UnitOfWork
 
 Progress = Callable[[int], None]

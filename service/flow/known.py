@@ -4,17 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from service import __version__
 from service.core.answer.compose import Known
 from service.core.catalogue import Catalogue
 from service.core.hulls import HullIndex
 from service.core.recall import WEIGHTS, Fleet
 from service.files.read.messages import speak
 from service.flow.hull_index import hull_index
+from service.flow.software import SOFTWARE
 from service.flow.standing import under_survivors
 from service.store.unit import UnitOfWork
-
-SOFTWARE = f"transom-ledger {__version__}"
 
 
 class NoCatalogueError(LookupError):

@@ -10,7 +10,7 @@ from service.core.proposal import SentAnswer
 from service.core.record import Record
 from service.core.report import LeftOut, Report
 from service.flow.evaluate import evaluate_configurations
-from service.flow.known import SOFTWARE
+from service.flow.software import SOFTWARE
 from service.store.unit import UnitOfWork
 
 

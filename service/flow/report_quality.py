@@ -14,7 +14,8 @@ from service.core.record import Record
 from service.files.read.messages import speak
 from service.files.write.grids import Sheet, put_csv, put_xlsx
 from service.flow.import_report import Advance, silent
-from service.flow.known import SOFTWARE, remembered
+from service.flow.known import remembered
+from service.flow.software import SOFTWARE
 from service.store.unit import UnitOfWork
 
 HEADINGS = ("record", "kind", "field", "value", "expected", "why", "mend", "command", "other")

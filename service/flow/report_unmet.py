@@ -15,7 +15,8 @@ from service.core.proposal import SentAnswer
 from service.core.record import Record
 from service.core.report import LeftOut, Report
 from service.flow.import_report import Advance, silent
-from service.flow.known import SOFTWARE, gather
+from service.flow.known import gather
+from service.flow.software import SOFTWARE
 from service.store.last_answers import LastAnswer
 from service.store.unit import UnitOfWork
 

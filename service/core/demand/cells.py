@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterable
 from datetime import date, timedelta
 
 import numpy as np
@@ -11,10 +10,9 @@ import pandas as pd
 
 from service.core.catalogue import Catalogue, Configuration
 from service.core.demand.backtest import Panel
+from service.core.demand.ledger import Codes, Counts
 from service.core.fit.fasteners import parts
 
-Codes = tuple[str, str, str, str]
-Place = tuple[str | None, str | None, str | None, str | None]
 WHOLE, GEAR, BRACKET, SHAFT, CONFIGURATION, PART = (
     "installation", "gear", "bracket", "shaft", "configuration",
     "part",
@@ -22,17 +20,6 @@ WHOLE, GEAR, BRACKET, SHAFT, CONFIGURATION, PART = (
 METAL = (GEAR, BRACKET, SHAFT)
 KINDS = (*METAL, CONFIGURATION, PART)
 PLACES = ("region", "length", "stern", "side")
-
-
-@dataclass(frozen=True)
-class Counts:
-    """What the database counted: installations by configuration and month, and by configuration and place.
-
-    A month is 12 times the year plus the month from 0; None: undated.
-    """
-
-    by_month: Mapping[tuple[Codes, int | None], int]
-    by_place: Mapping[tuple[Codes, Place], int]
 
 
 def quarter_of(day: date) -> int:

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Sequence
 from datetime import date
 
 import pandas as pd
@@ -11,7 +10,8 @@ import pandas as pd
 from service.core.catalogue import Catalogue, Coded
 from service.core.demand import cells, outlook, tables
 from service.core.demand.backtest import Panel
-from service.core.demand.outlook import Ahead, Stocking
+from service.core.demand.ledger import Asked, Ledger
+from service.core.demand.outlook import Ahead
 from service.core.report import Cell, Column, LeftOut, Plot, Report, Table
 
 TITLE = "Demand: what is needed, and what will be"
@@ -25,38 +25,6 @@ SOURCES = (
     "true chances: randomised probability integral transform (Czado, Gneiting, Held 2009)",
     "reorder point: least stock that lasts the lead time with the wished chance (Hopp, Spearman, Factory Physics, ch. 2)",
 )
-
-
-@dataclass(frozen=True)
-class Asked:
-    """What the report is asked for. `first` and `last` bound the dates that count; both are included."""
-
-    as_of: date
-    first: date | None = None
-    last: date | None = None
-    proposals: bool = False
-    stocking: Stocking = field(default_factory=Stocking)
-    seed: int = 1
-
-    @property
-    def statuses(self) -> tuple[str, ...]:
-        """Return the statuses that count as demand."""
-        return ("shipped", "installed", "proposed") if self.proposals else ("shipped", "installed")
-
-    @property
-    def end(self) -> date:
-        """Return the last day that counts: nothing after the day the report is as of."""
-        return self.as_of if self.last is None else min(self.last, self.as_of)
-
-
-@dataclass(frozen=True)
-class Ledger:
-    """What the database says: counts, records by status and date (within, before, after, undated), merged ones."""
-
-    counts: cells.Counts
-    statuses: Mapping[tuple[str, str], int]
-    merged: int
-    catalogue: Catalogue | None
 
 
 def compose(asked: Asked, ledger: Ledger, software: str, more: Sequence[Table] = ()) -> Report:

@@ -10,21 +10,13 @@ from numpy.typing import NDArray
 
 from service.core.demand import cells
 from service.core.demand.backtest import SEASONAL_P, Chosen, Panel, choose
+from service.core.demand.ledger import Stocking
 from service.core.demand.stock import Outlook, reorder_point, summed
 from service.core.report import Cell, Column, Table
 
 Floats = NDArray[np.float64]
 BINS = 10
 JUDGED = (cells.WHOLE, *cells.KINDS)
-
-
-@dataclass(frozen=True)
-class Stocking:
-    """For which time stock has to last: quarters ahead, weeks until an order comes, and how surely it is to last."""
-
-    quarters: int = 4
-    lead_weeks: float = 8.0
-    service: float = 0.95
 
 
 @dataclass(frozen=True)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 from numpy.typing import NDArray
 from scipy import special
@@ -45,7 +47,7 @@ def masses(mean: float, variance: float) -> Floats:
     """Return the chances of 0, 1, 2, ... up to where less than one in a million is left."""
     most = int(mean + 12 * np.sqrt(max(variance, mean)) + 20)
     counts = np.arange(most + 1, dtype=np.float64)
-    found = np.exp(log_mass(counts, np.full_like(counts, mean), np.full_like(counts, variance)))
+    found = np.exp(log_mass(counts, np.array(mean), np.array(variance)))
     whole: Floats = found / found.sum()
     return whole
 
@@ -85,4 +87,9 @@ def quantile(chances: Floats, share: float) -> int:
     >>> quantile(np.array([0.5, 0.3, 0.2]), 0.8)
     1
     """
-    return int(np.searchsorted(np.cumsum(chances), share - 1e-12))
+    return quantiles(chances, (share,))[0]
+
+
+def quantiles(chances: Floats, shares: Sequence[float]) -> list[int]:
+    """Return the same for several shares."""
+    return [int(at) for at in np.searchsorted(np.cumsum(chances), np.array(shares) - 1e-12)]

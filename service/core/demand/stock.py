@@ -10,11 +10,12 @@ from numpy.typing import NDArray
 
 from service.core.demand.backtest import Foretold, Panel, course, foretold
 from service.core.demand.methods import Method
-from service.core.demand.predictive import in_batches, masses, quantile, together
+from service.core.demand.predictive import in_batches, masses, quantile, quantiles, together
 
 Floats = NDArray[np.float64]
 WEEKS = 52.1775 / 4
 """Weeks in a quarter: a mean Gregorian year of 365.2425 days."""
+ENDS = tuple((1 + side * level) / 2 for level in (0.8, 0.95) for side in (-1, 1))
 
 
 @dataclass(frozen=True)
@@ -72,8 +73,8 @@ class Outlook:
 
 def summed(chances: Floats) -> Expected:
     """Return mean and intervals of a distribution of pieces."""
-    ends = [(quantile(chances, (1 - level) / 2), quantile(chances, (1 + level) / 2)) for level in (0.8, 0.95)]
-    return Expected(float((np.arange(chances.size) * chances).sum()), ends[0], ends[1])
+    low_80, high_80, low_95, high_95 = quantiles(chances, ENDS)
+    return Expected(float((np.arange(chances.size) * chances).sum()), (low_80, high_80), (low_95, high_95))
 
 
 def reorder_point(chances: Floats, service: float) -> tuple[int, float]:

@@ -10,6 +10,7 @@ import pandas as pd
 
 from service.core.demand import cells
 from service.core.demand.backtest import Panel
+from service.core.demand.ledger import Counts
 from service.core.demand.shares import jeffreys, lift, trend
 from service.core.report import Cell, Column, Table
 
@@ -156,7 +157,7 @@ def by_year(counted: pd.DataFrame) -> Table:
     return Table(id="by_year", title="Pieces by year", columns=columns, rows=rows(found), shown=0)
 
 
-def pairs(counts: cells.Counts) -> Table:
+def pairs(counts: Counts) -> Table:
     """Return which brackets, shafts and gears go together more often than chance would have it."""
     each = pd.DataFrame(
         [(*codes, n) for (codes, _), n in counts.by_month.items()], columns=["gear", "lower", "upper", "shaft", "n"]

@@ -11,7 +11,7 @@ import pytest
 
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
-from service.core.demand.compose import Asked
+from service.core.demand.ledger import Asked
 from service.core.record import Record, RecordedPlacement
 from service.core.report import Report
 from service.files.read.catalogue_file import read_catalogue
@@ -67,6 +67,13 @@ def side(offset: float | None) -> str | None:
     return None if offset is None else "centre" if abs(offset) <= 25 else "starboard" if offset > 0 else "port"
 
 
+def when(day: date | None, asked: Counting) -> str:
+    """Say where a day lies, by hand."""
+    if day is None:
+        return "undated"
+    return "after" if day > asked.last else "before" if asked.first and day < asked.first else "within"
+
+
 def test_the_database_counts_what_plain_python_counts(store: Store) -> None:
     records = fleet()
     keep(store, records)
@@ -88,8 +95,10 @@ def test_the_database_counts_what_plain_python_counts(store: Store) -> None:
             for c, r in zip(codes, mine, strict=True)
         )
         with store.reading() as uow:
-            assert uow.demand.by_month(asked) == dict(months)
-            assert uow.demand.by_place(asked) == dict(places)
+            counted = uow.demand.counted(asked)
+        assert counted.by_month == dict(months)
+        assert counted.by_place == dict(places)
+        assert counted.statuses == dict(Counter((r.status, when(r.date, asked)) for r in records))
 
 
 def test_a_merged_record_counts_once(store: Store) -> None:
