@@ -16,9 +16,11 @@ from service.api.problems import Problem
 from service.api.running import Running
 from service.api.strict import JSON, StrictRoute
 from service.api.who import ReportsRead, Service
+from service.core.demand.ledger import Asked as Demanded
 from service.core.quality import Quality
 from service.core.report import Report
 from service.flow.authenticate import Caller
+from service.flow.report_demand import report_demand
 from service.flow.report_quality import report_quality
 
 routes = APIRouter(prefix="/v1/reports", route_class=StrictRoute)
@@ -88,11 +90,8 @@ def _quality(service: Running) -> Quality:
 
 
 def _demand(service: Running, asked: Days) -> Report:
-    from service.core.demand.compose import Asked as Wanted  # noqa: PLC0415 - the statistics library takes a second to load
-    from service.flow.report_demand import report_demand  # noqa: PLC0415 - the same
-
     with service.store.reading() as uow:
-        return report_demand(uow, Wanted(asked.as_of or service.clock().date(), asked.first, asked.last))
+        return report_demand(uow, Demanded(asked.as_of or service.clock().date(), asked.first, asked.last))
 
 
 MOST = 20

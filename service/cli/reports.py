@@ -1,12 +1,13 @@
-"""`transom report`: what the records say when they are looked at together."""
+"""`transom report`: what the records say when they are looked at together. Each loads what it needs when it is asked for."""
 
 from __future__ import annotations
 
+import inspect
 import re
 from collections.abc import Callable
 from datetime import date
 from pathlib import Path
-from typing import Annotated, get_args
+from typing import Annotated, Any, get_args
 
 import typer
 
@@ -16,10 +17,12 @@ from service.cli.options import Db, Json, group, reading
 from service.cli.pages import reports as page
 from service.cli.progress import bar
 from service.cli.sheet import Sheet
-from service.core.quality import Kind
+from service.core.demand.ledger import Asked, Stocking
+from service.core.quality.shapes import Kind
 from service.core.report import Report
 from service.files.write.report_files import FORMATS, Format, report_files
-from service.flow.report_quality import quality_files, report_quality
+from service.flow.report_demand import report_demand
+from service.store.unit import UnitOfWork
 
 EVERY = ",".join(FORMATS)
 commands = group("Reports over all records.")
@@ -72,11 +75,27 @@ def _formats(text: str) -> tuple[Format, ...]:
     return tuple(one for one in FORMATS if one in named)
 
 
-def _told(made: Callable[[], Report], folder: Path | None, formats: str, *, json: bool, quiet: bool) -> None:
-    """Make the report, write its files, and print it. The folder and formats are looked at before any work is done."""
-    chosen = _formats(formats)
-    folder = outbox.ready(folder)
-    found = made()
+Days = tuple[date, date | None, date | None]
+"""The report's own day, and the ends of the period."""
+Made = Callable[[UnitOfWork, Days], Report]
+PERIOD = ("from_", "to", "as_of")
+
+
+def _told(  # one parameter an option
+    made: Made,
+    from_: From = None,
+    to: To = None,
+    as_of: AsOf = None,
+    out_: Folder = None,
+    format_: Formats = EVERY,
+    quiet: Quiet = False,
+    json: Json = False,
+    db: Db = None,
+) -> None:
+    """Make the report, write its files, and print it. What was asked for is looked at before any work is done."""
+    days, chosen, folder = days_of(as_of, from_, to), _formats(format_), outbox.ready(out_)
+    with reading(db) as uow:
+        found = made(uow, days)
     for name, data in report_files(found, chosen).items() if folder else ():
         outbox.write_bytes(folder / name, data)  # type: ignore[operator] # there is a folder
     if json:
@@ -86,11 +105,26 @@ def _told(made: Callable[[], Report], folder: Path | None, formats: str, *, json
             page.report(Sheet(console), found)
 
 
-@commands.command()
+def report(own: Callable[..., Made]) -> Callable[..., Made]:
+    """Make a command of a function that takes the options of one report: period and files are options of every one."""
+    mine, shared = (inspect.signature(one, eval_str=True).parameters for one in (own, _told))
+    period = [shared[name] for name in PERIOD]
+    files = [one for name, one in shared.items() if name not in ("made", *PERIOD)]
+    every = [one.replace(kind=one.KEYWORD_ONLY) for one in (*period, *mine.values(), *files)]
+
+    def command(**given: Any) -> None:  # noqa: ANN401 - options of any type
+        made = own(**{name: given.pop(name) for name in mine})
+        _told(made, **given)
+
+    command.__doc__, command.__name__ = own.__doc__, own.__name__
+    command.__signature__ = inspect.Signature(every, return_annotation=None)  # type: ignore[attr-defined] # it is asked for
+    command.__annotations__ = {one.name: one.annotation for one in every}
+    commands.command()(command)
+    return own
+
+
+@report
 def demand(
-    from_: From = None,
-    to: To = None,
-    as_of: AsOf = None,
     proposals: Annotated[bool, typer.Option("--proposals", help="Count what is only proposed, too.")] = False,
     quarters: Annotated[
         int, typer.Option("--quarters", min=1, max=20, help="How many quarters ahead to foretell.")
@@ -118,99 +152,69 @@ def demand(
             "--with-reach", metavar="CODE=MIN-MAX", help="What if a bracket were made with this reach, in mm."
         ),
     ] = None,
-    out_: Folder = None,
-    format_: Formats = EVERY,
-    quiet: Quiet = False,
-    json: Json = False,
-    db: Db = None,
-) -> None:
+) -> Made:
     """Count what is needed, and foretell what will be.
 
     Configurations, gears, brackets, shafts and loose parts, with shares, growth, places, pairs, expected demand and
     reorder points. A what-if tries the fleet again, boat by boat, which takes a minute or two for some hundred boats.
     """
-    from service.core.demand.compose import Asked  # noqa: PLC0415 - the statistics library takes a second to load
-    from service.core.demand.outlook import Stocking  # noqa: PLC0415 - the same
-    from service.flow.report_demand import report_demand  # noqa: PLC0415 - the same
-    from service.flow.report_whatif import what_if  # noqa: PLC0415 - the same
-
-    day, first, last = days_of(as_of, from_, to)
-    asked = Asked(day, first, last, proposals, Stocking(quarters, lead_weeks, service))
-
     reaches = [_reach(text) for text in with_reach or ()]
 
-    def made() -> Report:
-        with reading(db) as uow:
-            if not (without or with_shaft or reaches):
-                return report_demand(uow, asked)
-            with bar("boats") as advance:
-                dropped, lengths = without or (), with_shaft or ()
-                try:
-                    more = what_if(uow, dropped=dropped, lengths=lengths, reaches=reaches, progress=advance)
-                except KeyError as error:
-                    raise faults.BadInput(str(error.args[0])) from None
-            return report_demand(uow, asked, more)
+    def made(uow: UnitOfWork, days: Days) -> Report:
+        asked = Asked(*days, proposals, Stocking(quarters, lead_weeks, service))
+        if not (without or with_shaft or reaches):
+            return report_demand(uow, asked)
+        from service.flow.report_whatif import what_if  # noqa: PLC0415 - it takes a second to load
 
-    _told(made, out_, format_, json=json, quiet=quiet)
+        with bar("boats") as advance:
+            dropped, lengths = without or (), with_shaft or ()
+            try:
+                more = what_if(uow, dropped=dropped, lengths=lengths, reaches=reaches, progress=advance)
+            except KeyError as error:
+                raise faults.BadInput(str(error.args[0])) from None
+        return report_demand(uow, asked, more)
+
+    return made
 
 
-@commands.command()
+@report
 def unmet(
-    from_: From = None,
-    to: To = None,
-    as_of: AsOf = None,
     solve: Annotated[
         bool, typer.Option("--solve/--no-solve", help="Look for metal that would fit; takes longest.")
     ] = True,
     most: Annotated[int, typer.Option("--most", min=1, help="How many boats are tried again, the last ones.")] = 200,
-    out_: Folder = None,
-    format_: Formats = EVERY,
-    quiet: Quiet = False,
-    json: Json = False,
-    db: Db = None,
-) -> None:
+) -> Made:
     """List boats that nothing fits, what refuses them, and which new shaft or bracket would serve most of them.
 
     Enquiries whose last answer fits nothing, and records that were withdrawn. Each is tried again with the catalogue as
     it is loaded now.
     """
-    from service.flow.report_unmet import Asked, report_unmet  # noqa: PLC0415 - the statistics library takes a second to load
 
-    day, first, last = days_of(as_of, from_, to)
+    def made(uow: UnitOfWork, days: Days) -> Report:
+        from service.flow.report_unmet import Asked, report_unmet  # noqa: PLC0415 - it takes a second to load
 
-    def made() -> Report:
-        with reading(db) as uow, bar("boats", None) as advance:
-            return report_unmet(uow, Asked(day, first, last, solve, most), advance)
+        with bar("boats", None) as advance:
+            return report_unmet(uow, Asked(*days, solve, most), advance)
 
-    _told(made, out_, format_, json=json, quiet=quiet)
+    return made
 
 
-@commands.command()
+@report
 def accuracy(
-    from_: From = None,
-    to: To = None,
-    as_of: AsOf = None,
     held_out: Annotated[
         bool,
         typer.Option("--held-out", help="Also test chances on the last records, learned without them; takes longer."),
     ] = False,
-    out_: Folder = None,
-    format_: Formats = EVERY,
-    quiet: Quiet = False,
-    json: Json = False,
-    db: Db = None,
-) -> None:
+) -> Made:
     """Compare what was proposed with what was installed: by year, where it was changed, and how true chances were."""
-    from service.core.demand.accuracy import Days  # noqa: PLC0415 - the statistics library takes a second to load
-    from service.flow.report_accuracy import report_accuracy  # noqa: PLC0415 - the same
 
-    day, first, last = days_of(as_of, from_, to)
+    def made(uow: UnitOfWork, days: Days) -> Report:
+        from service.core.demand.accuracy import Days as Wanted  # noqa: PLC0415 - it takes a second to load
+        from service.flow.report_accuracy import report_accuracy  # noqa: PLC0415 - the same
 
-    def made() -> Report:
-        with reading(db) as uow:
-            return report_accuracy(uow, Days(day, first, last), held_out=held_out)
+        return report_accuracy(uow, Wanted(*days), held_out=held_out)
 
-    _told(made, out_, format_, json=json, quiet=quiet)
+    return made
 
 
 @commands.command()
@@ -228,6 +232,8 @@ def quality(
     Impossible values, installations written down twice, values unlike sister ships', measurements that contradict each
     other, records that fail their own fit, and what is missing and matters.
     """
+    from service.flow.report_quality import quality_files, report_quality  # noqa: PLC0415 - it takes a second to load
+
     if kind is not None and kind not in KINDS:
         raise faults.BadInput(f"there is no kind {kind!r} of findings; take one of {', '.join(KINDS)}")
     folder = outbox.ready(out_)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Callable, Sequence
-from typing import Literal, get_args
+from typing import BinaryIO, Literal, get_args
 
 from service.core.report import Cell, Report, Table, about
 from service.files.columns import Kind
@@ -43,24 +43,24 @@ def _text(cell: Cell) -> str:
     return "" if cell is None else str(cell)
 
 
-def _csv(report: Report) -> dict[str, bytes]:
+def _tables(report: Report, ending: str, put: Callable[[BinaryIO, Sheet], None]) -> dict[str, bytes]:
+    """Return a file for each sheet."""
     found = {}
     for sheet in sheets(report):
         out = io.BytesIO()
-        put_csv(out, sheet)
-        found[f"{report.name}-{sheet.name}.csv"] = out.getvalue()
+        put(out, sheet)
+        found[f"{report.name}-{sheet.name}.{ending}"] = out.getvalue()
     return found
+
+
+def _csv(report: Report) -> dict[str, bytes]:
+    return _tables(report, "csv", put_csv)
 
 
 def _parquet(report: Report) -> dict[str, bytes]:
     from service.files.write.columnar import put_parquet  # noqa: PLC0415 - large, and rarely needed
 
-    found = {}
-    for sheet in sheets(report):
-        out = io.BytesIO()
-        put_parquet(out, sheet)
-        found[f"{report.name}-{sheet.name}.parquet"] = out.getvalue()
-    return found
+    return _tables(report, "parquet", put_parquet)
 
 
 def _json(report: Report) -> dict[str, bytes]:
