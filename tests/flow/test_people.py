@@ -24,6 +24,7 @@ from service.flow.people_find import find_people, somebody
 from service.flow.people_retention import apply_retention, past_retention
 from service.flow.refusal import Refused
 from service.store import dialect, schema
+from service.store.enquiry_steps import Draft
 from service.store.happening import Actor
 from service.store.unit import Store
 from tests.flow.conftest import opened
@@ -93,6 +94,9 @@ def desk(url: str, tmp_path: Path) -> Iterator[Desk]:
         }
         sent |= {"questions": [f"How high, {NAME}?"], "suggestions": [{"rank": 1, "shaft_mm": 1350.5}]}
         answer = uow.answers.add(enquiry, json.dumps(sent))
+        uow.steps.add(enquiry, "edited", who="desk", form=form(ADA, f"ask {NAME} again"), waits="us")
+        uow.steps.add(enquiry, "sent", who="desk", answer=answer, said=f"Dear {NAME}", waits="them")
+        uow.steps.keep_draft(enquiry, Draft(2, "stamp", json.dumps(sent)))
         uow.records.add(record("r-1", ADA, notes=f"call {NAME}"), who="desk", why="answered")
         uow.records.revise(record("r-1", ADA, "shipped", f"call {NAME}"), who="desk", why=f"{MAIL} paid")
         uow.records.add(record("r-2", other, "installed"), who="desk", why="first")
@@ -143,6 +147,12 @@ def test_nothing_of_a_person_is_left_and_all_else_is(desk: Desk) -> None:
         technical.form.methods,
     )
     assert (now.form.notes, now.form.obstacles[0].note, now.form.obstacles[0].side) == (None, None, "port")
+    with desk.store.reading() as uow:
+        edited, told = uow.steps.of(desk.enquiry)
+        assert edited.form is not None
+        assert (edited.form.notes, edited.form.transom) == (None, technical.form.transom)
+        assert (told.answer, told.said) == (desk.answer, f"erased on 2024-05-01: {WHY}")
+        assert uow.steps.draft(desk.enquiry) is None
     assert now.source.startswith(f"erased on 2024-05-01: {WHY}; sha256 ")
     assert sent["suggestions"] == [{"rank": 1, "shaft_mm": 1350.5}]
     assert [(one.action, one.kind, one.who) for one in audit] == [("removed", "contact", "desk")]
