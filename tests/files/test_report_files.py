@@ -15,7 +15,7 @@ import pytest
 from python_calamine import CalamineWorkbook
 
 from service.core.report import Cell, Column, LeftOut, Plot, Report, Table, about
-from service.files.write.charts import chart
+from service.files.write.charts import bar_labels, chart, headed_by
 from service.files.write.report_files import FORMATS, report_files
 
 ROWS: tuple[tuple[Cell, ...], ...] = (
@@ -131,7 +131,7 @@ def test_a_workbook_has_real_numbers_and_text_that_stays_text(files: dict[str, b
     book = CalamineWorkbook.from_filelike(io.BytesIO(files["demand.xlsx"]))
     assert book.sheet_names == ["about", "shafts", "quarters", "said", "bins"]
     rows = book.get_sheet_by_name("shafts").to_python()
-    assert rows[0] == ["shaft", "boats", "share", "from", "to", "expected (pieces)"]
+    assert rows[0] == ["shaft", "boats", "share", "share from", "share to", "expected (pieces)"]
     assert [list(row) for row in rows[1:]] == [["" if cell is None else cell for cell in row] for row in ROWS]
     said = {row[0]: row[1] for row in book.get_sheet_by_name("about").to_python()}
     assert said["count: boats counted"] == 516
@@ -148,6 +148,71 @@ def test_a_workbooks_headings_stay_and_its_charts_follow_the_cells(files: dict[s
     assert len(charts) == 4
     assert any("shafts!$C$2:$C$4" in one and "c:errBars" in one for one in charts)
     assert any("quarters!$D$2:$D$4" in one for one in charts)
+
+
+DRAWN = {"c": "http://schemas.openxmlformats.org/drawingml/2006/chart"}
+"""ECMA-376, part 1, 21.2: DrawingML charts."""
+
+
+def axes_of(chart_: bytes) -> dict[str, dict[str, str | None]]:
+    """Return what stands along each axis of a workbook's chart, which way it goes and where it begins, by the axis' kind."""
+    root = ET.fromstring(chart_)  # noqa: S314 - made here
+    found: dict[str, dict[str, str | None]] = {}
+    for kind in ("catAx", "valAx"):
+        for axis in root.findall(f".//c:{kind}", DRAWN):
+            title, least = axis.find("c:title", DRAWN), axis.find("c:scaling/c:min", DRAWN)
+            way = axis.find("c:scaling/c:orientation", DRAWN)
+            found[kind] = {
+                "title": None if title is None else "".join(title.itertext()),
+                "way": None if way is None else way.get("val"),
+                "least": None if least is None else least.get("val"),
+            }
+    return found
+
+
+def test_a_workbooks_bars_grow_from_nought_with_the_first_on_top(files: dict[str, bytes]) -> None:
+    with zipfile.ZipFile(io.BytesIO(files["demand.xlsx"])) as book:
+        charts = [book.read(name) for name in book.namelist() if name.startswith("xl/charts/chart")]
+    lying = next(one for one in charts if b"shafts!$C$2:$C$4" in one)
+    assert b'<c:barDir val="bar"/>' in lying
+    assert axes_of(lying) == {
+        "catAx": {"title": None, "way": "maxMin", "least": None},
+        "valAx": {"title": "share", "way": "minMax", "least": "0"},
+    }
+    standing = axes_of(next(one for one in charts if b"bins!" in one))
+    assert standing["catAx"]["title"] == "transform"
+    assert str(standing["valAx"]["title"]).endswith("50 % each where chances are true")
+
+
+def test_bars_stand_under_headings_only_where_their_groups_do_not_come_again() -> None:
+    columns = (
+        Column(name="of", heading="by"), Column(name="which", heading="which"),
+        Column(name="share", heading="share", kind="share"),
+    )  # fmt: skip
+    plot = Plot(id="t", table="t", title="t", form="bars", label="which", value="share")
+
+    def said(*rows: tuple[Cell, ...]) -> tuple[list[str], bool]:
+        table = Table(id="t", title="t", columns=columns, rows=rows)
+        return bar_labels(table, plot), headed_by(table, plot)
+
+    one, two, other = ("stern", "raked", 0.3), ("stern", "plumb", 0.2), ("country", "SE", 0.1)
+    assert said(one, two, other) == (["raked", "plumb", "SE"], True)
+    assert said(one, other, two) == (["stern: raked", "country: SE", "stern: plumb"], False)
+    assert said(one, other) == (["raked", "SE"], False)
+
+
+def test_a_code_is_never_broken_on_a_page_or_on_paper() -> None:
+    columns = tuple(Column(name=f"c{n}", heading="enquiry or record") for n in range(7))
+    cell = "gear-720 · outrigger-aft-400-600 · hinge-150-290"
+    wide = Table(id="shafts", title="Wide", columns=columns, rows=(("2025-10-23", *[cell] * 6),))
+    found = report_files(made(wide).model_copy(update={"plots": ()}), ("html", "pdf"))
+    assert b'<span class="w">outrigger-aft-400-600</span>' in found["demand.html"]
+    assert b'<span class="w">2025-10-23</span>' in found["demand.html"]
+    fewer = wide.model_copy(update={"columns": columns[:4], "rows": (wide.rows[0][:4],)})
+    paper = report_files(made(fewer).model_copy(update={"plots": ()}), ("pdf",))["demand.pdf"]
+    words = "\n".join(page.extract_text() for page in pypdf.PdfReader(io.BytesIO(paper)).pages)
+    assert words.count("outrigger-aft-400-600") == 3
+    assert "2025-10-23" in words
 
 
 def test_csv_guards_text_and_no_number(files: dict[str, bytes]) -> None:

@@ -116,7 +116,7 @@ def _plot(table: str, title: str, form: Literal["bars", "calibration"], label: s
 
 PLOTS = (
     _plot("by_year", "Fitted as proposed", "bars", "year", "share fitted as proposed"),
-    _plot("wrong", "Where proposals were changed", "bars", "which", ONSITE, 20),
+    _plot("wrong", "Where proposals were changed", "bars", "which", ONSITE, 15),
     _plot("calibration", "Chances said, and what came true", "calibration", "said", INSTALLED),
     _plot("held_out", "Chances said of boats held out", "calibration", "said", INSTALLED),
 )

@@ -63,7 +63,7 @@ def compose(asked: Asked, ledger: Ledger, software: str, more: Sequence[Table] =
             "configurations": len(set(needs["at"])),
         },
         left_out=tuple(_left_out(asked, ledger, needs, ahead)),
-        findings=tuple(_findings(whole, found, ahead)),
+        findings=tuple(_findings(whole, sum(ledger.statuses.values()), found, ahead)),
         tables=tuple(found),
         plots=tuple(plot for plot in PLOTS if _has(found, plot)),
         sources=SOURCES,
@@ -163,7 +163,10 @@ def _left_out(asked: Asked, ledger: Ledger, needs: pd.DataFrame, ahead: Ahead) -
         yield LeftOut(what="codes without forecast", count=old, why="no longer in the catalogue")
 
 
-def _findings(whole: int, found: Sequence[Table], ahead: Ahead) -> Iterator[str]:
+def _findings(whole: int, records: int, found: Sequence[Table], ahead: Ahead) -> Iterator[str]:
+    if not records:
+        yield "no record is kept yet, so there is nothing to tell"
+        return
     if not whole:
         yield "no record counts, so there is nothing to tell; see what was left out"
         return
@@ -185,7 +188,7 @@ def _has(found: Sequence[Table], plot: Plot) -> bool:
     return any(table.id == plot.table and table.rows for table in found)
 
 
-def _bars(table: str, title: str, label: str = "code", most: int = 14) -> Plot:
+def _bars(table: str, title: str, label: str = "code", most: int = tables.PLOTTED) -> Plot:
     return Plot(
         id=table, table=table, title=title, form="bars", label=label, value="share", low="low", high="high",
         axis="share of boats that carry it" if label == "code" else "share of boats", most=most,
@@ -201,7 +204,7 @@ PLOTS = (
     _bars("places", "Where and how they stand", "value", 40),
     Plot(
         id="transforms", table="transforms", title="Were the chances true?", form="histogram", label="bin", value="share",
-        level=0.1, axis="share",
+        level=0.1, axis="share of quarters of series",
     ),
 )  # fmt: skip
 """Plots of the report; one of a table without rows is left out."""

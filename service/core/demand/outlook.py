@@ -135,8 +135,8 @@ def methods(ahead: Ahead) -> Table:
         Column(name="error", heading="mean error", kind="number", unit="pieces"),
         Column(name="in_80", heading="in 80 %", kind="share"),
         Column(name="in_95", heading="in 95 %", kind="share"),
-        Column(name="exactly_80", heading="exactly", kind="share"),
-        Column(name="exactly_95", heading="exactly", kind="share"),
+        Column(name="exactly_80", heading="exactly 80 %", kind="share"),
+        Column(name="exactly_95", heading="exactly 95 %", kind="share"),
     )
     return Table(id="methods", title="How true forecasts were", columns=columns, rows=tuple(found), note=note, shown=0)
 

@@ -14,6 +14,8 @@ from service.core.demand.ledger import Counts
 from service.core.demand.shares import jeffreys, lift, trend
 from service.core.report import Cell, Column, Table
 
+PLOTTED = 14
+"""Rows of items on a page: all that the plot above them has."""
 ALIKE = 3
 """A pair that went together fewer times than this is not listed."""
 TITLES = {
@@ -74,7 +76,7 @@ def items(counted: pd.DataFrame, panels: Mapping[str, Panel], kind: str) -> Tabl
         Column(name="trend_high", heading="to", kind="share"),
     ]
     note = f"Share of {whole} boats that carry it. {ENDS} Growth by Poisson regression over whole quarters."
-    return Table(id=f"{kind}s", title=TITLES[kind], columns=tuple(columns), rows=rows(each), note=note)
+    return Table(id=f"{kind}s", title=TITLES[kind], columns=tuple(columns), rows=rows(each), note=note, shown=PLOTTED)
 
 
 LATELY = ("last_year", "year_before", "trend", "trend_low", "trend_high")

@@ -165,7 +165,7 @@ def _bars(table: str, title_: str, label: str) -> Plot:
     )
 
 
-PLOTS = (_bars("checks", "What refuses boats", "check"), _bars("new_metal", "What new metal would serve", "piece"))
+PLOTS = (_bars("checks", "What refuses boats", "title"), _bars("new_metal", "What new metal would serve", "piece"))
 
 
 def _findings(found: Found, unmet: Sequence[Tried], tables: Sequence[Table]) -> list[str]:
@@ -173,11 +173,11 @@ def _findings(found: Found, unmet: Sequence[Tried], tables: Sequence[Table]) -> 
         return [
             "something fits every boat that was looked at" if found.boats else "no boat was found that nothing fits"
         ]
-    said = [f"nothing fits {len(unmet)} boats"]
+    said = [f"nothing fits {_boats_said(len(unmet))}"]
     if tables[0].rows:
         check, _, boats, alone = tables[0].rows[0][:4]
         said.append(
-            f"most often refused by {tables[0].rows[0][1]} ({check}): {boats} boats, {alone} of them by nothing else"
+            f"most often refused by {tables[0].rows[0][1]} ({check}): {_boats_said(boats)}, {alone} of them by nothing else"
         )
     if found.new and found.new[0].sure:
         said.append(
@@ -186,6 +186,10 @@ def _findings(found: Found, unmet: Sequence[Tried], tables: Sequence[Table]) -> 
     elif found.solved:
         said.append("no shaft or bracket that was tried would serve any of them")
     return said
+
+
+def _boats_said(count: Cell) -> str:
+    return "1 boat" if count == 1 else f"{count} boats"
 
 
 def _checks(unmet: Sequence[Tried]) -> Table:

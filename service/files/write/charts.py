@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+from itertools import pairwise
 from math import isnan
 from typing import Literal
 
@@ -17,7 +18,8 @@ from service.core.report import Cell, Plot, Report, Table
 from service.files.write.reliability import FAINT, FILL, INK, STYLE
 
 WIDTH_IN, DPI = 7.2, 150
-ROW_IN = 0.27
+ROW_IN, CLOSE_IN, MANY = 0.27, 0.19, 16
+"""How far bars stand apart, and how far where there are many."""
 LEAST_IN, SERIES_IN = 1.6, 3.0
 OTHERS = "#666666"
 _STYLE = {**STYLE, "svg.hashsalt": "report", "font.size": 8.5, "hatch.linewidth": 0.6}
@@ -52,9 +54,24 @@ def _height(table: Table, plot: Plot) -> float:
     if plot.form != "bars":
         return SERIES_IN
     rows = min(len(table.rows), plot.most)
-    grouped = table.columns[0].name != plot.label
-    groups = len({row[0] for row in table.rows[:rows]}) if grouped else 0
-    return max(LEAST_IN, 0.95 + ROW_IN * (rows + 1.75 * groups))
+    groups = len({row[0] for row in table.rows[:rows]}) if headed_by(table, plot) else 0
+    return max(LEAST_IN, 0.95 + (CLOSE_IN if rows > MANY and not groups else ROW_IN) * (rows + 1.75 * groups))
+
+
+def headed_by(table: Table, plot: Plot) -> bool:
+    """Say whether bars stand in groups under headings: the first column tells which, and each comes once."""
+    groups = [row[0] for row in table.rows[: plot.most]]
+    changes = sum(one != before for one, before in pairwise(groups))
+    return table.columns[0].name != plot.label and changes + 1 == len(set(groups)) < len(groups)
+
+
+def bar_labels(table: Table, plot: Plot) -> list[str]:
+    """Return what bars are called: by the first column, too, where that tells them apart and is no heading."""
+    names = [str(cell) for cell in table.column(plot.label)][: plot.most]
+    groups = [row[0] for row in table.rows[: plot.most]]
+    if table.columns[0].name == plot.label or headed_by(table, plot) or len(set(groups)) == len(groups):
+        return names
+    return [f"{group}: {name}" for group, name in zip(groups, names, strict=True)]
 
 
 def _number(cell: Cell) -> float:
@@ -75,7 +92,7 @@ def _per_cent(axes: Axes, which: Literal["x", "y"]) -> None:
 
 
 def _bars(axes: Axes, table: Table, plot: Plot) -> None:
-    labels = [str(cell) for cell in table.column(plot.label)][: plot.most]
+    labels = bar_labels(table, plot)
     values = _numbers(table, plot.value)[: plot.most]
     low, high = (_numbers(table, name)[: plot.most] for name in (plot.low, plot.high))
     places = _spaced(axes, table, plot, len(labels))
@@ -96,7 +113,7 @@ def _bars(axes: Axes, table: Table, plot: Plot) -> None:
         *(["95 % interval"] if low else []),
         *([f"the first {len(labels)} of {len(table.rows)}"] if left > 0 else []),
     ]
-    axes.set_xlabel(", ".join(said))
+    axes.set_xlabel(", ".join(said), loc="right")  # a long one runs under the labels, and not off the page
     if _is_share(table, plot.value):
         _per_cent(axes, "x")
 
@@ -108,7 +125,7 @@ def _remark(axes: Axes, text: str) -> None:
 def _spaced(axes: Axes, table: Table, plot: Plot, count: int) -> list[float]:
     """Return where the bars stand: under a heading wherever the first column, if it is not the label, changes."""
     groups = [row[0] for row in table.rows[:count]]
-    if table.columns[0].name == plot.label:
+    if not headed_by(table, plot):
         return [float(n) for n in range(count)]
     found, at = list[float](), 0.0
     for n in range(count):
@@ -149,6 +166,7 @@ def _series(axes: Axes, table: Table, plot: Plot) -> None:
     axes.yaxis.set_major_locator(MaxNLocator(integer=True))
     axes.yaxis.grid(visible=True, color=FILL, linewidth=0.5)
     axes.set_axisbelow(True)
+    axes.set_xlabel("year")
     axes.set_ylabel(f"{plot.axis} in a quarter")
     if ahead:
         _remark(axes, "hatched: expected, 95 % interval and mean")
@@ -180,6 +198,7 @@ def _histogram(axes: Axes, table: Table, plot: Plot) -> None:
     edges = [labels[0].split(" to ")[0], *(label.split(" to ")[-1] for label in labels)]
     axes.set_xticks([n - 0.5 for n in range(len(edges))], edges)
     axes.set_ylim(0, max([*values, plot.level or 0]) * 1.25 or 1)
+    axes.set_xlabel(table.columns[table.place(plot.label)].heading)
     axes.set_ylabel(plot.axis)
     if _is_share(table, plot.value):
         _per_cent(axes, "y")

@@ -15,12 +15,12 @@ body { font: 15px/1.5 "DejaVu Sans", system-ui, sans-serif; color: #111; max-wid
 h1 { font-size: 1.5rem; margin: 0 0 .2rem; }
 h2 { font-size: 1.1rem; margin: 2.4rem 0 .4rem; border-top: 1px solid #111; padding-top: .6rem; }
 p.note, .small { color: #444; font-size: .85rem; max-width: 48rem; }
-dl { display: grid; grid-template-columns: 12rem 1fr; gap: .15rem 1rem; } dt { color: #444; } dd { margin: 0; }
+dl { display: grid; grid-template-columns: minmax(12rem, max-content) 1fr; gap: .15rem 1rem; } dt { color: #444; } dd { margin: 0; }
 figure { margin: 1rem 0; overflow-x: auto; } figure svg { max-width: 100%; height: auto; }
 .wide { overflow-x: auto; } table { border-collapse: collapse; font-size: .85rem; font-variant-numeric: tabular-nums; }
 th { text-align: left; vertical-align: bottom; border-bottom: 1px solid #111; padding: .2rem .8rem .2rem 0; font-weight: 600; }
 td { padding: .12rem .8rem .12rem 0; border-bottom: 1px solid #ddd; vertical-align: top; }
-th.n, td.n { text-align: right; white-space: nowrap; }
+th.n, td.n { text-align: right; } td.n, .w { white-space: nowrap; }
 @media print { body { max-width: none; margin: 0; font-size: 10pt; } h2 { break-after: avoid; } figure, tr { break-inside: avoid; } }
 """
 
@@ -101,7 +101,7 @@ def _grid(table: Table, rows: tuple[tuple[Cell, ...], ...]) -> str:
     lines = [
         "<tr>"
         + "".join(
-            f"<td{kind}>{_safe(cell_text(cell, column))}</td>"
+            f"<td{kind}>{_unbroken(cell_text(cell, column))}</td>"
             for cell, column, kind in zip(row, table.columns, kinds, strict=True)
         )
         + "</tr>"
@@ -112,6 +112,11 @@ def _grid(table: Table, rows: tuple[tuple[Cell, ...], ...]) -> str:
         + "\n".join(lines)
         + "\n</tbody>\n</table></div>"
     )
+
+
+def _unbroken(text: str) -> str:
+    """Return a cell's text, in which a code is not broken at its hyphens."""
+    return " ".join(f'<span class="w">{_safe(w)}</span>' if "-" in w[1:-1] else _safe(w) for w in text.split(" "))
 
 
 def _safe(text: str) -> str:

@@ -25,9 +25,11 @@ from service.files.write.report_xlsx import headed
 MARGIN, FOOT = 18 * mm, 12 * mm
 WIDE = A4[0] - 2 * MARGIN
 INK, FAINT, LINE = HexColor("#111111"), HexColor("#555555"), HexColor("#BBBBBB")
+SMALLER = 0.86
+"""Plots on paper, so that more of them stand beside their tables."""
 KEPT = 16
 """Rows of a table that is not broken over two pages."""
-MOST_BEHIND = 12
+MOST_BEHIND = 8
 """Rows of a table that stands on paper only because a plot is drawn from it."""
 
 
@@ -39,7 +41,9 @@ def _style(size: float, lead: float, **more: Any) -> ParagraphStyle:  # noqa: AN
 TITLE = _style(15, 19, fontName=fonts.BOLD)
 HEAD = _style(10.5, 14, fontName=fonts.BOLD, spaceBefore=10, spaceAfter=3)
 BODY = _style(8.5, 12)
+POINT = _style(8.5, 12, leftIndent=8, bulletIndent=0)
 NOTE = _style(7.5, 10, textColor=FAINT)
+NOTE_POINT = _style(7.5, 10, textColor=FAINT, leftIndent=8, bulletIndent=0)
 CELL = _style(7.5, 9.5)
 RIGHT = _style(7.5, 9.5, alignment=TA_RIGHT)
 CELL_HEAD = _style(7.5, 9.5, fontName=fonts.BOLD)
@@ -69,7 +73,7 @@ def _story(report: Report) -> Iterator[Flowable]:
     yield _words(report.title, TITLE)
     yield _words(f"As of {report.as_of}, {period(report.first, report.last)}", NOTE)
     yield Spacer(1, 4 * mm)
-    yield from (_words(f"• {line}", BODY) for line in report.findings)
+    yield from (_words(line, POINT, "•") for line in report.findings)
     yield _words("What is counted", HEAD)
     yield _counted(report)
     for table in report.tables:
@@ -77,7 +81,7 @@ def _story(report: Report) -> Iterator[Flowable]:
         if table.shown or plots:
             yield from _part(report, table, plots)
     yield _words("Sources", HEAD)
-    yield from (_words(f"• {line}", NOTE) for line in report.sources)
+    yield from (_words(line, NOTE_POINT, "•") for line in report.sources)
     yield _words(f"Catalogue: {report.catalogue or 'none loaded'}", NOTE)
     if any(fonts.lacking(str(cell)) for table in report.tables for row in table.rows for cell in row):
         yield _words(fonts.FALLBACK, NOTE)
@@ -117,7 +121,7 @@ def _part(report: Report, table: Table, plots: list[Plot]) -> Iterator[Flowable]
 
 def _image(report: Report, plot: Plot) -> Image:
     found = Image(io.BytesIO(chart(report, plot, "png", titled=False)))
-    scale = min(72 / DPI, WIDE / found.imageWidth, 200 * mm / found.imageHeight)
+    scale = min(SMALLER * 72 / DPI, WIDE / found.imageWidth, 200 * mm / found.imageHeight)
     found.drawWidth, found.drawHeight = found.imageWidth * scale, found.imageHeight * scale
     found.hAlign = "LEFT"
     return found
@@ -152,20 +156,24 @@ def _grid(table: Table, rows: tuple[tuple[Cell, ...], ...]) -> Grid:
 
 def _widths(table: Table, rows: tuple[tuple[Cell, ...], ...]) -> list[float]:
     """Return the columns' widths: as wide as what stands in them; where the paper is too narrow, text is broken."""
-    wanted = []
+    wanted, least = [], []
     for at, column in enumerate(table.columns):
-        cells = [fonts.width(fonts.written(cell_text(row[at], column)), 7.5) for row in rows]
-        words = [fonts.width(word, 7.5, fonts.BOLD) for word in headed(column).split()]
-        wanted.append(max([*cells, *words]) + 9)
-    texts = sum(width for width, column in zip(wanted, table.columns, strict=True) if column.kind == "text")
-    over = max(sum(wanted) - (WIDE - 12), 0.0)
-    scale = 1 - over / texts if texts > 2 * over else (WIDE - 12) / sum(wanted)
-    return [
-        width * scale if column.kind == "text" or texts <= 2 * over else width
-        for width, column in zip(wanted, table.columns, strict=True)
-    ]
+        cells = [fonts.written(cell_text(row[at], column)) for row in rows]
+        heads = [fonts.width(word, 7.5, fonts.BOLD) for word in headed(column).split()]
+        words = [
+            fonts.width(word, 7.5) for cell in cells for word in (cell.split() if column.kind == "text" else [cell])
+        ]
+        least.append(max([*heads, *words]) + 9)
+        wanted.append(max([*heads, *(fonts.width(cell, 7.5) for cell in cells)]) + 9)
+    room = WIDE - 12
+    over, give = sum(wanted) - room, sum(wanted) - sum(least)
+    if over <= 0:
+        return wanted
+    if over <= give:  # columns of several words give way, in the measure of what they can
+        return [wide - (wide - narrow) * over / give for wide, narrow in zip(wanted, least, strict=True)]
+    return [narrow * room / sum(least) for narrow in least]
 
 
-def _words(text: str, style: ParagraphStyle) -> Paragraph:
+def _words(text: str, style: ParagraphStyle, bullet: str | None = None) -> Paragraph:
     safe = fonts.written(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
-    return Paragraph(safe, style)
+    return Paragraph(safe, style, bulletText=bullet)

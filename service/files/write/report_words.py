@@ -41,3 +41,20 @@ def rest(table: Table) -> str:
     """Say what is not on the page; nothing where all of it is."""
     left = len(table.rows) - table.shown
     return f"and {left} more rows: they are in the workbook, CSV, Parquet and JSON" if left > 0 else ""
+
+
+def whole_headings(table: Table) -> list[str]:
+    """Return headings that stand for themselves, with units: the ends of an interval say of what they are.
+
+    >>> names = [Column(name=x, heading=x) for x in ("share", "from", "to", "growth", "from", "to", "95 % from", "to")]
+    >>> whole_headings(Table(id="t", title="t", columns=names, rows=()))
+    ['share', 'share from', 'share to', 'growth', 'growth from', 'growth to', '95 % from', '95 % to']
+    """
+    found, of = [], ""
+    for column in table.columns:
+        end = column.heading in ("from", "to")
+        found.append(f"{of} {column.heading}" if end and of else column.heading)
+        of = of if end else column.heading.removesuffix(" from")
+    return [
+        f"{text} ({column.unit})" if column.unit else text for text, column in zip(found, table.columns, strict=True)
+    ]

@@ -11,6 +11,7 @@ import xlsxwriter
 
 from service.core.report import Cell, Column, Plot, Report, Table, about
 from service.files.write.grids import LONGEST_CELL, fits
+from service.files.write.report_words import whole_headings
 
 _MADE = datetime(2000, 1, 1, tzinfo=UTC).replace(tzinfo=None)
 INK, FILL, FAINT = "#111111", "#8C8C8C", "#D9D9D9"
@@ -30,6 +31,7 @@ def workbook(report: Report) -> bytes:
         _about(book.add_worksheet("about"), report, styles)
         for table in report.tables:
             page = book.add_worksheet(table.id)
+            _printed(page, report, table)
             _table(page, table, styles)
             drawn = [_chart(book, table, plot) for plot in report.plots if plot.table == table.id]
             for number, chart in enumerate(drawn):
@@ -52,10 +54,20 @@ def _about(page: Any, report: Report, styles: dict[str, Any]) -> None:  # noqa: 
             page.write_string(row, 1, str(cell)[:LONGEST_CELL], styles["text"])
 
 
+def _printed(page: Any, report: Report, table: Table) -> None:  # noqa: ANN401 - the same
+    """Say how a sheet is printed: across, as wide as the paper, headings on every page, and what it is below."""
+    page.set_landscape()
+    page.set_paper(9)  # A4
+    page.fit_to_pages(1, 0)
+    page.repeat_rows(0)
+    foot = f"{report.title}: {table.title}, as of {report.as_of}".replace("&", "&&")
+    page.set_footer(f"&L&8{foot[:200]}&R&8&P of &N")
+
+
 def _table(page: Any, table: Table, styles: dict[str, Any]) -> None:  # noqa: ANN401 - the same
     page.freeze_panes(1, 1)
-    for at, column in enumerate(table.columns):
-        page.write_string(0, at, headed(column), styles["head"])
+    for at, heading in enumerate(whole_headings(table)):
+        page.write_string(0, at, heading, styles["head"])
         cells = [len(str(row[at])) for row in table.rows[:500] if isinstance(row[at], str)]
         page.set_column(at, at, min(max([9, *(n + 2 for n in cells)]), WIDEST))
     for number, row in enumerate(table.rows, start=1):
@@ -83,7 +95,11 @@ def _chart(book: Any, table: Table, plot: Plot) -> Any:  # noqa: ANN401 - the sa
     label, value = table.place(plot.label), table.place(plot.value)
 
     def span(column: int) -> list[Any]:
-        return [table.id, 1, column, last, column]
+        # names of two levels where the column before tells what a row is by
+        first = (
+            column - 1 if plot.form == "bars" and column == label == 1 and table.columns[0].kind == "text" else column
+        )
+        return [table.id, 1, first, last, column]
 
     kinds = {"bars": "bar", "series": "line", "calibration": "scatter", "histogram": "column"}
     chart = book.add_chart({"type": kinds[plot.form]})
@@ -101,7 +117,7 @@ def _chart(book: Any, table: Table, plot: Plot) -> Any:  # noqa: ANN401 - the sa
     chart.add_series(drawn)
     if plot.form == "series":
         _expected(chart, table, plot, span)
-    _axes(chart, table, plot)
+    _axes(chart, table, plot, last)
     return chart
 
 
@@ -124,17 +140,24 @@ def _expected(chart: Any, table: Table, plot: Plot, span: Any) -> None:  # noqa:
             )
 
 
-def _axes(chart: Any, table: Table, plot: Plot) -> None:  # noqa: ANN401 - the same
+def _axes(chart: Any, table: Table, plot: Plot, rows: int) -> None:  # noqa: ANN401 - the same
     share = table.columns[table.place(plot.value)].kind == "share"
+    level = f", {100 * plot.level:g} % each where chances are true" if plot.level else ""
     values = {
-        "name": plot.axis,
+        "name": plot.axis + level,
         "num_format": "0%" if share else "0",
+        "min": 0,
         "major_gridlines": {"visible": True, "line": {"color": FAINT}},
     }
-    names: dict[str, Any] = {"reverse": True} if plot.form == "bars" else {}
+    names: dict[str, Any] = {"name": headed(table.columns[table.place(plot.label)])}
+    if plot.form == "bars":
+        names = {"reverse": True, "crossing": "max", "interval_unit": 1}  # the first on top, every one by its name
+    elif plot.form == "calibration":
+        names = {"name": "chance that was said", "num_format": "0%", "min": 0, "max": 1}
+        values |= {"max": 1}
     chart.set_title({"name": plot.title, "name_font": {"size": 11}})
     chart.set_legend({"none": True} if plot.form != "series" else {"position": "bottom"})
-    # xlsxwriter calls the categories x and the values y, whichever way a chart lies
-    chart.set_x_axis(names)
-    chart.set_y_axis(values)
-    chart.set_size({"width": 620, "height": 420})
+    lying = plot.form == "bars"  # where the values' axis is x
+    chart.set_x_axis(values if lying else names)
+    chart.set_y_axis(names if lying else values)
+    chart.set_size({"width": 680, "height": max(360, 110 + 22 * rows) if plot.form == "bars" else 420})

@@ -164,7 +164,7 @@ def test_what_is_left_out_is_told_with_its_reason(store: Store) -> None:
 
 def test_an_empty_fleet(store: Store) -> None:
     report = made(store)
-    assert report.findings == ("no record counts, so there is nothing to tell; see what was left out",)
+    assert report.findings == ("no record is kept yet, so there is nothing to tell",)
     assert all(not table.rows for table in report.tables if table.id != "transforms")
     assert set(report_files(report)) >= {"demand.pdf", "demand.html", "demand.xlsx"}
 
