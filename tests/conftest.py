@@ -2,12 +2,34 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 
 from tests.support.databases import Databases, Files, Served, tidy
 from tests.support.postgres import Server, server
+
+LONG = (
+    "migrations/test_data_stays.py", "flow/test_registry.py", "cli/test_hulls.py", "referee/test_clearances.py",
+    "scripts/test_demo.py", "cli/test_jobs.py", "cli/test_worker.py",
+)  # fmt: skip
+"""What takes longest comes first, so that of several processes none is left with it at the end; and before what needs the
+compiled loops what needs none, for they are compiled while the first tests run."""
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Put the long ones first, in this order."""
+    places = {Path(__file__).parent / name: place for place, name in enumerate(LONG)}
+    items.sort(key=lambda item: places.get(item.path, len(LONG)))
+
+
+def pytest_collection_finish() -> None:
+    """Leave what collecting made out of the search for reference cycles, which would walk over all of it for each test."""
+    gc.collect()
+    gc.freeze()
+    gc.set_threshold(100_000)
 
 
 @pytest.fixture(scope="session")

@@ -24,7 +24,7 @@ def archived(url: str, revision: str, path: Path) -> None:
     """Write what the program of that revision would have: every table it knew, as it stands."""
     engine = dialect.connect(dialect.address(url))
     with engine.connect() as connection, writing(path, overwrite=False, check=lambda _: None) as archive:
-        tables = [table for table in reflected(connection).sorted_tables if table.name != schema.VERSION_TABLE]
+        tables = [table for table in reflected(url).sorted_tables if table.name != schema.VERSION_TABLE]
         members = []
         for table in tables:
             said = schema.metadata.tables[table.name].c
@@ -52,7 +52,7 @@ def test_an_archive_of_an_older_revision_comes_back_in_this_one(
     url: str, file_url: str, revision: str, tmp_path: Path
 ) -> None:
     migrate.upgrade(file_url, revision)
-    fill(file_url)
+    fill(file_url, reflected(file_url))
     engine = dialect.connect(dialect.address(file_url))
     with engine.connect() as connection:
         connection.exec_driver_sql("PRAGMA wal_checkpoint(TRUNCATE)")

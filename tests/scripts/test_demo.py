@@ -17,7 +17,7 @@ TOP = Path(__file__).resolve().parents[2]
 
 @pytest.fixture(scope="module")
 def checkout(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Return a checkout in a folder with a blank in its name, with this very environment as its .venv."""
+    """Return a checkout in a folder with a blank in its name, with this very environment and program in its .venv."""
     top = tmp_path_factory.mktemp("some where") / "ledger"
     top.mkdir()
     for name in ("scripts", "seed_fixtures", "migrations"):
@@ -26,7 +26,9 @@ def checkout(tmp_path_factory: pytest.TempPathFactory) -> Path:
     tools = top / ".venv" / "bin"
     tools.mkdir(parents=True)
     for name, call in (("python", ""), ("transom", " -c 'from service.cli.main import run; run()'")):
-        (tools / name).write_text(f'#!/bin/sh\nexec "{sys.executable}"{call} "$@"\n', encoding="utf-8")
+        (tools / name).write_text(
+            f'#!/bin/sh\nPYTHONPATH="{TOP}" exec "{sys.executable}"{call} "$@"\n', encoding="utf-8"
+        )
         (tools / name).chmod(0o755)
     ask = 'source scripts/environment.sh; stamp_of "$top/scripts/lock/run.txt"'
     stamp = subprocess.run(["/bin/bash", "-c", ask], cwd=top, capture_output=True, check=True)  # noqa: S603 - our own
