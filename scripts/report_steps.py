@@ -71,15 +71,6 @@ def fill(url: str, file: str) -> int:
     return number
 
 
-def demand(url: str) -> int:
-    """Make the whole report and return how many boats it counts."""
-    from service.core.demand.ledger import Asked  # noqa: PLC0415 - each step loads what it needs
-    from service.flow.report_demand import report_demand  # noqa: PLC0415 - the same
-
-    with _opened(url).reading() as uow:
-        return report_demand(uow, Asked(AS_OF)).counts["boats counted"]
-
-
 def count(url: str) -> int:
     """Count alone, as the report asks for it, and return how many boats were counted."""
     from service.store.demand import Counting  # noqa: PLC0415 - each step loads what it needs
@@ -145,7 +136,7 @@ def pandas(file: str) -> int:
 
 
 STEPS: dict[str, Callable[..., int]] = {
-    "parquet": parquet, "fill": fill, "demand": demand, "count": count, "duckdb": duckdb, "pandas": pandas,
+    "parquet": parquet, "fill": fill, "count": count, "duckdb": duckdb, "pandas": pandas,
 }  # fmt: skip
 
 

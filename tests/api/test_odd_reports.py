@@ -61,7 +61,7 @@ APART = {
 def records_in(name: str, said: dict[str, Any]) -> int:
     """Return how many records a report speaks of: those it counts and those it says it left out."""
     counted, others = APART[name]
-    left = {one["what"]: one["count"] for one in said["left_out"]}
+    left: dict[str, int] = {one["what"]: one["count"] for one in said["left_out"]}
     return int(said["counts"][counted]) + sum(left.get(what, 0) for what in others)
 
 
