@@ -12,8 +12,6 @@ from contextlib import contextmanager
 from service.cli.plain import plain
 from service.core.form import FormError
 from service.files.read.errors import Unreadable
-from service.flow.fit import NotInCatalogueError
-from service.flow.known import NoCatalogueError
 from service.flow.refusal import Refused
 from service.store.errors import BadAddress, Conflict, StoreError
 
@@ -53,6 +51,9 @@ def tell(error: Exception) -> int:
 
 def explain(error: Exception) -> tuple[int, str]:
     """Return the exit status and the message for an error."""
+    from service.flow.fit import NotInCatalogueError  # noqa: PLC0415 - large, and loaded only where something went wrong
+    from service.flow.known import NoCatalogueError  # noqa: PLC0415 - the same
+
     if isinstance(error, (BadInput, Refused, Unreadable, FormError, NotInCatalogueError, BadAddress, Conflict)):
         return BAD_INPUT, str(error)
     if isinstance(error, (StoreError, NoCatalogueError)):

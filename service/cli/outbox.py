@@ -6,12 +6,13 @@ import os
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import IO
+from typing import IO, TYPE_CHECKING
 
 from service.cli.faults import BadInput
-from service.core.answer import Answers
-from service.flow.papers import papers
 from service.store.unit import UnitOfWork
+
+if TYPE_CHECKING:
+    from service.core.answer import Answers
 
 
 def ready(folder: Path | None) -> Path | None:
@@ -27,6 +28,8 @@ def ready(folder: Path | None) -> Path | None:
 
 def put(folder: Path, uow: UnitOfWork, found: Answers) -> None:
     """Write `answers.json`, and `1-answer.json`, `1-reply.txt`, `1-sheet.pdf` and so on for the first boat."""
+    from service.flow.papers import papers  # noqa: PLC0415 - large, and reports write without it
+
     _write(folder / "answers.json", found.model_dump_json(by_alias=True, indent=2) + "\n")
     for number, one in enumerate(found.answers, start=1):
         _write(folder / f"{number}-answer.json", one.model_dump_json(by_alias=True, indent=2) + "\n")

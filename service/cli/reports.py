@@ -7,7 +7,7 @@ import re
 from collections.abc import Callable
 from datetime import date
 from pathlib import Path
-from typing import Annotated, Any, get_args
+from typing import Annotated, Any
 
 import typer
 
@@ -18,7 +18,6 @@ from service.cli.pages import reports as page
 from service.cli.progress import bar
 from service.cli.sheet import Sheet
 from service.core.demand.ledger import Asked, Stocking
-from service.core.quality.shapes import Kind
 from service.core.report import Report
 from service.files.write.report_files import FORMATS, Format, report_files
 from service.flow.report_demand import report_demand
@@ -26,7 +25,7 @@ from service.store.unit import UnitOfWork
 
 EVERY = ",".join(FORMATS)
 commands = group("Reports over all records.")
-KINDS: tuple[str, ...] = get_args(Kind)
+KINDS = tuple(page.WORDS)
 Out = Annotated[Path | None, typer.Option("--out", metavar="DIR", help="Also write it there, as CSV and XLSX.")]
 Folder = Annotated[Path | None, typer.Option("--out", metavar="DIR", help="Also write it there, in every format.")]
 Formats = Annotated[

@@ -5,13 +5,15 @@ from __future__ import annotations
 import json
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import sqlalchemy as sa
 
-from service.core.recall import Weights
 from service.store.desk import Desk
 from service.store.schema import recall_weights
+
+if TYPE_CHECKING:
+    from service.core.recall import Weights
 
 
 @dataclass(frozen=True)
@@ -53,5 +55,7 @@ class RecallWeights:
 
 
 def _shaped(row: sa.Row[Any]) -> Learned:
+    from service.core.recall import Weights  # noqa: PLC0415 - large, and only where weights were learned
+
     weights = Weights.model_validate_json(row.document)
     return Learned(row.number, row.at, row.records, weights, json.loads(row.gains))

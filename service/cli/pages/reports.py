@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from rich.console import RenderableType
 
 from service.cli.out import WIDTH
-from service.cli.pages.records import value
 from service.cli.sheet import RIGHT, Sheet, hanging, listed, table
 from service.core.boat import title
-from service.core.quality import Finding, Quality
 from service.core.report import Report, Table, period
 from service.files.write.report_words import cell_text
+
+if TYPE_CHECKING:
+    from service.core.quality import Finding, Quality
 
 WORDS = {
     "impossible": "cannot be true",
@@ -80,6 +83,8 @@ def quality(sheet: Sheet, found: Quality) -> None:
 
 
 def _finding(one: Finding) -> RenderableType:
+    from service.cli.pages.records import value  # noqa: PLC0415 - large, and no other report needs it
+
     stands = f"{title(one.field)} {value(one.field, one.value)}; " if one.field and one.value is not None else ""
     mend = f"{one.mend} {one.command}" if one.command else one.mend
     return hanging(f"{stands}expected {one.expected}", one.why, f"mend: {mend}")
