@@ -121,8 +121,8 @@ def with_fields(record: Record, values: Mapping[Path, Any]) -> Record:
     return parse_shape(Record, document)
 
 
-def flat(record: Record) -> dict[Path, Any]:
-    """Return every value the record says by its path, as JSON; a list is one value."""
+def flat(record: Shape) -> dict[Path, Any]:
+    """Return every value the record (or any shape) says by its path, as JSON; a list is one value."""
     return dict(_walk(record.model_dump(mode="json", by_alias=True, exclude_none=True), ()))
 
 

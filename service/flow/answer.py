@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from typing import Literal
 
 from service.core.answer import Answer, Answers, compose
 from service.core.boat import BoatForm
@@ -44,11 +46,19 @@ def answer_file(store: Store, data: bytes, name: str, *, now: datetime, seed: in
 
 
 def work_out(
-    store: Store, data: bytes, name: str, *, now: datetime, seed: int = 1, dealer: str | None = None
+    store: Store,
+    data: bytes,
+    name: str,
+    *,
+    now: datetime,
+    seed: int = 1,
+    dealer: str | None = None,
+    channel: Literal["api", "web"] = "api",
 ) -> Worked:
     """Return what is to be answered, and keep nothing.
 
-    `dealer` is who asks, where that is known whatever the message says; it then speaks of no other dealer's mails.
+    `dealer` is who asks, where that is known whatever the message says, and `channel` the way it then came; it speaks
+    of no other dealer's mails.
     """
     got = read_enquiry(data, name)
     letter = got if isinstance(got, Letter) else None
@@ -56,7 +66,8 @@ def work_out(
     with store.reading() as uow:
         reading = from_letter(uow, got) if isinstance(got, Letter) else from_form(got)
         said = (letter.date if letter else None) or (reading.form.enquiry.received if reading.form else None)
-        answers = _worked_out(uow, reading, letter, seed, dealer) if reading.is_enquiry else []
+        about = {"dealer": dealer, "channel": channel}
+        answers = _worked_out(uow, reading, letter, seed, about) if reading.is_enquiry else []
     return Worked(reading, letter, text, said or now, tuple(answers))
 
 
@@ -75,14 +86,14 @@ def as_answers(worked: Worked, answers: tuple[Answer, ...]) -> Answers:
 
 
 def _worked_out(
-    uow: UnitOfWork, reading: Reading, letter: Letter | None, seed: int, dealer: str | None
+    uow: UnitOfWork, reading: Reading, letter: Letter | None, seed: int, about: Mapping[str, str | None]
 ) -> list[Answer]:
-    shelf = gather(uow)
+    shelf, dealer = gather(uow), about["dealer"]
     answers = []
     for boat, said in enumerate(reading.forms):
         form = _with_earlier(uow, letter, boat, said, dealer)
         if dealer is not None:
-            asked = form.enquiry.model_copy(update={"dealer": dealer, "channel": "api"})
+            asked = form.enquiry.model_copy(update=about)
             form = form.model_copy(update={"enquiry": asked})
         answers.append(compose(form, hull_of(shelf.index, form), shelf.known, doubts=reading.doubts, seed=seed))
     return answers

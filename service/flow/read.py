@@ -6,6 +6,7 @@ from service.core.boat import BoatForm
 from service.core.reading import Reading, read
 from service.core.reading.letter import Letter
 from service.files.read.enquiry import read_enquiry
+from service.store.enquiries import Enquiry
 from service.store.unit import UnitOfWork
 
 
@@ -22,6 +23,19 @@ def from_letter(uow: UnitOfWork | None, letter: Letter) -> Reading:
     """Return the reading of a letter, with the registry's names to look for."""
     names = [] if uow is None else [name for hull in uow.hulls.all() for name in (hull.model, str(hull), *hull.aliases)]
     return read(letter, known_models=names)
+
+
+def reading_of(uow: UnitOfWork, enquiry: Enquiry) -> Reading:
+    """Return what a kept enquiry's words say, read again; no forms in it where they say nothing of a boat.
+
+    Of a mail only subject and text are kept, so what its headers told is not among it. A boat form is shown as it came.
+    """
+    source = enquiry.source
+    if source.lstrip().startswith("{"):
+        return from_form(enquiry.form).model_copy(update={"text": source})
+    head, cut, body = source.partition("\n\n")
+    subject = enquiry.message_id is not None and bool(cut) and "\n" not in head
+    return from_letter(uow, Letter(body, subject=head) if subject else Letter(source))
 
 
 def from_form(form: BoatForm) -> Reading:

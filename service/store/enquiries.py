@@ -10,7 +10,7 @@ from typing import Any
 
 import sqlalchemy as sa
 
-from service.core.boat import BoatForm
+from service.core.boat import BoatForm, Contact
 from service.store.contacts import JOINED, Contacts, with_contact
 from service.store.desk import Desk
 from service.store.errors import Conflict
@@ -115,6 +115,18 @@ class Enquiries:
         rows = self._desk.all(asked if owner is None else asked.where(c.owner == owner))
         return {row.waits: row.n for row in rows}
 
+    def of_words(self, source: str, owner: str | None = None) -> tuple[str, ...]:
+        """Return the ids of those among the last thousand that came in with these very words, the oldest first."""
+        c = enquiries.c
+        recent = sa.select(c.id, c.source, c.created, c.boat).order_by(c.created.desc(), c.id.desc()).limit(_RECENT)
+        last = (recent if owner is None else recent.where(c.owner == owner)).subquery()
+        asked = sa.select(last.c.id).where(last.c.source == source).order_by(last.c.created, last.c.boat)
+        return tuple(str(row.id) for row in self._desk.all(asked))
+
+    def contact(self, contact: Contact) -> str | None:
+        """Keep who is to be answered, and return the id; None for nobody."""
+        return self._contacts.keep([person_of(contact)])[0]
+
     def in_thread(self, message_ids: Sequence[str], owner: str | None = None) -> tuple[Enquiry, ...]:
         """Return what came in with any of these messages, oldest first, boat by boat; to `owner` alone where given."""
         chosen = _SELECT if owner is None else _SELECT.where(enquiries.c.owner == owner)
@@ -139,6 +151,7 @@ def _shaped(row: sa.Row[Any]) -> Enquiry:
     )
 
 
+_RECENT = 1_000
 _SELECT = sa.select(enquiries, *JOINED).outerjoin(contacts, contacts.c.id == enquiries.c.contact_id)
 
 

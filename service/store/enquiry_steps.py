@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, Literal
@@ -53,6 +54,17 @@ class EnquirySteps:
         return tuple(
             map(_step, self._desk.all(sa.select(enquiry_steps).where(c.enquiry_id == enquiry_id).order_by(c.number)))
         )
+
+    def brief(self, enquiry_ids: Sequence[str]) -> dict[str, tuple[Step, ...]]:
+        """Return the steps of several enquiries, the first one first, without the forms."""
+        c = enquiry_steps.c
+        chosen = sa.select(
+            c.enquiry_id, c.number, c.did, c.who, c.at, sa.null().label("form"), c.hull, c.answer, c.said
+        )
+        found: dict[str, list[Step]] = {name: [] for name in enquiry_ids}
+        for row in self._desk.among(chosen, c.enquiry_id, sorted(found)):
+            found[row.enquiry_id].append(_step(row))
+        return {name: tuple(sorted(steps, key=lambda step: step.number)) for name, steps in found.items()}
 
     def add(  # noqa: PLR0913 - a step is what was done, by whom, and what came of it
         self,

@@ -28,4 +28,12 @@ WALKS: dict[tuple[str, str], Walk] = {
     ("GET", "/account"): Walk(ANYONE, "/desk/account"),
     ("POST", "/account/password"): Walk(ANYONE, "/desk/account/password"),
     ("POST", "/account/factor"): Walk(ANYONE, "/desk/account/factor"),
+    ("GET", "/enquiries"): Walk(SELLING, "/desk/enquiries"),
+    ("POST", "/enquiries"): Walk(SELLING, "/desk/enquiries"),
+    ("GET", "/enquiries/{enquiry_id}"): Walk(SELLING, "/desk/enquiries/{enquiry}", other=True),
+    **{
+        ("POST", f"/enquiries/{{enquiry_id}}/{what}"): Walk(SELLING, f"/desk/enquiries/{{enquiry}}/{what}", other=True)
+        for what in ("form", "hull", "undo", "back", "close", "reopen", "note", "asker")
+    },
+    ("GET", "/help/{field}"): Walk(ANYONE, "/desk/help/transom.rake_deg"),
 }

@@ -30,19 +30,25 @@ Rows = list[list[str]]
 
 def read_attached(data: bytes) -> tuple[BoatForm, ...]:
     """Return the boat forms in an attached file; none where it is something else or does not hold as a form."""
-    if not data.strip() or len(data) > LARGEST:
-        return ()
     try:
-        if data.startswith(b"PK\x03\x04"):
-            return _forms(_workbook(data))
-        if b"\0" in data:
-            return ()
-        text = text_of(data, None).strip()
-        if text.startswith(("{", "[")):
-            return _json(text)
-        return _forms(_csv(text))
+        return forms_in(data)
     except (Unreadable, FormError, ValueError, RecursionError, zipfile.BadZipFile):
         return ()
+
+
+def forms_in(data: bytes) -> tuple[BoatForm, ...]:
+    """Return the boat forms in a file; none where it holds something else.
+
+    FormError, Unreadable or ValueError (broken JSON or workbook) where it is meant to be one and does not hold.
+    """
+    if not data.strip() or len(data) > LARGEST:
+        return ()
+    if data.startswith(b"PK\x03\x04"):
+        return _forms(_workbook(data))
+    if b"\0" in data:
+        return ()
+    text = text_of(data, None).strip()
+    return _json(text) if text.startswith(("{", "[")) else _forms(_csv(text))
 
 
 def _json(text: str) -> tuple[BoatForm, ...]:

@@ -1,4 +1,4 @@
-"""A wordless picture of a measurement -> inline SVG: thin black lines, readable in grey."""
+"""A wordless picture of a measurement -> inline SVG: thin black lines, readable in grey, without styles a page may forbid."""
 
 from __future__ import annotations
 
@@ -10,10 +10,11 @@ from service.core.reading.pictures import Picture, Point, Stroke
 LEFT, RIGHT, LOW, HIGH = -76.0, 78.0, -68.0, 76.0
 HEAD = 5.0
 LOOKS = {
-    "hull": "fill:#f0eee8;stroke:#222;stroke-width:1.1", "water": "fill:none;stroke:#667;stroke-width:.9",
-    "thin": "fill:none;stroke:#777;stroke-width:.6", "dashed": "fill:none;stroke:#444;stroke-width:.7;stroke-dasharray:3 2",
-    "rudder": "fill:#fff;stroke:#555;stroke-width:.9", "thing": "fill:#ddd;stroke:#444;stroke-width:.8",
-    "arrow": "fill:none;stroke:#000;stroke-width:1.3", "dot": "fill:#000",
+    "hull": 'fill="#f0eee8" stroke="#222" stroke-width="1.1"', "water": 'fill="none" stroke="#667" stroke-width=".9"',
+    "thin": 'fill="none" stroke="#777" stroke-width=".6"',
+    "dashed": 'fill="none" stroke="#444" stroke-width=".7" stroke-dasharray="3 2"',
+    "rudder": 'fill="#fff" stroke="#555" stroke-width=".9"', "thing": 'fill="#ddd" stroke="#444" stroke-width=".8"',
+    "arrow": 'fill="none" stroke="#000" stroke-width="1.3"', "dot": 'fill="#000"',
 }  # fmt: skip
 CLOSED = frozenset({"hull", "rudder", "thing"})
 
@@ -30,16 +31,16 @@ def picture_svg(picture: Picture, name: str, width: int = 190) -> str:
 
 
 def _drawn(stroke: Stroke) -> str:
-    style = LOOKS[stroke.sort]
+    look = LOOKS[stroke.sort]
     if stroke.sort == "dot":
         x, y = stroke.points[0]
-        return f'<circle cx="{x:g}" cy="{-y:g}" r="2.2" style="{style}"/>'
+        return f'<circle cx="{x:g}" cy="{-y:g}" r="2.2" {look}/>'
     points = " ".join(f"{x:g},{-y:g}" for x, y in stroke.points)
     tag = "polygon" if stroke.sort in CLOSED else "polyline"
     heads = ""
     if stroke.sort == "arrow":
         heads = _head(stroke.points[1], stroke.points[0]) + _head(stroke.points[-2], stroke.points[-1])
-    return f'<{tag} points="{points}" style="{style}"/>{heads}'
+    return f'<{tag} points="{points}" {look}/>{heads}'
 
 
 def _head(start: Point, tip: Point) -> str:

@@ -1,0 +1,37 @@
+"""How each measurement is taken: a sheet for every field of the boat form, with its picture."""
+
+from __future__ import annotations
+
+from fastapi import APIRouter, Request
+from starlette.responses import Response
+
+from service.core.boat import how_to_measure
+from service.core.reading.gaps import KEY_FIELDS
+from service.core.reading.pictures import PICTURES, picture_of
+from service.web.boat_fields import UNITS, Spec, groups, named
+from service.web.enquiry_page import drawn
+from service.web.faults import NotFound
+from service.web.pages import page
+from service.web.who import Anyone
+
+routes = APIRouter(prefix="/help")
+
+
+def fields() -> dict[str, Spec]:
+    """Return the fields that have a sheet, by name: those with words or a picture of how they are measured."""
+    every = {spec.path: spec for _, _, specs in groups() for spec in specs}
+    every |= {path: Spec(path, "text") for path in PICTURES if path not in every}
+    return {path: spec for path, spec in every.items() if how_to_measure(path) or picture_of(path)}
+
+
+@routes.get("/{field}")
+def show(request: Request, by: Anyone, field: str) -> Response:  # noqa: ARG001 - whoever is signed in
+    """Show how one field is measured."""
+    spec = fields().get(field)
+    if spec is None:
+        raise NotFound("No such measurement is on the boat form.")
+    picture, others = picture_of(field), [(path, named(path)) for path in fields() if path != field]
+    return page(
+        request, "enquiries/help.html", field=field, name=named(field), how=how_to_measure(field), picture=picture,
+        drawn=drawn, why=KEY_FIELDS.get(field), unit=UNITS.get(spec.sort), others=others,
+    )  # fmt: skip
