@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import json
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -10,6 +12,14 @@ import pytest
 from tests.cli.conftest import Database, Run
 
 AS_OF = ("--as-of", "2026-01-15")
+LARGE = ("numba", "scipy", "pandas", "statsmodels", "matplotlib", "reportlab")
+"""Libraries that take longest to load; a report begins to count before it loads those it needs."""
+
+
+def test_nothing_large_is_loaded_before_a_report_counts() -> None:
+    ask = f"import sys, service.cli.main, service.cli.reports; print(*[m for m in {LARGE} if m in sys.modules])"
+    ran = subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True, check=True)  # noqa: S603 - our own
+    assert ran.stdout.split() == []
 
 
 def test_accuracy_prints_a_page_and_writes_every_format(run: Run, database: Database, tmp_path: Path) -> None:
