@@ -175,7 +175,7 @@ def _series(axes: Axes, table: Table, plot: Plot) -> None:
 def _calibration(axes: Axes, table: Table, plot: Plot) -> None:
     said, true = _numbers(table, plot.label), _numbers(table, plot.value)
     axes.plot([0, 1], [0, 1], color=FAINT, linewidth=0.8, dashes=(5, 4), zorder=1)
-    axes.text(0.97, 0.93, "as said", ha="right", fontsize=8, color=OTHERS)
+    axes.text(0.99, 0.84, "as said", ha="right", fontsize=8, color=OTHERS)
     for x, y, low, high in zip(said, true, _numbers(table, plot.low), _numbers(table, plot.high), strict=False):
         axes.plot([x, x], [low, high], color=INK, linewidth=0.9, zorder=2)
         axes.scatter([x], [y], s=34, facecolor=INK, edgecolor="white", linewidth=0.8, zorder=3, clip_on=False)
