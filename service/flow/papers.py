@@ -118,10 +118,10 @@ def _html(made: Material) -> bytes:
 
 def _mail(made: Material) -> bytes:
     contact = made.answer.form.contact
-    return write_eml(made.draft, Recipient(contact.name, contact.email), _thread(made.enquiry))
+    return write_eml(made.draft, Recipient(contact.name, contact.email), thread_of(made.enquiry))
 
 
-def _thread(enquiry: Enquiry | None) -> Thread | None:
+def thread_of(enquiry: Enquiry | None) -> Thread | None:
     """Return the mail an enquiry came as, None where it came another way. A mail's text begins with its subject."""
     if enquiry is None or enquiry.message_id is None:
         return None

@@ -36,4 +36,29 @@ WALKS: dict[tuple[str, str], Walk] = {
         for what in ("form", "hull", "undo", "back", "close", "reopen", "note", "asker")
     },
     ("GET", "/help/{field}"): Walk(ANYONE, "/desk/help/transom.rake_deg"),
+    ("GET", "/enquiries/{enquiry_id}/fits"): Walk(SELLING, "/desk/enquiries/{enquiry}/fits", other=True),
+    ("GET", "/enquiries/{enquiry_id}/fits/{rank}/stern.svg"): Walk(
+        SELLING, "/desk/enquiries/{enquiry}/fits/1/stern.svg", other=True
+    ),
+    ("POST", "/enquiries/{enquiry_id}/try"): Walk(SELLING, "/desk/enquiries/{enquiry}/try", other=True),
+    ("POST", "/enquiries/{enquiry_id}/keep"): Walk(SELLING, "/desk/enquiries/{enquiry}/keep", other=True),
+    ("POST", "/enquiries/{enquiry_id}/place"): Walk(SELLING, "/desk/enquiries/{enquiry}/place", other=True),
+    ("POST", "/enquiries/{enquiry_id}/ask"): Walk(SELLING, "/desk/enquiries/{enquiry}/ask", other=True),
+    ("POST", "/enquiries/{enquiry_id}/send"): Walk(SELLING, "/desk/enquiries/{enquiry}/send", other=True),
+    ("POST", "/enquiries/{enquiry_id}/reply.eml"): Walk(SELLING, "/desk/enquiries/{enquiry}/reply.eml", other=True),
+    ("POST", "/enquiries/{enquiry_id}/letters/{step}/undo"): Walk(
+        SELLING, "/desk/enquiries/{enquiry}/letters/1/undo", other=True
+    ),
+    ("GET", "/enquiries/{enquiry_id}/papers/{name}"): Walk(
+        SELLING, "/desk/enquiries/{enquiry}/papers/stern.svg", other=True
+    ),
+    ("GET", "/enquiries/{enquiry_id}/answers/{answer_id}"): Walk(
+        SELLING, "/desk/enquiries/{enquiry}/answers/{answer}", other=True
+    ),
+    ("GET", "/enquiries/{enquiry_id}/answers/{answer_id}/papers/{name}"): Walk(
+        SELLING, "/desk/enquiries/{enquiry}/answers/{answer}/papers/stern.svg", other=True
+    ),
+    ("POST", "/enquiries/{enquiry_id}/answers/{answer_id}/copy"): Walk(
+        SELLING, "/desk/enquiries/{enquiry}/answers/{answer}/copy", other=True
+    ),
 }

@@ -26,7 +26,7 @@ def reply(answer: Answer, speech: Speech) -> Draft:
     full = tuple(block for block in blocks if block.paragraphs or block.lists)
     boat = called(answer)
     subject = speech.say("reply-subject", boat=boat) if boat else speech.say("reply-subject-bare")
-    return Draft(speech.language, subject, _greeting(answer, speech), full, _closing(speech))
+    return Draft(speech.language, subject, greeting(answer, speech), full, closing(speech))
 
 
 def called(answer: Answer) -> str:
@@ -35,12 +35,14 @@ def called(answer: Answer) -> str:
     return str(hull.model) if hull is not None and hull.model is not None else (answer.form.boat.model or "")
 
 
-def _greeting(answer: Answer, speech: Speech) -> str:
+def greeting(answer: Answer, speech: Speech) -> str:
+    """Return how whoever asked is greeted."""
     name = " ".join((answer.form.contact.name or "").split())
     return speech.say("reply-hello-name", name=name) if name else speech.say("reply-hello")
 
 
-def _closing(speech: Speech) -> tuple[str, ...]:
+def closing(speech: Speech) -> tuple[str, ...]:
+    """Return the last lines of a letter."""
     return speech.say("reply-regards"), speech.say("reply-desk")
 
 

@@ -48,6 +48,32 @@ def write_eml(draft: Draft, to: Recipient, thread: Thread | None = None) -> byte
 
     An address that is none is left out of `To` (the mail program will ask for one); the name is in the greeting.
     """
+    return _mail((draft.subject, as_text(draft), write_html(draft), draft.language), to, thread)
+
+
+@dataclass(frozen=True)
+class Worded:
+    """A letter in somebody's own words: `language` as a BCP 47 tag, paragraphs apart by empty lines."""
+
+    language: str
+    subject: str
+    text: str
+
+
+def write_words(letter: Worded, to: Recipient, thread: Thread | None = None) -> bytes:
+    """Return a letter as somebody worded it as a mail, in every respect like a draft."""
+    parts = [
+        escape(part.strip("\n")).replace("\n", "<br>\n") for part in re.split(r"\n\s*\n", letter.text) if part.strip()
+    ]
+    body = "\n".join(f"<p>{part}</p>" for part in parts)
+    return _mail(
+        (letter.subject, letter.text, _page(letter.subject, letter.language, body), letter.language), to, thread
+    )
+
+
+def _mail(said: tuple[str, str, str, str], to: Recipient, thread: Thread | None) -> bytes:
+    """Return a mail of subject, text, HTML and language."""
+    subject, words, html, language = said
     mail = EmailMessage(policy=SMTP)
     mail["X-Unsent"] = "1"
     address = _address(to)
@@ -55,15 +81,15 @@ def write_eml(draft: Draft, to: Recipient, thread: Thread | None = None) -> byte
         mail["To"] = address
     answered = one_line(thread.subject) if thread and thread.subject else ""
     mail["Subject"] = (
-        (answered if answered.lower().startswith("re:") else f"Re: {answered}") if answered else one_line(draft.subject)
+        (answered if answered.lower().startswith("re:") else f"Re: {answered}") if answered else one_line(subject)
     )
     if thread and _ID.fullmatch(thread.message_id):
         mail["In-Reply-To"] = thread.message_id
         mail["References"] = thread.message_id
-    text = as_text(draft) + "\n"
+    text = words + "\n"
     mail.set_content(text, cte="quoted-printable")
-    mail.add_alternative(write_html(draft), subtype="html", cte="quoted-printable")
-    mail["Content-Language"] = draft.language
+    mail.add_alternative(html, subtype="html", cte="quoted-printable")
+    mail["Content-Language"] = language
     mail.set_boundary("part-" + hashlib.sha256(text.encode("utf-8", "replace")).hexdigest()[:32])
     return mail.as_bytes()
 
@@ -75,9 +101,13 @@ def write_html(draft: Draft) -> str:
         *(line for block in draft.blocks for line in _block(block)),
         f"<p>{'<br>'.join(map(escape, draft.closing))}</p>",
     ])  # fmt: skip
+    return _page(draft.subject, draft.language, body)
+
+
+def _page(subject: str, language: str, body: str) -> str:
     return (
-        f'<!DOCTYPE html>\n<html lang="{escape(draft.language)}">\n<head><meta charset="utf-8">'
-        f"<title>{escape(draft.subject)}</title><style>{_STYLE}</style></head>\n<body>\n{body}\n</body>\n</html>\n"
+        f'<!DOCTYPE html>\n<html lang="{escape(language)}">\n<head><meta charset="utf-8">'
+        f"<title>{escape(subject)}</title><style>{_STYLE}</style></head>\n<body>\n{body}\n</body>\n</html>\n"
     )
 
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
 from typing import Literal
 from xml.sax.saxutils import escape
 
@@ -33,6 +35,29 @@ WIDE = 281.0
 WORDS = 30.0
 """What figures and words beside a view take of its width at least (mm)."""
 FACES = "'DejaVu Sans','Bitstream Vera Sans',Verdana,sans-serif"
+
+
+def _marks() -> dict[str, dict[str, str]]:
+    """Return what each kind of mark is drawn with, in the words that CSS and SVG attributes share."""
+    found = {
+        str(layer): {"fill": ink.fill or "none", "stroke": ink.stroke, "stroke-width": f"{ink.weight:g}"}
+        | ({"stroke-dasharray": " ".join(f"{d:g}" for d in ink.dashes)} if ink.dashes else {})
+        for layer, ink in INKS.items()
+    }
+    return found | {
+        "open": {"fill": "none"},
+        "hatch": {"fill": "none", "stroke": "#555", "stroke-width": f"{HATCH_WEIGHT:g}"},
+        "cross": {"fill": "none", "stroke": INKS["clash"].stroke, "stroke-width": f"{CLASH_WEIGHT:g}"},
+    }
+
+
+MARKS = _marks()
+_LETTERS = {
+    "bold": {"font-weight": "bold"},
+    "wrong": {"fill": INKS["clash"].stroke},
+    "blank": {"fill": "#fff"},
+    "dot": {"fill": "#222"},
+}
 
 
 def write_view(view: View, heading: str) -> str:
@@ -103,20 +128,55 @@ def _open(wide: float, high: float, heading: str, views: Sequence[View]) -> str:
 
 def _style() -> str:
     rules = [
-        f".{layer}{{fill:{ink.fill or 'none'};stroke:{ink.stroke};stroke-width:{ink.weight:g}"
-        + (f";stroke-dasharray:{' '.join(f'{d:g}' for d in ink.dashes)}" if ink.dashes else "")
-        + "}"
-        for layer, ink in INKS.items()
+        f".{kind}{{{';'.join(f'{name}:{value}' for name, value in drawn.items())}}}" for kind, drawn in MARKS.items()
     ]
     rules += [
-        ".open{fill:none}",
-        f".hatch{{fill:none;stroke:#555;stroke-width:{HATCH_WEIGHT:g}}}",
-        f".cross{{fill:none;stroke:{INKS['clash'].stroke};stroke-width:{CLASH_WEIGHT:g}}}",
         f"text{{font-family:{FACES};fill:#111;stroke:none}}",
         f".bold,.head{{font-weight:bold}}.head{{font-size:{HEAD:g}px}}.body{{font-size:{BODY:g}px}}",
         f".wrong{{fill:{INKS['clash'].stroke}}}.blank{{fill:#fff}}.dot{{fill:#222}}",
     ]
     return "\n".join(rules)
+
+
+@dataclass(frozen=True)
+class Inline:
+    """A view to stand within a page: SVG without any style, and where things are in it.
+
+    What is at (0, 0) of the view stands at (`x0`, `y0`) of the SVG's own lengths, y down, `scale` of them for one mm.
+    """
+
+    svg: str
+    x0: float
+    y0: float
+    scale: float
+    wide: float
+    high: float
+
+
+def inline_view(view: View, name: str) -> Inline:
+    """Return one view for a page that forbids styles: each mark carries what it is drawn with as attributes.
+
+    `name` is what the picture is called there, and tells its ids from those of others.
+    """
+    laid = fitted(view, *ROOM)
+    wide, high = laid.size[0] + EDGE, laid.size[1] + EDGE
+    x0, y0 = EDGE / 2 - laid.box[0] * laid.scale, EDGE / 2 + laid.box[3] * laid.scale
+    body = _IN_TAG.sub(lambda found: f"{found[1]} {_attributes(found[2].split())}", "\n".join(_view(laid, x0, y0)))
+    svg = (
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {wide:.1f} {high:.1f}" role="img" aria-label="'
+        f'{escape(_clean(f"{name}. {view.says}"), {chr(34): "&quot;"})}" font-family="{FACES}" fill="#111">'
+        f'<rect width="{wide:.1f}" height="{high:.1f}" fill="#fff"/>\n{body}\n</svg>'
+    )
+    return Inline(svg, x0, y0, laid.scale, wide, high)
+
+
+_IN_TAG = re.compile(r'(<[a-z]+[^<>]*?) class="([a-z ]+)"')
+"""A mark's class. Words of people stand between marks, never in them, and hold no < there."""
+
+
+def _attributes(kinds: Sequence[str]) -> str:
+    drawn = {name: value for kind in kinds for name, value in _LETTERS.get(kind, MARKS.get(kind, {})).items()}
+    return " ".join(f'{name}="{value}"' for name, value in drawn.items())
 
 
 def _view(laid: Laid, x0: float, y0: float) -> Iterator[str]:
