@@ -9,11 +9,8 @@ from importlib import import_module
 
 from typer import Typer
 
-from service.cli import faults
-from service.cli.options import group
-
 PROGRAM = "transom"
-STOPPED = 130
+DONE, STOPPED = 0, 130
 MANY = 100_000
 """Values made before the collector of reference cycles looks: loading makes hundreds of thousands that all stay."""
 
@@ -47,6 +44,8 @@ COMMANDS: Mapping[str, tuple[str, str]] = {
 
 def program(arguments: Sequence[str] = ()) -> Typer:
     """Return the command line as far as `arguments` need it: the command that comes first; all where none does."""
+    from service.cli.options import group  # noqa: PLC0415 - it opens databases, which takes much to be loaded
+
     named = arguments[0] if arguments else ""
     app = group(
         "From an enquiry to a configuration that fits: which boat, what her sisters carry, what fits, what to ask."
@@ -71,15 +70,17 @@ def status(arguments: Sequence[str]) -> int:
     try:
         program(arguments)(list(arguments), prog_name=PROGRAM)
     except SystemExit as end:
-        return end.code if isinstance(end.code, int) else faults.DONE
+        return end.code if isinstance(end.code, int) else DONE
     except KeyboardInterrupt:
         return STOPPED
     except Exception as error:  # noqa: BLE001 - whatever went wrong is told in one line, with its own exit status
+        from service.cli import faults  # noqa: PLC0415 - it knows the errors of all parts, and most calls end without one
+
         return faults.tell(error)
-    return faults.DONE
+    return DONE
 
 
 def run() -> None:
-    """Run the command line of this process."""
+    """Run the command line of this process. Nothing large has been loaded before."""
     gc.set_threshold(MANY)
     sys.exit(status(sys.argv[1:]))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Container, Iterator
 from dataclasses import dataclass
 from functools import cached_property, partial
 
@@ -81,10 +81,11 @@ def draw_files(uow: UnitOfWork, answer: Answer) -> tuple[Drawn, ...]:
     return () if shown is None else tuple(files_of(shown))
 
 
-def files_of(shown: Drawing) -> Iterator[Drawn]:
-    """Yield every drawing as a file, as it is asked for."""
+def files_of(shown: Drawing, names: Container[str] | None = None) -> Iterator[Drawn]:
+    """Yield every drawing as a file, or those that are named, as it is asked for."""
     for name, (media, make) in _makers(shown).items():
-        yield Drawn(name, media, make())
+        if names is None or name in names:
+            yield Drawn(name, media, make())
 
 
 def draw_file(uow: UnitOfWork, answer: Answer, name: str) -> Drawn | None:

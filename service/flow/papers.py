@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterator, Mapping
 from dataclasses import dataclass
 
 from service.core.answer import Answer, Draft, Suggestion, as_text, reply
@@ -12,6 +12,7 @@ from service.core.catalogue import Catalogue
 from service.core.drawing.lengths import on_letter
 from service.files.read.messages import speak
 from service.files.write.eml import Recipient, Thread, write_eml, write_html
+from service.flow.beside import beside
 from service.flow.draw import Drawing, draw_file, drawing_of, files_of
 from service.store.enquiries import Enquiry
 from service.store.unit import UnitOfWork
@@ -62,8 +63,18 @@ class Material:
 def papers(uow: UnitOfWork, answer: Answer, *, language: str | None = None) -> Iterator[Paper]:
     """Yield every paper of an answer, in the order of `NAMES`; what there is nothing to put on is left out."""
     made = _material(uow, answer, language)
-    drawn = {one.name: one for one in files_of(made.shown)} if made.shown else {}
-    for name in NAMES:
+    if made.shown is not None:
+        _ = made.shown.views  # both need them
+    aside = beside(lambda: tuple(_named(made, PDFS)))
+    here = {one.name: one for one in _named(made, [name for name in NAMES if name not in PDFS])}
+    found = here | {one.name: one for one in aside()}
+    yield from (found[name] for name in NAMES if name in found)
+
+
+def _named(made: Material, names: Collection[str]) -> Iterator[Paper]:
+    """Yield those papers of the material that are named, in the order of `names`."""
+    drawn = {one.name: one for one in files_of(made.shown, names)} if made.shown else {}
+    for name in names:
         one = drawn.get(name)
         found = Paper(one.name, one.media, one.content) if one else _made(made, name) if name in _MAKERS else None
         if found is not None:
@@ -177,3 +188,5 @@ _MAKERS: Mapping[str, tuple[str, Callable[[Material], bytes | None]]] = {
     "packing.xlsx": ("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", _packed("packing_xlsx")),
 }
 NAMES = (*_MAKERS, *DRAWINGS)
+PDFS = ("sheet.pdf", "packing.pdf", "template.pdf")
+"""Half of the work: what is set in pages, whose writer is large."""
