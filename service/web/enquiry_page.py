@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from itertools import groupby
 from typing import Any
 
 from service.core.boat import METHODS, get, how_to_measure, is_path
@@ -19,6 +20,7 @@ from service.web.boat_fields import LISTS, UNITS, Spec, groups, named, row_specs
 from service.web.enquiry_words import candidates, doubt_said, facts, history, written, years
 
 SPARE_ROWS = 1
+_RARE = ("swept_to", "size_mm", "note", "number", "present")
 FROM = {"sister_ships": "sister ships", "neighbours": "similar boats", "prior": "what is usual"}
 
 
@@ -48,6 +50,11 @@ class Entry:
         return UNITS.get(self.spec.sort, "")
 
     @property
+    def stands(self) -> bool:
+        """Say whether something of it is known, missing or wrong."""
+        return bool(self.value or self.missing or self.filled or self.trouble)
+
+    @property
     def help(self) -> str | None:
         """Return how it is measured."""
         return how_to_measure(self.name) if is_path(self.name) else None
@@ -71,9 +78,29 @@ class Row:
     trouble: str | None
 
     @property
-    def swept(self) -> bool:
-        """Say whether it is known where it ends up."""
-        return any(entry.value or entry.trouble for entry in self.entries if "swept_to" in entry.name)
+    def cells(self) -> tuple[tuple[Entry, ...], ...]:
+        """Return what is asked of nearly every row: single fields, and the two ends of a span together."""
+        return self._cells(rare=False)
+
+    @property
+    def rare(self) -> tuple[tuple[Entry, ...], ...]:
+        """Return what is seldom said."""
+        return self._cells(rare=True)
+
+    @property
+    def rare_said(self) -> bool:
+        """Say whether any of that was said."""
+        return any(entry.value or entry.trouble for cell in self.rare for entry in cell)
+
+    @property
+    def said(self) -> bool:
+        """Say whether anything of it was."""
+        return any(entry.value or entry.trouble for entry in self.entries)
+
+    def _cells(self, *, rare: bool) -> tuple[tuple[Entry, ...], ...]:
+        wanted = [entry for entry in self.entries if entry.spec.path.startswith(_RARE) == rare]
+        spans = groupby(wanted, key=lambda entry: entry.name.removesuffix("[0]").removesuffix("[1]"))
+        return tuple(tuple(ends) for _, ends in spans)
 
 
 @dataclass(frozen=True)
@@ -86,6 +113,16 @@ class Group:
     trouble: str | None
     lists: tuple[tuple[str, tuple[Row, ...]], ...] = ()
     missing: str | None = None
+
+    @property
+    def first(self) -> tuple[Entry, ...]:
+        """Return the fields of which something is known, missing or wrong."""
+        return tuple(entry for entry in self.entries if entry.stands)
+
+    @property
+    def further(self) -> tuple[Entry, ...]:
+        """Return the other fields."""
+        return tuple(entry for entry in self.entries if not entry.stands)
 
     @property
     def told(self) -> str:
@@ -124,7 +161,7 @@ def view(
         "candidates": candidates(got.hull, model, more.get("found")), "choosing": False, "hull_query": "", "hull_trouble": None,
         "asker": {key: value or "" for key, value in enquiry.form.contact.model_dump().items()}, "asker_trouble": defaultdict(str),
         "named": named, "written": written, "facts": facts, "years": years, "doubt_said": doubt_said, "id_of": id_of,
-        "drawn": drawn,
+        "drawn": drawn, "typing": sent is not None,
     }  # fmt: skip
     return usual | more
 
