@@ -4,6 +4,10 @@ from __future__ import annotations
 
 import io
 import math
+import os
+import subprocess
+import sys
+from pathlib import Path
 
 import pytest
 from ezdxf import filemanagement, units
@@ -15,6 +19,7 @@ from service.files.write.dxf import layer_name, write_dxf
 from tests.support.boats import boat
 from tests.support.drawn import Case, random_case, rng, set_near
 
+TOP = Path(__file__).resolve().parents[2]
 SMALL = 0.01
 SEEDS = (5, 8)
 
@@ -81,6 +86,24 @@ def test_each_dimension_brings_its_own_lines() -> None:
 def test_the_same_views_give_the_same_bytes() -> None:
     case = random_case(8)
     assert write_dxf(case.views(), "Argo") == write_dxf(case.views(), "Argo")
+
+
+_WRITE = """
+import hashlib
+from service.files.write.dxf import write_dxf
+from tests.support.drawn import random_case
+print(hashlib.sha256(write_dxf(random_case(8).views(), "Argo")).hexdigest())
+"""
+
+
+def test_every_process_writes_the_same_bytes() -> None:
+    def elsewhere(seed: str) -> str:
+        """Write in a process in which sets have another order."""
+        environment = {**os.environ, "PYTHONHASHSEED": seed}
+        command = [sys.executable, "-c", _WRITE]
+        return subprocess.run(command, cwd=TOP, env=environment, capture_output=True, text=True, check=True).stdout  # noqa: S603 - this very Python
+
+    assert elsewhere("1") == elsewhere("4"), "before the order was set, these two differed"
 
 
 @pytest.mark.parametrize("name", ["Ναυσικά Чайка 日本丸", "100 %%u ^ done", ""])

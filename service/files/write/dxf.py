@@ -68,6 +68,8 @@ def write_dxf(views: Sequence[View], title: str) -> bytes:
     space.add_text(_clean(title), dxfattribs={"layer": "NOTE", "style": STYLE, "height": 60.0}).set_placement(
         (0.0, top + GAP / 4)
     )
+    doc.classes.add_required_classes(doc.dxfversion)  # as writing does, in the order of a set: another in each process
+    doc.classes.classes = dict(sorted(doc.classes.classes.items()))
     out = io.StringIO()
     doc.write(out)
     return out.getvalue().encode("utf-8", "replace")
