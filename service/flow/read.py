@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from service.core.answer.questions import of_reading
 from service.core.boat import BoatForm
 from service.core.reading import Reading, read
+from service.core.reading.gaps import gaps
 from service.core.reading.letter import Letter
 from service.files.read.enquiry import read_enquiry
+from service.files.read.messages import speak
 from service.store.enquiries import Enquiry
 from service.store.unit import UnitOfWork
 
@@ -22,7 +25,7 @@ def read_file(uow: UnitOfWork | None, data: bytes, name: str) -> Reading:
 def from_letter(uow: UnitOfWork | None, letter: Letter) -> Reading:
     """Return the reading of a letter, with the registry's names to look for."""
     names = [] if uow is None else [name for hull in uow.hulls.all() for name in (hull.model, str(hull), *hull.aliases)]
-    return read(letter, known_models=names)
+    return _asking(read(letter, known_models=names))
 
 
 def reading_of(uow: UnitOfWork, enquiry: Enquiry) -> Reading:
@@ -40,6 +43,17 @@ def reading_of(uow: UnitOfWork, enquiry: Enquiry) -> Reading:
 
 def from_form(form: BoatForm) -> Reading:
     """Return a boat form as a reading: nothing was interpreted, so nothing is in evidence."""
-    return Reading(
-        is_enquiry=True, kind="enquiry", language=form.enquiry.language, text="", boats=1, form=form, forms=(form,)
-    )
+    return _asking(
+        Reading(
+            is_enquiry=True, kind="enquiry", language=form.enquiry.language, text="", boats=1, form=form, forms=(form,),
+            missing=gaps(form),
+        )
+    )  # fmt: skip
+
+
+def _asking(reading: Reading) -> Reading:
+    """Return the reading with its questions, in the writer's language and measures."""
+    asked = of_reading(reading)
+    country = reading.form.enquiry.country if reading.form else None
+    theirs = speak(reading.language, country)
+    return reading.model_copy(update={"questions": tuple(map(theirs.sentence, asked.values())), "asks": tuple(asked)})

@@ -12,7 +12,7 @@ from service.core.answer.speech import Amount, Said, mm, said
 from service.core.boat import BoatForm
 from service.core.fit import Boats, Fitted
 from service.core.hulls import HullDecision
-from service.core.reading.shape import Doubt
+from service.core.reading.shape import Doubt, Reading
 
 MOST_QUESTIONS = 3
 BINS = 5
@@ -111,8 +111,27 @@ def ask(
     return tuple(alone.values())[:MOST_QUESTIONS]
 
 
+def of_reading(reading: Reading) -> dict[str, Said]:
+    """Return at most three questions by the field they ask for, before anything is fitted.
+
+    First what the message left in doubt, then what is missing, in the order of the reading; of several boats about the first.
+    """
+    if reading.form is None:
+        return {}
+    key_fields = {one.field for one in reading.missing}
+    asked: dict[str, Said] = {}
+    for doubt in reading.doubts if reading.boats == 1 else ():
+        if doubt.why in WORTH_A_WORD and doubt.field in key_fields:
+            asked.setdefault(doubt.field, of_doubt(reading.form, doubt))
+    for one in reading.missing:
+        asked.setdefault(one.field, question(reading.form, one.field))
+    return dict(list(asked.items())[:MOST_QUESTIONS])
+
+
 def question(form: BoatForm, field: str) -> Said:
     """Return the question for a field: what, how it is measured, and how exactly."""
+    if field == "obstacles":
+        return said("ask-obstacles", exact=mm(EXACT["obstacle_mm"]))
     if field.startswith("obstacles["):
         return said("ask-obstacle", thing=labels.thing_at(form, field), exact=mm(EXACT["obstacle_mm"]))
     if field not in EXACT:

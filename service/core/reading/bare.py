@@ -6,29 +6,37 @@ import re
 from math import atan2, degrees
 
 from service.core.reading.claims import RANGES, Claim, Notes
-from service.core.reading.measures import rake_sign
+from service.core.reading.lean import rake_sign
 from service.core.reading.sheet import Clause, Sheet
-from service.core.reading.view import view
+from service.core.reading.view import is_thing, view
 from service.core.units import Found, Quantity, parse
 
 _BEHIND = re.compile(r"[ \t]{0,3}[:=]?[ \t]{0,3}(\d{1,5}(?:[.,]\d{1,2})?)(?=[ \t]*(?:$|[\n;)]|[,.](?:\s|$)))")
-UNITS = ("mm", "cm", "m", "in", "ft")
+METRIC = ("mm", "cm", "m")
+UNITS = (*METRIC, "in", "ft")
+IMPERIAL = frozenset({"in", "ft"})
+_AHEAD = re.compile(r"(?<![\d.,])(\d{1,2}[.,]\d{1,2})[ ]$")
+LONG = 8
 LABELS = {"LOA": "boat.loa_mm", "BEAM": "boat.beam_mm", "DRAFT": "boat.draft_mm", "LWL": "boat.lwl_mm"}
 PAIR = 2
 
 
 def read_bare(sheet: Sheet, notes: Notes) -> None:
     """Add a claim for a bare number behind a label where one unit alone makes sense, else a doubt."""
+    written = {f.read.unit for c in sheet.clauses for f in c.found if isinstance(f.read, Quantity)}
+    units = METRIC if written & set(METRIC) and not written & IMPERIAL else UNITS  # a letter keeps to one tape
     for clause in sheet.clauses:
         if clause.foreign or "OTHER_BOAT" in clause.concepts:
             continue
         for mark in clause.marks:
             match = _BEHIND.match(sheet.clean, mark.end, clause.end)
+            if mark.concept == "LENGTH" and match is None:  # "10,40 lang"
+                match = _AHEAD.search(sheet.clean, max(clause.start, mark.start - LONG), mark.start)
             name = _field(clause, mark.concept) if match else None
             if match is None or name is None:
                 continue
             low, high = RANGES[name]
-            read = [parse(f"{match[1]} {unit}", "length") for unit in UNITS]
+            read = [parse(f"{match[1]} {unit}", "length") for unit in units]
             values = tuple(q.value for q in read if isinstance(q, Quantity) and low <= q.value <= high)
             if len(values) == 1:
                 notes.claims.append(Claim(name, values[0], match.start(1), match.end(1), clause.depth, 0.6))
@@ -46,6 +54,8 @@ def _field(clause: Clause, concept: str) -> str | None:
         and not clause.concepts & {"BOTTOM", "WIDTH"}
     ):
         return "transom.top_height_mm"
+    if concept == "LENGTH" and not any(is_thing(c) and c != "BOAT" for c in clause.concepts):
+        return LABELS["LOA"]
     return LABELS.get(concept)
 
 
@@ -66,6 +76,27 @@ def read_slope(sheet: Sheet, notes: Notes) -> None:
             start, end = min(down.start, across.start), max(down.end, across.end)
             notes.claims.append(Claim("transom.rake_deg", value, start, end, clause.depth, 0.7))
             notes.claims.append(Claim("boat.stern", "raked" if sign > 0 else "reverse", start, end, clause.depth, 0.7))
+
+
+def read_offset(sheet: Sheet, notes: Notes) -> None:
+    """Add a rake told as how much further aft or forward the top edge lies, where both edges' heights are said."""
+    heights = [
+        {c.value for c in notes.claims if c.field == f"transom.{edge}_height_mm" and isinstance(c.value, float)}
+        for edge in ("top", "bottom")
+    ]
+    if any(len(values) != 1 for values in heights) or any(c.field == "transom.rake_deg" for c in notes.claims):
+        return
+    down = heights[0].pop() - heights[1].pop()
+    for clause in sheet.clauses:
+        lengths = [f for f in clause.found if f.dimension == "length"]
+        edges = {"TOP", "BOTTOM"} <= clause.concepts and not clause.concepts & {"WATER", "RUDDER", "TRAILING", "THICK"}
+        sign = rake_sign(clause)
+        if not edges or sign is None or len(lengths) != 1 or clause.foreign or "OTHER_BOAT" in clause.concepts:
+            continue
+        value = round(sign * degrees(atan2(_mm(lengths[0]), down)), 2)
+        if down > 0 and abs(value) <= RANGES["transom.rake_deg"][1]:
+            start, end = lengths[0].start, lengths[0].end
+            notes.claims.append(Claim("transom.rake_deg", value, start, end, clause.depth, 0.7))
 
 
 def _role(sheet: Sheet, clause: Clause, found: Found) -> str | None:

@@ -43,7 +43,7 @@ def _line_start(sheet: Sheet, at: int) -> int:
 def _is_heading(sheet: Sheet, named: Named) -> bool:
     start = _line_start(sheet, named.start)
     end = sheet.clean.find("\n", named.end)
-    line = sheet.clean[start : end if end >= 0 else None]
+    line = sheet.clean[start : min(end if end >= 0 else named.clause.end, named.clause.end)]
     return start >= sheet.subject_end and len(line) <= HEAD_LENGTH and named.start - start <= HEAD_LENGTH // 3
 
 

@@ -18,6 +18,7 @@ _BESIDE = re.compile(r"(?:[(,]|,[ \t][^\W\d]{1,9})\s{0,3}$")
 _ARTICLE = re.compile(r"\b(?:a|an|my|our)\s$")
 _CENTURY = 1900
 NEAR_NAME = 12
+TOUCHES = 3
 LEAST = 800.0
 
 
@@ -52,6 +53,7 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
         named = [n for n in boat if n.start < match.start() and (n.clause is clause or n.clause is clause.parent)]
         beside = bool(named) and full and bool(_BESIDE.search(before))
         beside = beside or (full and any(_FROM.fullmatch(sheet.clean, n.end, match.start()) for n in named))
+        beside = beside or (full and any(_touches(sheet.clean, n, match.start(), match.end()) for n in boat))
         after = sheet.clean[match.end() : match.end() + 14].split()
         article = full and bool(_ARTICLE.search(before)) and bool(after) and _boat_word(clause, match.end())
         near = bool(named) or any(n.clause.paragraph == clause.paragraph for n in boat) or clause.shaped
@@ -60,13 +62,19 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
     return found
 
 
+def _touches(clean: str, name: Named, start: int, end: int) -> bool:
+    """Say whether nothing but a mark stands between: "a 1991 Orlan 35", "a Grindle 28? 1979, bilge keels"."""
+    between = clean[end : name.start] if end <= name.start else clean[name.end : start]
+    return len(between) <= TOUCHES and not between.strip(" ,.?(") and bool(between.strip("\n"))
+
+
 def _boat_word(clause: Clause, at: int) -> bool:
     return any(0 <= m.start - at <= NEAR_NAME and (m.concept == "BOAT" or is_thing(m.concept)) for m in clause.marks)
 
 
 def _beside_name(clause: Clause, boat: list[Named]) -> list[Claim]:
     """Read "Corvane 33, 1984, 5.2 t" and "a Corvane 33, 9.98 m long": what stands with the name is the boat's."""
-    names = [n for n in boat if n.clause is clause]
+    names = [n for n in boat if n.clause is clause or (n.clause is clause.parent and n.end < clause.start)]
     things = {m.concept for m in clause.marks if is_thing(m.concept) and m.concept not in ("BOAT", "RUDDER", "TRANSOM")}
     found: list[Claim] = []
     if not names or things or "DISPLACEMENT" in clause.concepts:
@@ -76,6 +84,10 @@ def _beside_name(clause: Clause, boat: list[Named]) -> list[Claim]:
         if piece.start < names[0].end or piece.shared:
             continue
         long = piece.dimension == "length" and after is not None and after.concept == "LENGTH"
+        first = (
+            clause.parent is not None and piece is clause.found[0] and not clause.marks
+        )  # "Corvane 33 (9.98 m, 5 t)"
+        long = long or (piece.dimension == "length" and first)
         name = "boat.displacement_kg" if piece.dimension == "mass" else "boat.loa_mm" if long else None
         values = tuple(v for v in plausible(name, piece) if v >= LEAST) if name else ()
         if name and len(values) == 1:

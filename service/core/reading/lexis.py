@@ -11,6 +11,7 @@ import unicodedata
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
+from typing import NamedTuple
 
 _LETTERS = {"ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "ł": "l", "đ": "d", "’": "'"}  # noqa: RUF001 - as people write it
 _WORD = re.compile(r"[^\W\d_]+(?:['\u2019][^\W\d_]+)*")
@@ -20,15 +21,15 @@ _ELISIONS = "l d qu n s j c m t dell all dall sull nell un"
 _ELIDED = frozenset(_ELISIONS.split())
 
 
-@dataclass(frozen=True)
-class Word:
+class Word(NamedTuple):
+    """A word, folded, at [start, end)."""
+
     fold: str
     start: int
     end: int
 
 
-@dataclass(frozen=True)
-class Mark:
+class Mark(NamedTuple):
     """A concept in the text at [start, end)."""
 
     concept: str

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 from service.core.reading.claims import Claim, Notes, plausible
 from service.core.reading.hedges import Hedge, middle
+from service.core.reading.lean import rake_sign
 from service.core.reading.shape import Why
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import View, denied, is_obstacle, is_thing, view
@@ -26,6 +29,8 @@ PLATE_MM = 40
 MOST_MEASURES = 40
 LEAST_KG = 1000.0
 TAKEN_BACK = 8
+_OF_TWO = re.compile(r"\d[ ]?/[ ]{0,2}$")  # "top / waterline: 2210 / 1730 mm": two labels, two numbers
+OF_TWO = 6
 
 
 def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
@@ -41,7 +46,14 @@ def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
             ranged = middles.get(id(each))
             found, hedge = ranged or (each, clause.hedges.get(each.start))
             foreign = elsewhere(clause, found.start) or _of_obstacle(sheet.clean, clause, found)
-            if found.shared or foreign or _denied(clause, found) or any(each is low for low, _ in clause.ranges):
+            paired = bool(_OF_TWO.search(sheet.clean, max(clause.start, found.start - OF_TWO), found.start))
+            if (
+                found.shared
+                or paired
+                or foreign
+                or _denied(clause, found)
+                or any(each is low for low, _ in clause.ranges)
+            ):
                 continue
             seen = view(sheet.clean, clause, found)
             if found.dimension == "length":
@@ -101,7 +113,8 @@ def _withdrawn(clean: str, clause: Clause, found: Found) -> bool:
 
 def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
     for concept in seen.before or seen.after:
-        if concept in LABELS and not (concept == "DRAFT" and seen.thing == "RUDDER"):
+        sticks = concept == "DRAFT" and seen.thing == "RUDDER" and "BOAT" not in seen.left  # one word for both
+        if concept in LABELS and not sticks:
             return LABELS[concept], 1.0
     thing = seen.thing
     if thing is not None and is_obstacle(thing):
@@ -147,6 +160,9 @@ def _rudder(seen: View) -> Decision:
     if not trailing:
         sticks = {"STICK_OUT", "HUNG_OUT"} & (seen.left | seen.question) and "STICK_OUT" in near | seen.left
         trailing = bool(sticks) and "RUDDER" in seen.left | seen.question
+    if not trailing:  # "the rudder ends 40 cm forward of the transom"
+        ends = "ENDS" in seen.near | seen.left and sign is not None and "WATER" not in seen.near
+        trailing = ends and "RUDDER" in seen.left and bool(seen.near & STERN.union({"TOP"}))
     if not trailing:
         return _rudder_height(seen)
     if sign is None and {"STICK_OUT", "HUNG_OUT"} & (near | seen.whole | seen.question):
@@ -183,7 +199,9 @@ def _thickness(seen: View, found: Found) -> Decision:
     }
     plate = seen.whole & MATERIALS and beside and max(low) <= PLATE_MM
     solid = seen.near & {"SOLID", "CORED"} and not seen.near & {"WATER", "WIDTH", "HEIGHT"}
-    return ("transom.thickness_mm", 1.0) if plate or solid else None
+    skin = seen.whole <= MATERIALS | {"HULL", "YEAR"} and bool(seen.whole - {"YEAR"}) and max(low) <= PLATE_MM
+    asked = "THICK" in seen.question and not seen.near - MATERIALS - {"YEAR"}
+    return ("transom.thickness_mm", 1.0) if plate or solid or skin or asked else None
 
 
 def _width(seen: View, found: Found) -> Decision:  # noqa: PLR0911 - one return for each way a thickness or width is told
@@ -209,7 +227,7 @@ def _width(seen: View, found: Found) -> Decision:  # noqa: PLR0911 - one return 
 
 
 def _height(seen: View) -> Decision:  # noqa: C901, PLR0911 - one return for each datum
-    if seen.thing == "RUDDER":
+    if seen.thing == "RUDDER" or (is_obstacle(seen.subject or "") and not seen.near & STERN):
         return None
     if seen.on_rail and {"WATER", "TOP"} <= seen.near:
         return "transom.top_height_mm", "other_datum"
@@ -253,31 +271,6 @@ def _angle(seen: View, clause: Clause, hints: frozenset[str]) -> Decision:
         way = hints & {"REVERSE", "COUNTER"}
         sign = None if len(way) != 1 else -1.0 if "REVERSE" in way else 1.0
     return "transom.rake_deg", sign if sign is not None else "sign_unknown"
-
-
-def rake_sign(clause: Clause) -> float | None:
-    """Return +1 where the clause has the top edge aft of the bottom, -1 forward of it; None where unsaid or at odds.
-
-    "Top further aft than the bottom" outranks "leans aft", and that outranks the names for such sterns.
-    """
-    edges: set[float] = set()
-    leans: set[float] = set()
-    names: set[float] = set()
-    edge, leaning = 0.0, False
-    for mark in clause.marks:
-        if mark.concept == "TOP" or (mark.concept == "BOTTOM" and not edges):
-            edge = 1.0 if mark.concept == "TOP" else -1.0
-        elif mark.concept in ("LEAN", "RAKE"):
-            edge, leaning = 0.0, True
-        elif mark.concept in ("FORWARD", "AFT"):
-            way = 1.0 if mark.concept == "AFT" else -1.0
-            (edges if edge else leans if leaning else set()).add(way * (edge or 1.0))
-        elif mark.concept in ("REVERSE", "COUNTER"):
-            names.add(-1.0 if mark.concept == "REVERSE" else 1.0)
-    for signs in (edges, leans, names):
-        if signs:
-            return next(iter(signs)) if len(signs) == 1 and not names - signs else None
-    return None
 
 
 def _mass(seen: View, found: Found) -> Decision:

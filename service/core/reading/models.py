@@ -146,6 +146,7 @@ def _bonus(sheet: Sheet, clause: Clause, at: int, end: int) -> float:
     before = _BEFORE.search(sheet.clean, max(clause.start, place - 16), place)
     called = before is not None and fold(before[1]) in _CALLED
     dated = _YEAR_BEHIND.match(sheet.clean, clause.start + end, clause.end) is not None
+    dated = dated or any(m.concept == "YEAR" and 0 <= m.start - clause.start - end <= 2 for m in clause.marks)  # noqa: PLR2004 - ", "
     cues = 0.5 * bool(boat) + 0.5 * called + 0.5 * dated
     return 1.0 * subject + 2.0 * label + cues - 0.25 * clause.quoted
 

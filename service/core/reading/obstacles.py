@@ -39,6 +39,8 @@ AND = frozenset(
 )
 CLOSE = 30
 PAIR = 2
+SLENDER = frozenset({"exhaust", "staff", "mast"})
+"""Things so thin that one distance says where they are."""
 FAR_MM = 6000.0
 RANGE_JOINTS = RANGE_WORDS | {"-", "\u2013"}
 BOAT_MEASURES = frozenset({"RUDDER", "STOCK", "DISPLACEMENT", "LOA", "BEAM", "DRAFT"})
@@ -108,6 +110,9 @@ def _mention(sheet: Sheet, clause: Clause, mark: Mark, seen: list[Seen]) -> Seen
     around = [m for m in clause.marks if m.concept == "NOT" and low <= m.start < high]
     around = [m for m in around if m.start < mark.start or not _begins(sheet.clean, mark.end, m.start)]
     if any(m.start < mark.start or not _verb_between(clause, mark, m) for m in around):
+        return None
+    gone = next((m for m in clause.marks if m.concept == "GONE" and m.start >= mark.end), None)
+    if gone is not None and not any(is_obstacle(m.concept) and mark.end <= m.start < gone.start for m in clause.marks):
         return None
     kind = mark.concept.removeprefix("O_").lower()
     known = next((s for s in seen if s.kind == kind), None)
@@ -199,6 +204,7 @@ def _tell(one: Seen, key: str, value: object, place: Mark | Found, *, first: boo
 def _boxes(sheet: Sheet, one: Seen) -> None:
     centred = any(m.concept == "CENTRE" for _, m in one.marks) and one.said.get("side") == "centre"
     sideways: list[tuple[float, Found]] = []
+    wide: tuple[float, Found] | None = None
     for clause, found in one.found:
         if not isinstance(found.read, Quantity) or abs(found.read.value) > FAR_MM or len(clause.found) > MOST_MEASURES:
             continue
@@ -209,12 +215,25 @@ def _boxes(sheet: Sheet, one: Seen) -> None:
         elif axis == "starboard_mm" and (sort == "each side" or centred):
             half = value if sort == "each side" else value / 2
             _tell(one, axis, [-half, half], found, first=True)
+        elif axis == "starboard_mm" and sort == "width":
+            wide = value, found
         elif axis == "aft_mm":
             _tell(one, axis, [0.0, value], found, first=True)
         elif axis == "height_mm":
             _tell(one, axis, [value, value], found, first=True)
+    _beside(one, sideways, wide)
+
+
+def _beside(one: Seen, sideways: list[tuple[float, Found]], wide: tuple[float, Found] | None) -> None:
+    """Set how far off the middle it begins and ends: two distances, where it begins and its width, or a thin thing's one."""
     side = one.said.get("side")
-    if len(sideways) == PAIR and side in ("port", "starboard") and "starboard_mm" not in one.said:
+    if side not in ("port", "starboard") or "starboard_mm" in one.said:
+        return
+    if len(sideways) == 1 and one.kind in SLENDER:
+        sideways = sideways * PAIR
+    elif len(sideways) == 1 and wide is not None and any("BEGIN" in clause.concepts for clause, _ in one.found):
+        sideways = [*sideways, (sideways[0][0] + wide[0], wide[1])]
+    if len(sideways) == PAIR:
         (low, a), (high, b) = sorted(sideways, key=lambda s: s[0])
         one.said["starboard_mm"] = [low, high] if side == "starboard" else [-high, -low]
         one.places["starboard_mm"] = (min(a.start, b.start), max(a.end, b.end))

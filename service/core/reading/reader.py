@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from service.core.boat import BoatForm
-from service.core.reading.bare import read_bare, read_slope
+from service.core.reading.bare import read_bare, read_offset, read_slope
 from service.core.reading.boats import sections
 from service.core.reading.claims import Claim, Notes
 from service.core.reading.corrections import add_datum, correct
 from service.core.reading.enclosed import Told, tell, written_out
-from service.core.reading.gaps import gaps, questions
+from service.core.reading.gaps import gaps
 from service.core.reading.joining import form_of, joined, said_of
 from service.core.reading.kinds import kind_of
 from service.core.reading.language import FALLBACK, language_of
@@ -58,12 +58,11 @@ def read(letter: Letter, *, known_models: Sequence[str] = ()) -> Reading:
             forms.append(form)
             evidence += seen
             doubts += open_
-    missing = gaps(forms[0]) if forms else ()
     del doubts[MOST_DOUBTS:]
     return Reading(
         is_enquiry=bool(forms), kind=kind, language=language, thread=letter.thread, text=text, boats=len(forms),
         form=forms[0] if forms else None, forms=tuple(forms), evidence=tuple(evidence), doubts=tuple(doubts),
-        missing=missing, questions=questions(missing), attachments=_listed(letter, taken=bool(forms)),
+        missing=gaps(forms[0]) if forms else (), attachments=_listed(letter, taken=bool(forms)),
     )  # fmt: skip
 
 
@@ -95,6 +94,7 @@ def _gather(sheet: Sheet) -> Notes:
     read_slope(sheet, notes)
     correct(sheet, notes)
     add_datum(sheet, notes)
+    read_offset(sheet, notes)
     notes.claims = [c for c in notes.claims if not _foreign(sheet, c)]
     return notes
 

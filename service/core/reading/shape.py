@@ -72,6 +72,8 @@ class Reading(Words):
     doubts: tuple[Doubt, ...] = ()
     missing: tuple[Missing, ...] = ()
     questions: tuple[str, ...] = ()
+    """In the writer's language; `asks` names the field of each."""
+    asks: tuple[str, ...] = ()
     attachments: tuple[Enclosed, ...] = ()
 
     def document(self) -> dict[str, Any]:

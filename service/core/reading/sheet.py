@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
 
+from service.core.reading.breath import ONLY_HERE, only_places, put_right, summed
 from service.core.reading.hedges import Hedge, stated
 from service.core.reading.lexis import Mark, Matcher, Word, fold, words_of
 from service.core.reading.lines import Line, Sender, blanked, lines_of
@@ -20,14 +21,22 @@ from service.core.units import Found, scan
 _BULLET = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013]|\(?\d{1,2}[.)])[ \t]{1,20}")
 _LABEL = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013][ \t]{1,20})?[^\W\d_][^:\n.!?]{0,60}:(?:[ \t]|$)")
 _ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=[^\W_a-z]|[\"'(\u201c\u2018]|[-*]\s)")
+_MEASURE_ENDS = re.compile(
+    r"\d[\d.,/\u00bd\u00bc\u00be]{0,6}[ ]?(?:[a-z]{1,9}|[\u00b0'\"\u2032\u2033]{1,2})?\)?$", re.IGNORECASE
+)
+_NUMBERED = re.compile(r"[ \t]{0,9}\(?(\d{1,2})[.)][ \t]")
 _INSIDE = re.compile(r"\(([^()\n]{0,200}(?:\n[^()\n]{0,200})?)\)")
 _ABBREVIATED = "ca approx abt no nr st mr mrs dr z.b d.h f.t o.a h.t env inkl incl max min ref tel hr fr dhr"
 _SHORT = frozenset(_ABBREVIATED.split())
-LONGEST = 32_000  # what is older than so many letters of a thread is not read: it bounds the time for any mail
+LONGEST = 20_000  # what is older than so many letters of a thread is not read: it bounds the time for any mail
 LONGEST_CLAUSE = 1_000
 SHORT_LINE = 60
 LONG_WORD = 4
 TOPICS = 3
+NARROW = 66
+SPARE = 6
+LISTED = 3
+RUNS_ON = frozenset(",;-&(/")
 SIGN_OFF_WORDS = 5
 SIGNATURE_LINES = 10
 
@@ -101,7 +110,10 @@ def lay_out(text: str, subject_length: int, matcher: Matcher, speller: Speller, 
         told = stated(clean, clause.marks, clause.found)
         clause.found, clause.hedges, clause.ranges = told.found, told.hedges, told.ranges
         taken = clause.found
-        clause.marks = [m for m in clause.marks if not any(f.start <= m.start and m.end <= f.end for f in taken)]
+        marks = [m for m in clause.marks if not any(f.start <= m.start and m.end <= f.end for f in taken)]
+        marks, found = put_right(clean, only_places(clean, marks), clause.found)
+        clause.found = summed(clean, marks, found)
+        clause.marks = [m for m in marks if m.concept not in ONLY_HERE]
     _connect(clean, clauses)
     return Sheet(text, clean, lines, clauses, subject_length, [c.start for c in clauses])
 
@@ -145,11 +157,14 @@ def _clauses(clean: str, lines: list[Line]) -> list[Clause]:
     clauses: list[Clause] = []
     paragraph, start, end, depth = 0, -1, -1, 0
     kind = (False, False)
+    broken = _broken(clean, lines)
     for line in lines:
         raw = clean[line.start : line.end]
         readable = line.zone in ("own", "quoted", "subject") and raw.strip()
         shaped = bool(_BULLET.match(raw) or _LABEL.match(raw)) or line.zone == "subject"
         fresh = kind[0] and end - start < SHORT_LINE and raw.strip()[:1].isupper()  # a sentence behind a list
+        own = line.start in broken  # a line of its own, though nothing marks it
+        shaped, fresh = shaped or own, fresh or own
         if start >= 0 and (not readable or shaped or fresh or line.depth != depth):
             clauses += _sentences(clean, (start, end), depth, paragraph, kind)
             start = -1
@@ -162,6 +177,25 @@ def _clauses(clean: str, lines: list[Line]) -> list[Clause]:
     if start >= 0:
         clauses += _sentences(clean, (start, end), depth, paragraph, kind)
     return clauses
+
+
+def _broken(clean: str, lines: list[Line]) -> frozenset[int]:
+    """Return where lines start that stand by themselves: the one before ends with a measure though there was room."""
+    found: set[int] = set()
+    paragraph: list[Line] = []
+    for line in [*lines, None]:
+        if line is not None and line.zone in ("own", "quoted") and clean[line.start : line.end].strip():
+            paragraph.append(line)
+            continue
+        texts = [clean[ln.start : ln.end].strip() for ln in paragraph]
+        width = max(map(len, texts), default=0)
+        for above, below, ln in zip(texts, texts[1:], paragraph[1:], strict=False):
+            room = max(width, NARROW if below[:1].isupper() else 0) - len(above) - len(below.split()[0])
+            listed = below[:1].isupper() and above[-1:] not in RUNS_ON
+            if room > SPARE and (_MEASURE_ENDS.search(above) or listed) and len(texts) >= LISTED:
+                found |= {ln.start, *([paragraph[0].start] if below is texts[1] else [])}
+        paragraph = []
+    return frozenset(found)
 
 
 def _sentences(clean: str, span: tuple[int, int], depth: int, paragraph: int, kind: tuple[bool, bool]) -> list[Clause]:
@@ -212,6 +246,9 @@ def _share(clauses: list[Clause], marks: list[Mark], found: list[Found]) -> None
 
 def _connect(clean: str, clauses: list[Clause]) -> None:
     """Give each clause the topics of those before it in its paragraph, and the quoted question it answers."""
+    numbered = {
+        m[1]: c.concepts for c in clauses if c.foreign and (m := _NUMBERED.match(clean, c.start, c.end)) is not None
+    }
     before: list[Clause] = []
     asked: frozenset[str] = frozenset()
     fresh = False
@@ -231,3 +268,6 @@ def _connect(clean: str, clauses: list[Clause]) -> None:
             fresh = True
         else:
             clause.question, fresh = asked if not clause.quoted else frozenset(), False
+            number = _NUMBERED.match(clean, clause.start, clause.end)
+            if number is not None and not clause.quoted:
+                clause.question = numbered.get(number[1], clause.question)

@@ -140,7 +140,7 @@ class Speller:
         own = _unit(words[rest.end]) if rest.end < len(words) and _joined(text, words, at, rest.end) else None
         if unit.factor != METRE or (own is not None and own.factor != CM):
             return None
-        small = rest.value < TEN and own is None
+        small = rest.value < TEN and own is None and at == end  # "a metre and six" is plain, "a metre two" is not
         return None if small else _Read(rest.value * CM, rest.end + (own is not None))
 
 

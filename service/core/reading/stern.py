@@ -5,10 +5,10 @@ from __future__ import annotations
 from bisect import bisect_left
 
 from service.core.reading.claims import Claim, Notes
+from service.core.reading.lean import rake_sign
 from service.core.reading.lexis import Mark
-from service.core.reading.measures import rake_sign
 from service.core.reading.sheet import Clause, Sheet
-from service.core.reading.view import NEAR, denied, is_obstacle
+from service.core.reading.view import NEAR, denied, is_obstacle, segment
 from service.core.units import Found, Quantity
 
 SIMPLE = {
@@ -82,6 +82,8 @@ def _stern(clause: Clause, notes: Notes) -> None:
     for mark in clause.marks:
         if mark.concept == "PLUMB" and leans:
             continue  # "12 degrees with the vertical, the top further aft"
+        if mark.concept == "OPEN" and _of_thing(clause, mark.start):
+            continue  # "the pushpit is open in the middle"
         if mark.concept in SIMPLE and not denied(clause, mark.start) and not _of_rudder(clause, mark.start):
             _claim(notes, clause, "boat.stern", SIMPLE[mark.concept], mark.concept)
     sign = rake_sign(clause)
@@ -94,6 +96,12 @@ def _stern(clause: Clause, notes: Notes) -> None:
 
 def _degrees(found: Found) -> float:
     return abs(found.read.value) if isinstance(found.read, Quantity) else 0.0
+
+
+def _of_thing(clause: Clause, at: int) -> bool:
+    """Say whether what was last named before is an obstacle."""
+    named = [m.concept for m in clause.marks if m.end <= at and (is_obstacle(m.concept) or m.concept == "TRANSOM")]
+    return bool(named) and is_obstacle(named[-1])
 
 
 def _of_rudder(clause: Clause, at: int) -> bool:
@@ -119,10 +127,11 @@ def _material(clean: str, clause: Clause, notes: Notes) -> None:
     concepts = clause.concepts
     if any(is_obstacle(c) for c in concepts):
         return
-    about = {"HULL", "TRANSOM", "THICK", "GRP"} & concepts or "TRANSOM" in clause.topic
-    if "CORED" in concepts and about:
+    about = {"HULL", "TRANSOM", "THICK", "GRP"} & (concepts | clause.question) or "TRANSOM" in clause.topic
+    cored = next((m for m in clause.marks if m.concept == "CORED"), None)
+    if cored is not None and about and not denied(clause, cored.start):
         _claim(notes, clause, "boat.hull_material", "frp_cored", "CORED")
-    elif "SOLID" in concepts and about:
+    elif "SOLID" in concepts and about and not concepts & {"WOOD", "ALU", "STEEL"}:
         _claim(notes, clause, "boat.hull_material", "frp_solid", "SOLID")
     for concept, value in (("ALU", "aluminium"), ("STEEL", "steel"), ("WOOD", "wood")):
         mark = next((m for m in clause.marks if m.concept == concept), None)
@@ -130,8 +139,16 @@ def _material(clean: str, clause: Clause, notes: Notes) -> None:
             continue
         built = any(c.isspace() for c in clean[mark.start : mark.end]) and "RUDDER" not in concepts  # "of steel"
         whole = concepts | (clause.parent.concepts if clause.parent is not None else frozenset())
-        if built or {"HULL", "BOAT", "DOUBLE"} & whole:
+        listed = {"YEAR", "DISPLACEMENT", "LOA"} & whole or any(f.dimension == "mass" for f in clause.found)
+        listed = listed and _alone(clean, clause, mark)
+        if built or listed or {"HULL", "BOAT", "DOUBLE"} & whole:
             _claim(notes, clause, "boat.hull_material", value, concept)
+
+
+def _alone(clean: str, clause: Clause, mark: Mark) -> bool:
+    """Say whether commas stand on both sides: "1983, steel, 7.5 t"."""
+    low, high = segment(clean, clause, mark)
+    return clean[low:high].strip(" .\n") == clean[mark.start : mark.end]
 
 
 def _preference(clause: Clause, notes: Notes) -> None:

@@ -43,6 +43,8 @@ class View:
     whole: frozenset[str]
     topic: tuple[str, ...]
     question: frozenset[str]
+    subject: str | None = None
+    """The thing the clause began with."""
 
     @property
     def on_rail(self) -> bool:
@@ -71,13 +73,15 @@ def view(clean: str, clause: Clause, found: Found) -> View:
     others = [f for f in clause.found if not (f.start < found.end and found.start < f.end)]
     low = max([f.end for f in others if f.end <= found.start], default=clause.start)
     if low > clause.start:
-        low = max([low, *(clean.rfind(joint, low, found.start) for joint in JOINTS)])
+        ahead = clean[low : found.start].replace("\n", " ")  # a line may end before the joint
+        low += max(0, *(ahead.rfind(joint) for joint in JOINTS))
     high = min([f.start for f in others if f.start >= found.end], default=clause.end)
     if high < clause.end:
-        cut = max(clean.rfind(joint, found.end, high) for joint in JOINTS)
-        high = cut if cut >= 0 else high
-    stops = [clean.find(mark, found.end, high) for mark in (", ", "; ", " - ", " \u2013 ")]
-    high = min([s for s in stops if s >= 0], default=high)
+        cut = max(clean[found.end : high].replace("\n", " ").rfind(joint) for joint in JOINTS)
+        high = found.end + cut if cut >= 0 else high
+    behind = clean[found.end : high].replace("\n", " ")
+    stops = [behind.find(mark) for mark in (", ", "; ", " - ", " \u2013 ")]
+    high = min([found.end + s for s in stops if s >= 0], default=high)
     marks = [m for m in clause.marks if m.concept != "YEAR"]
     before = tuple(m.concept for m in reversed(marks) if low <= m.start and m.end <= found.start)
     after = tuple(m.concept for m in marks if found.end <= m.start and m.end <= high)
@@ -88,7 +92,8 @@ def view(clean: str, clause: Clause, found: Found) -> View:
         parent = [m for m in clause.parent.marks if m.end <= clause.start]
         topic = (*(m.concept for m in reversed(parent)), *topic)
     topic = (*left, *topic)
-    return View(before, after, frozenset(left), whole, topic, clause.question)
+    subject = next((c for c in reversed(left) if is_thing(c)), None)
+    return View(before, after, frozenset(left), whole, topic, clause.question, subject)
 
 
 def segment(clean: str, clause: Clause, mark: Mark) -> tuple[int, int]:

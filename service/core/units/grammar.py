@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from service.core.units.lexicon import (
     AFTER_PREPOSITION_IN,
+    AND,
     CM,
     COUNTED,
     DEGREE,
@@ -181,7 +182,12 @@ def _word_follows(tokens: Tokens, at: int) -> bool:
 
 
 def _metres(tokens: Tokens, at: int, number: Number, end: int) -> Hit:  # noqa: PLR0911 - one for each way of writing
-    rest = number_at(tokens, end) if gap(tokens, end) <= 1 and tokens[end].kind != "word" else None
+    written = tokens[end - 1].kind == "word" and len(tokens[end - 1].text) > 1
+    joint = end + (written and text_at(tokens, end) in AND and gap(tokens, end + 1) == 1)  # "un metro e 15"
+    rest = number_at(tokens, joint) if gap(tokens, end) <= 1 and tokens[end].kind != "word" else None
+    if joint > end:
+        rest = number_at(tokens, joint)
+        rest = rest if rest is not None and rest.digits is not None and len(rest.digits) == CM_DIGITS else None
     whole = len(number.values) == 1 and number.values[0].is_integer()
     if rest is None or not whole or len(rest.values) > 1:
         return single(at, number, METRE, end)
@@ -193,7 +199,7 @@ def _metres(tokens: Tokens, at: int, number: Number, end: int) -> Hit:  # noqa: 
             return Hit((base + rest.values[0] * unit[0].factor,), METRE, at, unit[1])
         return single(at, number, METRE, end)
     digits = rest.digits
-    if digits is None or _counts(tokens, rest.end):
+    if digits is None or (gap(tokens, end) > 0 and _counts(tokens, rest.end)):
         return single(at, number, METRE, end)
     if len(digits) == CM_DIGITS:
         return Hit((base + rest.values[0] * CM.factor,), METRE, at, rest.end)

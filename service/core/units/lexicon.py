@@ -87,13 +87,15 @@ PHRASES: dict[tuple[str, ...], Unit] = {
 # "in" is also a preposition: in running text it is no inch in front of these.
 AFTER_PREPOSITION_IN = _words(
     "the a an my our your his her their this that these those it all total front line order case and which fact time "
-    "good general der den dem die das des ein einer einem de het een il la le lo i gli un una cui which"
+    "good general der den dem die das des ein einer einem de het een il la le lo i gli un una cui which "
+    "legno acciaio alluminio vetroresina ferro holz gfk alu aluminium staal hout steel wood grp"
 )
 # A bare number in front of these counts something; it is not the rest of "5 ft 2" or "1 m 20".
 COUNTED = _words(
     "years year days day people persons boats berths of times jahre jahren ans años anni jaar år hours weeks months "
     "bolts holes"
 )
+AND = _words("and und et y e en och og")
 RANGE_WORDS = _words("to and bis und tot en à et a al y e ed til till och og hasta")
 _COUNTING = "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen"
 NUMBER_WORDS = {word: float(value) for value, word in enumerate(_COUNTING.split(), start=1)}

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import unicodedata
-from dataclasses import dataclass, replace
-from typing import Literal
+from typing import Literal, NamedTuple
 
 Kind = Literal["num", "frac", "word", "mark", "bad"]
 DIGITS = frozenset("0123456789")
@@ -19,8 +18,7 @@ _ALIKE = {
 }
 
 
-@dataclass(frozen=True)
-class Token:
+class Token(NamedTuple):
     """A piece of the text at [start, end). `values`: a number's readings, decimal first.
 
     `closes`: ends a quotation. `first`: first of its line. `capital`: a word with a capital letter.
@@ -55,7 +53,7 @@ def tokenize(text: str) -> list[Token]:
             at += 1
             continue
         token = _token(text, at, char, opened)
-        found.append(replace(token, first=True) if first else token)
+        found.append(token._replace(first=True) if first else token)
         first = False
         at = token.end
     return found

@@ -149,6 +149,7 @@ ask-main_rudder-stock_aft_mm = Hvor sidder rorstammen? Langskibs fra et lod ved 
 ask-boat-displacement_kg = Hvad vejer båden, lastet, som I sejler? På { $exact } nær er nok; skriv, om tallet gælder tom eller lastet båd.
 ask-boat-stern = Hvilken form har hækken, hvor det nederste beslag ville sidde: lodret, udfaldende, negativ, med støbt trin, åben eller spidsgattet? Et foto fra siden siger mest.
 ask-obstacle = Hvor sidder dette helt præcist: { $thing }? Fra hvor til hvor agten for agterspejlets overkant, hvor langt fra midterlinjen, hvor højt over vandet? På { $exact } nær er nok.
+ask-obstacles = Hvad sidder på hækken: stige, platform, davider, påhængsmotor, udstødning, hækstol, stag, bomme, en bøjle? Fortæl for hver ting, hvor langt fra midterlinjen den begynder og slutter, hvor langt agterud og hvor højt over vandet den når (på { $exact } nær er nok), om den klappes eller svinger, og om den må fjernes. Et foto agterfra hjælper.
 ask-doubt-contradictory = { $field }: du opgiver { $values }. Hvilket mål er rigtigt?
 ask-doubt-sign_unknown = { $field }: du skriver »{ $text }«. Hvilken vej: agterud eller fremefter, over eller under vandet?
 ask-doubt-unit_unknown = { $field }: du skriver »{ $text }«. I hvilken enhed?

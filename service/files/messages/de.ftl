@@ -149,6 +149,7 @@ ask-main_rudder-stock_aft_mm = Wo liegt der Ruderschaft des Hauptruders? In Län
 ask-boat-displacement_kg = Was wiegt das Boot in Fahrtbeladung? Auf { $exact } genau reicht; schreiben Sie dazu, ob die Zahl leer oder beladen gilt.
 ask-boat-stern = Welche Form hat das Heck dort, wo der untere Halter säße: senkrecht, überhängend, negativ, mit angeformter Stufe, offen oder spitzgatt? Ein Foto von der Seite sagt es am besten.
 ask-obstacle = Wo genau ist dies: { $thing }? Von wo bis wo achterlich der Spiegeloberkante, wie weit neben der Mitte, wie hoch über Wasser? Auf { $exact } genau reicht.
+ask-obstacles = Was steht am Heck: Leiter, Plattform, Davits, Außenborder, Auspuff, Heckkorb, Stagen, Bäume, ein Geräteträger? Sagen Sie uns zu jedem, wie weit neben der Mitte es beginnt und endet, wie weit es nach achtern und wie hoch über Wasser es reicht (auf { $exact } genau reicht), ob es klappt oder schwenkt und ob es weg darf. Ein Foto von achtern hilft.
 ask-doubt-contradictory = { $field }: Sie nennen { $values }. Was stimmt?
 ask-doubt-sign_unknown = { $field }: Sie schreiben „{ $text }“. In welche Richtung gilt das: achteraus oder nach vorn, über oder unter Wasser?
 ask-doubt-unit_unknown = { $field }: Sie schreiben „{ $text }“. In welcher Einheit?

@@ -150,6 +150,7 @@ ask-main_rudder-stock_aft_mm = Where is the rudder stock? Fore and aft from a pl
 ask-boat-displacement_kg = What does she weigh, loaded as you cruise? To { $exact } is good enough; tell us whether the figure is light or loaded.
 ask-boat-stern = What shape is the stern where a lower bracket would sit: plumb, raked, reverse, with a moulded step, open, or double-ended? A photo from the side says it best.
 ask-obstacle = Where exactly is this: { $thing }? How far aft of the transom's top edge does it begin and end, how far off the centreline, how high above the water? To { $exact } is good enough.
+ask-obstacles = What stands on the stern: ladder, platform, davits, outboard, exhaust, rails, stays, booms, an arch? Tell us of each how far off the centreline it begins and ends, how far aft and how high above the water it reaches (to { $exact } is good enough), whether it folds or swings, and whether it may go. A photo from astern helps.
 ask-doubt-contradictory = { $field }: you give { $values }. Which is right?
 ask-doubt-sign_unknown = { $field }: you write “{ $text }”. Which way does it go: aft or forward, above the water or below it?
 ask-doubt-unit_unknown = { $field }: you write “{ $text }”. In which unit is that?

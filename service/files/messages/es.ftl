@@ -149,6 +149,7 @@ ask-main_rudder-stock_aft_mm = ¿Dónde está la mecha del timón? En sentido lo
 ask-boat-displacement_kg = ¿Cuánto pesa el barco, cargado como para navegar? Con una precisión de { $exact } basta; díganos si la cifra es en rosca o cargado.
 ask-boat-stern = ¿Qué forma tiene la popa donde iría el soporte inferior: vertical, lanzada, invertida, con escalón moldeado, abierta o de doble proa? Una foto de costado es lo mejor.
 ask-obstacle = ¿Dónde está exactamente esto: { $thing }? ¿Desde dónde y hasta dónde a popa del canto superior del espejo, a qué distancia de crujía, a qué altura sobre el agua? Con una precisión de { $exact } basta.
+ask-obstacles = ¿Qué hay en la popa: escalera, plataforma, pescantes, fueraborda, escape, púlpito, estays, botavaras, un arco? Díganos de cada cosa a qué distancia de crujía empieza y acaba, hasta dónde llega a popa y a qué altura sobre el agua (con una precisión de { $exact } basta), si se abate o gira, y si se puede quitar. Una foto desde popa ayuda.
 ask-doubt-contradictory = { $field }: usted da { $values }. ¿Qué medida es la buena?
 ask-doubt-sign_unknown = { $field }: usted escribe «{ $text }». ¿Hacia qué lado: a popa o a proa, sobre el agua o bajo el agua?
 ask-doubt-unit_unknown = { $field }: usted escribe «{ $text }». ¿En qué unidad?

@@ -149,6 +149,7 @@ ask-main_rudder-stock_aft_mm = Où est la mèche du safran ? Dans la longueur, 
 ask-boat-displacement_kg = Combien pèse le bateau, chargé comme en croisière ? À { $exact } près, c'est suffisant ; dites-nous si le chiffre est lège ou en charge.
 ask-boat-stern = Quelle est la forme de l'arrière là où se poserait la ferrure inférieure : droit, en voûte, inversé, avec une marche moulée, ouvert ou pointu ? Une photo de côté le dit le mieux.
 ask-obstacle = Où se trouve exactement ceci : { $thing } ? D'où à où en arrière de l'arête supérieure du tableau, à quelle distance de l'axe, à quelle hauteur au-dessus de l'eau ? À { $exact } près, c'est suffisant.
+ask-obstacles = Qu'y a-t-il sur l'arrière : échelle, plateforme, bossoirs, hors-bord, échappement, balcon, étais, bômes, portique ? Dites-nous pour chacun à quelle distance de l'axe il commence et finit, jusqu'où il va en arrière et à quelle hauteur au-dessus de l'eau (à { $exact } près, c'est suffisant), s'il se replie ou pivote, et s'il peut être enlevé. Une photo prise de l'arrière aide beaucoup.
 ask-doubt-contradictory = { $field } : vous indiquez { $values }. Quelle cote est la bonne ?
 ask-doubt-sign_unknown = { $field } : vous écrivez « { $text } ». Dans quel sens : vers l'arrière ou vers l'avant, au-dessus de l'eau ou au-dessous ?
 ask-doubt-unit_unknown = { $field } : vous écrivez « { $text } ». Dans quelle unité ?

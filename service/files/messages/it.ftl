@@ -149,6 +149,7 @@ ask-main_rudder-stock_aft_mm = Dove sta l'asta del timone? Per il lungo, da un f
 ask-boat-displacement_kg = Quanto pesa la barca, con il carico da crociera? Basta una precisione di { $exact }; ci dica se la cifra è a vuoto o a pieno carico.
 ask-boat-stern = Che forma ha la poppa dove andrebbe la staffa inferiore: verticale, slanciata, rovescia, con gradino stampato, aperta o a punta? Una foto di fianco lo dice meglio di tutto.
 ask-obstacle = Dove sta esattamente questo: { $thing }? Da dove a dove a poppavia del bordo superiore dello specchio, a che distanza dalla mezzeria, a che altezza sopra l'acqua? Basta una precisione di { $exact }.
+ask-obstacles = Che cosa c'è sulla poppa: scaletta, piattaforma, gruette, fuoribordo, scarico, pulpito, stralli, boma, un arco? Ci dica di ogni cosa a che distanza dalla mezzeria comincia e finisce, fin dove arriva a poppavia e a che altezza sopra l'acqua (basta una precisione di { $exact }), se si ripiega o gira, e se si può togliere. Una foto da poppa aiuta.
 ask-doubt-contradictory = { $field }: Lei indica { $values }. Quale misura è giusta?
 ask-doubt-sign_unknown = { $field }: Lei scrive «{ $text }». In che verso: a poppavia o a proravia, sopra o sotto l'acqua?
 ask-doubt-unit_unknown = { $field }: Lei scrive «{ $text }». In quale unità?

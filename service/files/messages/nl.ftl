@@ -149,6 +149,7 @@ ask-main_rudder-stock_aft_mm = Waar zit de roerkoning? In langsrichting vanaf ee
 ask-boat-displacement_kg = Wat weegt het schip, beladen zoals u vaart? Op { $exact } nauwkeurig is goed; zeg erbij of het getal leeg of beladen geldt.
 ask-boat-stern = Welke vorm heeft de achterkant waar de onderste beugel zou zitten: recht, overhangend, negatief, met een trede in de romp, open of spitsgat? Een foto van opzij zegt het het best.
 ask-obstacle = Waar zit dit precies: { $thing }? Van waar tot waar achter de bovenrand van de spiegel, hoe ver uit de hartlijn, hoe hoog boven water? Op { $exact } nauwkeurig is goed.
+ask-obstacles = Wat staat er op de achterkant: trap, plateau, davits, buitenboordmotor, uitlaat, hekstoel, stagen, gieken, een beugel? Geef van elk aan hoe ver uit de hartlijn het begint en eindigt, tot hoe ver naar achteren en hoe hoog boven water het reikt (op { $exact } nauwkeurig is goed), of het klapt of zwenkt, en of het weg mag. Een foto van achteren helpt.
 ask-doubt-contradictory = { $field }: u geeft { $values } op. Welke maat klopt?
 ask-doubt-sign_unknown = { $field }: u schrijft ‘{ $text }’. Welke kant op: naar achteren of naar voren, boven of onder water?
 ask-doubt-unit_unknown = { $field }: u schrijft ‘{ $text }’. In welke eenheid?

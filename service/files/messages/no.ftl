@@ -149,6 +149,7 @@ ask-main_rudder-stock_aft_mm = Hvor sitter rorstammen? Langskips fra et lodd ved
 ask-boat-displacement_kg = Hva veier båten, lastet slik dere seiler? På { $exact } nær er nok; skriv om tallet gjelder tom eller lastet båt.
 ask-boat-stern = Hvilken form har hekken der nedre feste ville sitte: loddrett, utoverhellende, negativ, med støpt trinn, åpen eller spissgattet? Et bilde fra siden sier mest.
 ask-obstacle = Hvor sitter dette nøyaktig: { $thing }? Fra hvor til hvor aktenfor akterspeilets overkant, hvor langt fra senterlinjen, hvor høyt over vannet? På { $exact } nær er nok.
+ask-obstacles = Hva sitter på hekken: stige, plattform, daviter, påhengsmotor, eksos, hekkstøtte, stag, bommer, en bøyle? Si for hver ting hvor langt fra senterlinjen den begynner og slutter, hvor langt akterut og hvor høyt over vannet den når (på { $exact } nær er nok), om den felles eller svinger, og om den kan fjernes. Et bilde aktenfra hjelper.
 ask-doubt-contradictory = { $field }: du oppgir { $values }. Hvilket mål er riktig?
 ask-doubt-sign_unknown = { $field }: du skriver «{ $text }». Hvilken vei: akterover eller forover, over eller under vannet?
 ask-doubt-unit_unknown = { $field }: du skriver «{ $text }». I hvilken enhet?

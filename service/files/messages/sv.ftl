@@ -149,6 +149,7 @@ ask-main_rudder-stock_aft_mm = Var sitter hjärtstocken? I långskeppsled från 
 ask-boat-displacement_kg = Vad väger båten, lastad som ni seglar? På { $exact } när räcker; skriv om siffran gäller tom eller lastad båt.
 ask-boat-stern = Vilken form har aktern där det undre fästet skulle sitta: lodrät, utfallande, negativ, med inbyggt trappsteg, öppen eller spetsgattad? Ett foto från sidan säger mest.
 ask-obstacle = Var sitter detta exakt: { $thing }? Från var till var akter om akterspegelns överkant, hur långt från mittlinjen, hur högt över vattnet? På { $exact } när räcker.
+ask-obstacles = Vad sitter på aktern: stege, plattform, dävertar, utombordare, avgasrör, pulpit, stag, bommar, en båge? Berätta för var sak hur långt från mittlinjen den börjar och slutar, hur långt akterut och hur högt över vattnet den når (på { $exact } när räcker), om den fälls eller svänger, och om den får tas bort. Ett foto akterifrån hjälper.
 ask-doubt-contradictory = { $field }: du uppger { $values }. Vilket mått stämmer?
 ask-doubt-sign_unknown = { $field }: du skriver ”{ $text }”. Åt vilket håll: akterut eller förut, över eller under vattnet?
 ask-doubt-unit_unknown = { $field }: du skriver ”{ $text }”. I vilken enhet?

@@ -102,10 +102,10 @@ def _doubts(reading: Reading, said: Said) -> str:
 
 
 def _questions(reading: Reading) -> str:
-    """Set each question with the picture of what it asks for; questions follow the order of what is missing."""
+    """Set each question with the picture of what it asks for."""
     items = []
-    for question, gap in zip(reading.questions, reading.missing, strict=False):
-        picture = picture_of(gap.field)
+    for question, field in zip(reading.questions, reading.asks, strict=True):
+        picture = picture_of(field)
         drawn = f"<figure>{picture_svg(picture, picture.says)}</figure>" if picture else ""
         items.append(f"<li>{escape(question)}{drawn}</li>")
     return f"<h2>To ask</h2><ol>{''.join(items)}</ol>" if items else ""

@@ -1,7 +1,9 @@
-"""Forty letters with what a careful reader takes from each; one hand wrote letters, truths and rules.
+"""Seventy letters with what a careful reader takes from each; one hand wrote letters, truths and rules.
 
 `tuned` was used while the rules were made. `apart` was scored unseen first (precision 0.983, recall 0.895) and then mended too,
-so neither is unseen any more: a new letter is worth more than these.
+so neither is unseen any more. `later` came after: its first thirty were written before their writer looked at the rules and
+scored unseen (precision 0.971, recall 0.810; the rules were mended), then ten more (0.970, 0.891; mended again). A new letter
+is worth more than these.
 """
 
 from __future__ import annotations
@@ -11,9 +13,9 @@ import pytest
 from tests.core.reading.scoring import HERE, score
 
 
-@pytest.mark.parametrize("half", ["tuned", "apart"])
+@pytest.mark.parametrize("half", ["tuned", "apart", "later"])
 def test_what_is_stated_is_right_and_most_is_read(half: str) -> None:
     got = score(HERE / half)
-    assert sum(1 for _ in (HERE / half).glob("*.eml")) == 20
+    assert sum(1 for _ in (HERE / half).glob("*.eml")) == (40 if half == "later" else 20)
     assert got.precision >= 0.97, got.faults
     assert got.recall >= 0.90, got.faults

@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 from service.core.reading import Letter, Reading, read
 from service.core.reading.gaps import KEY_FIELDS
 from service.core.reading.letter import Attachment
+from service.core.reading.settles import SETTLES
 
 DATA: dict[str, Any] = tomllib.loads(pathlib.Path(__file__).with_name("letters.toml").read_text(encoding="utf-8"))
 KNOWN: list[str] = DATA["known"]
@@ -265,10 +266,14 @@ def test_a_dealer_writes_for_a_customer() -> None:
     assert (got.enquiry.channel, got.enquiry.received) == ("email", datetime(2026, 3, 1, tzinfo=UTC))
 
 
-def test_missing_fields_stand_in_order_and_questions_are_few() -> None:
+def test_what_is_missing_stands_with_what_settles_most_first() -> None:
     got = reading("What do I need for a Corvane 33?")
-    assert [m.field for m in got.missing] == [name for name in KEY_FIELDS if name != "boat.model"]
-    assert len(got.questions) == 3
+    asked = [m.field for m in got.missing]
+    assert set(asked) == KEY_FIELDS.keys() - {"boat.model", "transom.step_height_mm", "transom.step_depth_mm"}
+    shares = [SETTLES[field] for field in asked]
+    assert shares == sorted(shares, reverse=True)
+    scoop = reading("What do I need for a Corvane 33? She has a sugar scoop.")
+    assert {"transom.step_height_mm", "transom.step_depth_mm"} <= {m.field for m in scoop.missing}
     assert all(m.settles is None and m.why for m in got.missing)
     full = reading(CASES[0]["body"], CASES[0]["subject"])
     assert full.missing == ()

@@ -25,7 +25,8 @@ VOCABULARY = Vocabulary(
         "agterspejlets|hækkens overkant|bunden af spejlet|hækkens underkant|spejlets hældning|hækkens hældning|"
         "spejlets bredde|lodret spejl|lodret hæk|negativt agterspejl|negativt spejl|negativ hæk|omvendt spejl",
         "POST": "agterstævn|agterstævnen|stævnen|agterstævn*|stævnens|toppen af stævnen|rorstævnen|stævn",
-        "TOP": "overkant|overkanten|øverst|øverste kant|øvre kant|foroven|oppe|toppen|overkanten af|øverste|top|"
+        "TOP": "går op til|når op til|"
+        "overkant|overkanten|øverst|øverste kant|øvre kant|foroven|oppe|toppen|overkanten af|øverste|top|"
         "dækskanten|i toppen|hækkens overkant|toppen af stævnen|toppen af agterstævnen|bredde foroven|"
         "bredde øverst",
         "BOTTOM": "underkant|underkanten|nederkant|nederste kant|nedre kant|forneden|nederst|nede|bunden af spejlet|"
@@ -36,15 +37,15 @@ VOCABULARY = Vocabulary(
         "lige ved vandet|på vandlinjen",
         "TOERAIL": "fotlist|fotlisten|fodliste|fodlisten|lønning|lønningen|skandæk|essing|fenderliste",
         "STEP": "badetrinn|trinn|badetrin|badetrinet|trin|trinet|indstøbt trin|badetrappe",
-        "HULL": "skrog|skroget|skrogets|laminat|hud",
+        "HULL": "plade|pladen|klædning|skrog|skroget|skrogets|laminat|hud",
         "BOAT": "båd|båden|sejlbåd|sejlbåden|yacht|ketch|slup|skib|kutter|både|glasfiberbåd|bådmodel|sejlskib",
         "HEIGHT": "højde|højden|høj|fribord|højt|højde over",
         "WIDTH": "bredde|bredden|bred|bredt|brede|i bredden|bredde foroven|bredde øverst|spejlets bredde",
         "THICK": "tykkelse|tyk|tykkelsen|tykt|tykke|godstykkelse|skrogtykkelse|laminattykkelse|pladetykkelse",
-        "LOA": "længde over alt|loa|bådens længde|længde o a|l o a|total længde|skroglængde",
+        "LOA": "længde|længden|længde over alt|loa|bådens længde|længde o a|l o a|total længde|skroglængde",
         "LWL": "lvl|vandlinjelængde|længde i vandlinjen|lwl|længde vl",
         "BEAM": "største bredde|bådens bredde|bredde max|max bredde|maks bredde",
-        "DRAFT": "dybgang|dybdegang|dybgående|stikker dybt",
+        "DRAFT": "stikker|dybgang|dybdegang|dybgående|stikker dybt",
         "DISPLACEMENT": "deplacement|deplacementet|vægt|vejer|vægten|deplacerer|bådens vægt|totalvægt|vejet|lastet vægt|kran|tung",
         "BALLAST": "ballast|kjøl|motor|jolle|kølen|køl|motoren|jollen|anker|besætning|ballastkøl|gummibåd",
         "RAKE": "hældning|vinkel|hældningen|hældningsvinkel|vinklen|spejlets hældning|skråning|hældning på|"
@@ -59,7 +60,8 @@ VOCABULARY = Vocabulary(
         "inverteret|omvendt spejl|indadhældende",
         "COUNTER": "overheng|klassisk hekk|positiv|positivt|klassisk hæk|overhæng|overhængende|positiv hældning|"
         "klassisk agterspejl",
-        "SCOOP": "badetrinn i hekken|indstøbt badetrin|indstøbt badeplatform|badetrin i hækken|integreret badeplatform|"
+        "SCOOP": "støbt i skroget|støbt ind i skroget|badeplatform støbt|"
+        "badetrinn i hekken|indstøbt badetrin|indstøbt badeplatform|badetrin i hækken|integreret badeplatform|"
         "indbygget badeplatform|badetrappe i hækken|støbt badetrin|badetrappe",
         "OPEN": "åben hæk|åbent agterspejl|åbent spejl|nedfældeligt agterspejl|hækken er åben|uden agterspejl|"
         "åben agterende|hæk der kan klappes ned|nedklappelig hæk|åbent cockpit|åben agter",
@@ -68,7 +70,8 @@ VOCABULARY = Vocabulary(
         "RUDDER": "ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|rorets bagkant|"
         "bagkanten af roret|bagkant ror|bagkant af ror|balanceret spaderor|balanceret ror|skæg ror|"
         "fritbærende ror|påhængt ror|udenbords ror|udvendigt ror|agterhængt ror",
-        "HUNG_OUT": "påhængt ror|påhængt|udenbords ror|hængt på agterspejlet|hænger på hækken|hænger på agterspejlet|"
+        "HUNG_OUT": "ophængt på spejlet|ophængt på agterspejlet|ophængt på hækken|ophængt|"
+        "påhængt ror|påhængt|udenbords ror|hængt på agterspejlet|hænger på hækken|hænger på agterspejlet|"
         "hængt på hækken|hænger på spejlet|hængt på spejlet|hængt på agterstævnen|hænger på agterstævnen|"
         "udvendigt ror|udenpåhængt|agterhængt|agterhængt ror|hækhængt|hæk hængt|udenbords|monteret på hækken|"
         "udvendigt|spejlhængt",
@@ -96,7 +99,8 @@ VOCABULARY = Vocabulary(
         "O_OUTBOARD": "påhængsmotor|påhængsmotorbeslag|påhængsmotoren|påhænger|påhængeren|motorbeslag|udenbordsmotor|"
         "påhængsmotor på beslag|motorbeslaget|påhængsmotorens beslag",
         "O_EXHAUST": "udstødning|udstødningen|udstødningsrør|udstødningsudløb",
-        "O_RAIL": "hækpulpit|agterpulpit|pushpit|hækpulpiten|pulpit|hækgelænder|rækværk|søgelænder|hækrækværk|agterrækværk",
+        "O_RAIL": "hækstol|hækstolen|"
+        "hækpulpit|agterpulpit|pushpit|hækpulpiten|pulpit|hækgelænder|rækværk|søgelænder|hækrækværk|agterrækværk",
         "O_STAY": "hækstag|agterstag|agterstaget|hækstaget|agterstagene|delt agterstag|dobbelt agterstag|hækstagene|bagstag",
         "O_BOOM": "mesanbom|mesanbommen|storbom|bommen|bomnok|storbommen|bom",
         "O_ARCH": "targabøyle|bøyle|targabøjle|targabøjlen|targa|bøjle|bøjlen|hækbøjle|radarbøjle|portal",
@@ -112,7 +116,8 @@ VOCABULARY = Vocabulary(
         "REMOVE": "demonterbar|kan tages af|kan fjernes|tages af|fjernes|afmonteres|kan afmonteres|aftagelig|"
         "kan demonteres|demonteres|kan flyttes|kan skrues af|tage af|kan tages væk|fjerne|kan godt fjernes|"
         "kan tages ned|må gerne fjernes|tages væk",
-        "KEEP": "skal vi beholde|beholde|skal blive|skal blive siddende|skal beholdes|vil beholde|vil vi beholde|"
+        "KEEP": "vil vi ikke fjerne|vil vi ikke af med|"
+        "skal vi beholde|beholde|skal blive|skal blive siddende|skal beholdes|vil beholde|vil vi beholde|"
         "skal være der|kan ikke fjernes|skal forblive|ønsker at beholde|vil gerne beholde|blive siddende|"
         "må ikke fjernes|skal bevares|bevares|bliver siddende|kan ikke tages af|kan ikke afmonteres",
         "YES": "ja",
@@ -162,8 +167,8 @@ VOCABULARY = Vocabulary(
         "WITHIN": "nøjagtigt",
         "BOOTSTRIPE": "vandlinjestribe|vandlinjestriben|boot top|vandliniestribe|bådtop",
         "COCKPIT": "cockpitdørk|cockpitdørken|cockpit|cockpittets dørk|cockpitbund|cockpitgulv|dørken",
-        "DEPTH": "dybde|dybt",
-        "LENGTH": "lang",
+        "DEPTH": "dyb|dybden|dybde|dybt",
+        "LENGTH": "lang over alt|lang",
         "O_BOOMKIN": "papegøjestok|driverbom",
         "O_LOCKER": "gaskasse|redningsflåde|gasboks",
         "SLIDE": "teleskopisk|udtrækkelig|udtræk|teleskop|skydes",
@@ -180,5 +185,11 @@ VOCABULARY = Vocabulary(
         "MEASURED": "målt|mål|målene|måling|målte|opmålt",
         "AT_WATER": "lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|lige ved vandet|"
         "på vandlinjen",
+        "OOPS": "nej|fejl|undskyld|jeg mener|beklager|rettelse|eller rettere|sorry|vent|rettere sagt|forkert",
+        "GONE": "er fjernet|er væk|er taget af|har vi taget af|har vi fjernet|har jeg fjernet|tog vi af|"
+        "er afmonteret|er der ikke mere",
+        "ENDS": "slutter|ender",
+        "BESIDE": "ved siden af|nær|tæt på|lige ved|ved",
+        "BEGIN": "begynder|starter",
     },
 )

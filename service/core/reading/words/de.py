@@ -29,8 +29,9 @@ VOCABULARY = Vocabulary(
         "oberkante vom spiegel|spiegel oben|unterkante des spiegels|unterkante vom spiegel|spiegel unten|"
         "fuß des spiegels|neigung des spiegels|spiegel neigung|spiegelbreite oben|negativer spiegel|"
         "negatives heck|negativem spiegel|negativen spiegel|nach vorn gekipptes heck",
-        "POST": "achtersteven|steven|achterstevens|stevens|stevenkopf|achterstevenkopf",
-        "TOP": "spiegeloberkante|oberkante|oben|obere kante|oberkante spiegel|oberer rand|oberen rand|oberkanten|"
+        "POST": "stevenoberkante|achtersteven|steven|achterstevens|stevens|stevenkopf|achterstevenkopf",
+        "TOP": "reicht bis|geht bis|geht hoch bis|stevenoberkante|"
+        "spiegeloberkante|oberkante|oben|obere kante|oberkante spiegel|oberer rand|oberen rand|oberkanten|"
         "obere ende|oberen kante|oberste kante|oberen ende|oberkante des spiegels|oberkante vom spiegel|"
         "deckskante|am kopf|oberrand|spiegel oben|obersten|breite oben|spiegelbreite oben|breit oben",
         "BOTTOM": "spiegelunterkante|unterkante|unten|untere kante|unterer rand|unteren rand|untere ende|unteren kante|"
@@ -44,7 +45,8 @@ VOCABULARY = Vocabulary(
         "TOERAIL": "fußreling|fussreling|schanzkleid|fußleiste|lochreling|süll|scheuerleiste|schandeck|relingleiste|"
         "lochschiene|lochfußreling",
         "STEP": "badestufe|stufe|heckstufe|trittstufe|badestufen|eingeformte stufe|angeformte stufe",
-        "HULL": "rumpf|laminat|rumpfdicke|rumpfes|außenhaut|rumpfstärke|schale|rumpfmaterial|bordwand|haut",
+        "HULL": "blech|planken|beplankung|plankenstärke|"
+        "rumpf|laminat|rumpfdicke|rumpfes|außenhaut|rumpfstärke|schale|rumpfmaterial|bordwand|haut",
         "BOAT": "boot|yacht|schiff|bootstyp|segelyacht|segelboot|kutter|ketsch|slup|bootes|schiffes|kielboot|segelschiff|"
         "schiffstyp|yachttyp",
         "HEIGHT": "höhe|hoch|freibord|hohen|freibordhöhe",
@@ -102,7 +104,8 @@ VOCABULARY = Vocabulary(
         "TURN": "nach jeder seite|je seite|ruderausschlag|ausschlag|nach beiden seiten|zu jeder seite|pro seite|"
         "auf jede seite|ruderlage|maximaler ausschlag|anschlag|nach beiden",
         "GRP": "gfk|laminat|volllaminat|polyester|kunststoff|glasfaser|gfk rumpf|epoxy|handauflage",
-        "SOLID": "volllaminat|massiv|massives|voll laminat|vollgfk|massivlaminat|volllaminiert|massiver|ohne kern|"
+        "SOLID": "kein sandwich|ohne sandwich|"
+        "volllaminat|massiv|massives|voll laminat|vollgfk|massivlaminat|volllaminiert|massiver|ohne kern|"
         "vollaminat|einschalig|massive|massivem",
         "CORED": "sandwich|balsa|schaumkern|sandwichbauweise|sandwichlaminat|balsakern|balsasandwich|schaumsandwich|"
         "mit kern|schaum|sandwichkern",
@@ -139,7 +142,8 @@ VOCABULARY = Vocabulary(
         "würde ich abbauen|kann weggenommen werden|dürfte weg|darf weg|könnte abgebaut werden|darf ab|können weg|"
         "können ab|können abgebaut werden|weg kann|ab kann|weg könnte|wegfallen kann|abgenommen werden kann|"
         "abgebaut werden kann|entfernt werden kann|demontiert werden kann",
-        "KEEP": "bleiben soll|bleiben muss|soll dranbleiben|muss bleiben|soll bleiben|bleibt|behalten|muss dranbleiben|"
+        "KEEP": "nicht abbauen|nicht entfernen|nicht hergeben|"
+        "bleiben soll|bleiben muss|soll dranbleiben|muss bleiben|soll bleiben|bleibt|behalten|muss dranbleiben|"
         "müssen bleiben|bleiben müssen|sollen bleiben|muss erhalten bleiben|nicht demontierbar|kann nicht weg|"
         "darf nicht weg|wollen wir behalten|möchten wir behalten|möchte ich behalten|will ich behalten|"
         "unbedingt bleiben|bleibt dran|muss also bleiben|soll erhalten bleiben|nicht abnehmbar|"
@@ -158,7 +162,8 @@ VOCABULARY = Vocabulary(
         "OTHER_BOAT": "nachbar|nachbars|freund|stegnachbar|voriges boot|früheres boot|freundes|bekannter|bekannten|kollege|"
         "stegnachbars|nachbarn|nachbarboot|vorgänger|altes boot|alten boot|voriges schiff|nachbarlieger|kumpel|"
         "vereinskamerad|bruder|bruders|schwager|freundin|liegeplatznachbar|anderes boot|vorbesitzer",
-        "BELOW": "unter wasser|unter der wasserlinie|unterhalb|unterhalb der wasserlinie|im wasser|unter cwl|"
+        "BELOW": "drunter|tiefer|"
+        "unter wasser|unter der wasserlinie|unterhalb|unterhalb der wasserlinie|im wasser|unter cwl|"
         "unterm wasser|getaucht|taucht|darunter",
         "OURS": "unser|unsere|unseres|wir haben|meine|mein|bei uns|unserer|unserem|mein boot|unser boot|bei mir",
         "YEAR": "baujahr|bj|gebaut|aus|von|baujahr von|gebaut in|vom baujahr|erbaut|erstwasserung|vom stapel|jahrgang|"
@@ -188,7 +193,8 @@ VOCABULARY = Vocabulary(
         "mit seglerischen grüßen|danke im voraus|besten gruß|schönen gruß|servus|vielen dank im voraus",
         "CUSTOMER": "kunde|kunden|kundin|unser kunde|eigner|kundschaft|für unseren kunden|auftrag|im auftrag|einen kunden|"
         "eines kunden",
-        "COMPANY": "yachtausrüstung|segelmacherei|marineservice|gmbh|yachtservice|bootswerft|yachten|bootsbau|wassersport|"
+        "COMPANY": "yachtkontor|bootskontor|bootsladen|yachtagentur|marina|bootsausrüstung|yachtausstatter|"
+        "yachtausrüstung|segelmacherei|marineservice|gmbh|yachtservice|bootswerft|yachten|bootsbau|wassersport|"
         "yachthandel|bootshandel|yachtzentrum|bootsservice|yachtausrüster|schiffsausrüster|schiffsausrüstung|ohg|"
         "e k|yachtwerft|bootsbaumeister|segelservice|rigg|takelage|yachttechnik|bootstechnik|yachting",
         "PHONE": "tel|telefon|mobil|handy|telefonnummer|mobiltelefon|tel nr|mobilnummer|fon|telefonisch|t",
@@ -206,7 +212,7 @@ VOCABULARY = Vocabulary(
         "COCKPIT": "cockpitboden|plicht|plichtboden|cockpitbodens|kante des cockpitbodens",
         "O_BOOMKIN": "heckausleger|bugspriet achtern|papageienstock|ausleger",
         "O_LOCKER": "gaskasten|heckbackskiste|rettungsinsel",
-        "SWING": "schwenkbar|schwenkt|schwenkbare",
+        "SWING": "schwingt|schwingen|schwenkbarer|schwenkbar|schwenkt|schwenkbare",
         "SLIDE": "ausziehbar|ausziehbare|einschiebbar|teleskopierbar|teleskopleiter|teleskop",
         "AVOID": "vermeiden|keinesfalls|auf keinen fall|ungern|nur nicht|bitte nicht|auf gar keinen fall",
         "WITHDRAW": "vergessen sie|vergesst|streichen|ungültig|falsch war|stimmt nicht|war falsch|waren falsch|"
@@ -222,5 +228,14 @@ VOCABULARY = Vocabulary(
         "MEASURED": "gemessen|maße|messungen|messung|abmessungen|gemessene|messen|maß|ausgemessen",
         "AT_WATER": "auf höhe der wasserlinie|genau auf der wasserlinie|in der wasserlinie|auf der wasserlinie|"
         "an der wasserlinie|berührt das wasser|in höhe der wasserlinie",
+        "OOPS": "nein|quatsch|falsch|pardon|moment|halt|sorry|verzeihung|entschuldigung|äh|besser gesagt|vielmehr|"
+        "korrigiere|korrektur|ich meine|unsinn|stimmt nicht",
+        "GONE": "hab ich abgebaut|abmontiert|hab ich abmontiert|habe ich abmontiert|haben wir abmontiert|"
+        "abgeschraubt|"
+        "ist weg|sind weg|habe ich abgebaut|haben wir abgebaut|wurde entfernt|abgebaut worden|ist ab|"
+        "habe ich entfernt|haben wir entfernt|wurde abgebaut",
+        "ENDS": "endet|hört auf|enden",
+        "BESIDE": "neben dem|neben der|beim|am|bei dem|durch den|in der nähe des|nahe beim|knapp über dem",
+        "BEGIN": "beginnt|fängt an",
     },
 )

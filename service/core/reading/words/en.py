@@ -23,19 +23,22 @@ VOCABULARY = Vocabulary(
     ),
     concepts={
         "M_INCL": "inclinometer|clinometer|angle finder|protractor|digital level|angle gauge",
-        "LENGTH": "long|in length",
+        "LENGTH": "overall|long overall|long|in length",
         "TRANSOM": "transom|transom's|stern|back end|taffrail|riser|transom skin|transom board|mirror|transoms|stern board|"
         "top of the transom|transom top|foot of the transom|bottom of the transom|transom angle|"
         "rake of the transom|transom rake|transom slope|inclination of transom|transom thickness|reverse transom|"
         "sugar scoop stern|negative transom|reverse sheer stern|inverted transom",
         "POST": "sternpost head|sternpost|stern post|post|stern post head|rudder post head",
-        "TOP": "head|sternpost head|edge of the sole|edge of the cockpit sole|top|top edge|upper edge|deck edge|"
+        "TOP": "up edge|high edge|goes up to|rises to|comes up to|goes up|reaches up to|"
+        "head|sternpost head|edge of the sole|edge of the cockpit sole|top|top edge|upper edge|deck edge|"
         "upper side|up side|high part|upper part|upper end|uppermost edge|upper edge of|the high|topmost edge|"
         "top of the transom|transom top|at the high|up at the top|deck level|the up side|top side|high side|"
         "up part|upper border|top border|width up|across the top|wide at the top",
-        "BOTTOM": "bottom|bottom edge|lower edge|foot of the transom|bottom of the transom|lower side|down side|low part|"
+        "BOTTOM": "low side|low edge|under edge|below side|"
+        "bottom|bottom edge|lower edge|foot of the transom|bottom of the transom|lower side|down side|low part|"
         "lower part|lower end|underside|lowest part|lowest edge|lowest point|below edge|lower border|down part",
-        "WATER": "water|waterline|water line|wl|dwl|lwl line|waterlines|load waterline|lwl mark|sea|sea level|the sea|"
+        "WATER": "under the water|"
+        "water|waterline|water line|wl|dwl|lwl line|waterlines|load waterline|lwl mark|sea|sea level|the sea|"
         "water level|water's surface|surface of the water|floating line|float line|line of flotation|freeboard|"
         "under water|below the water|below water|beneath the water|under the waterline|below the waterline|"
         "below waterline|in the water|at the water|level with the water|at water level|at the waterline|"
@@ -48,15 +51,17 @@ VOCABULARY = Vocabulary(
         "COCKPIT": "edge of the cockpit sole|edge of the sole|cockpit|cockpit sole|cockpit floor|floor of cockpit|sole edge|"
         "sole of the cockpit|cockpit sole's edge",
         "KEEL": "keel|hull bottom",
-        "HULL": "hull|laminate|skin|lay up|layup",
-        "BOAT": "boat|yacht|sloop|ketch|vessel|boat type|my boat",
+        "HULL": "planking|planks|plating|hull|laminate|skin|lay up|layup",
+        "BOAT": "ship|boat|yacht|sloop|ketch|vessel|boat type|my boat",
         "HEIGHT": "height|high|freeboard|height above|tall|up from",
         "WIDTH": "width|wide|across|breadth|breadth of|broad|in width|of width|width over|across the top|wide at the top|"
         "width up",
-        "THICK": "thick|thickness|thickness of|skin thickness|laminate thickness|transom thickness|plating|"
+        "THICK": "thick of|"
+        "thick|thickness|thickness of|skin thickness|laminate thickness|transom thickness|plating|"
         "plate thickness|plate",
         "DEPTH": "depth|deep|fore and aft|front to back",
-        "LOA": "loa|length overall|length over all|overall length|length of the boat|boat length|length is|l o a|"
+        "LOA": "length all|all length|whole length|full length|length|"
+        "loa|length overall|length over all|overall length|length of the boat|boat length|length is|l o a|"
         "length o a|hull length|length over deck|length of hull|total length",
         "LWL": "lwl|length waterline|waterline length|length at the waterline|length on the waterline",
         "BEAM": "beam|max beam|beam max|boat is wide|breadth overall|maximum beam|maximum breadth|beam overall|b max|boa",
@@ -71,7 +76,8 @@ VOCABULARY = Vocabulary(
         "LEAN": "leans|lean|leaning|rakes|raked|slopes|sloping|tilts|tilted|inclined|leant|leaning back|slants|slanting|"
         "slanted|tips|tipped|is inclined|leaned|lies back|falls|falls back|falls away|sloped|makes an angle|"
         "tumbles|slope|angled",
-        "FORWARD": "forward|further forward|ahead of|in front of|towards the bow|fwd|more in front|in front|toward the bow|"
+        "FORWARD": "to front|to the front|more to bow|more to the bow|to bow|to fore|more to fore|"
+        "forward|further forward|ahead of|in front of|towards the bow|fwd|more in front|in front|toward the bow|"
         "to the bow|forwards|forrard|for'ard|more forward|ahead|before the|more to the front|inwards|"
         "toward the front|inboard of",
         "AFT": "aft|further aft|farther aft|behind|astern|abaft|past|backwards|aft of|backward|more behind|"
@@ -98,7 +104,10 @@ VOCABULARY = Vocabulary(
         "axis of the rudder|spade rudder|inboard rudder|balanced rudder|skeg hung rudder|semi balanced rudder|"
         "keel hung rudder|skeg rudder|rudder hung on the stern|rudder on the transom|outboard hung rudder|"
         "transom hung rudder",
-        "HUNG_OUT": "outboard rudder|transom hung|stern hung|hung on the transom|hung outboard|on pintles|pintles|"
+        "HUNG_OUT": "fixed in the stern|fixed on the stern|fixed to the transom|fixed on the transom|fixed to the stern|"
+        "hanging in stern|hanging on stern|hanging on the stern|hanging on the transom|"
+        "hanging from the transom|hanging at the stern|"
+        "outboard rudder|transom hung|stern hung|hung on the transom|hung outboard|on pintles|pintles|"
         "hung on the sternpost|rudder hung on the stern|outboard hung|rudder on the transom|hangs on the transom|"
         "hung off the transom|hangs off the transom|hung from the transom|attached to the transom|"
         "on the stern post|hung on the stern|transom mounted|outboard hung rudder|transom hung rudder|"
@@ -121,16 +130,20 @@ VOCABULARY = Vocabulary(
         "each side of centre|stops at|lock to lock|rudder angle|swing of the rudder|either side of centre|turn",
         "GRP": "glass|glassfibre|glass fibre|fiberglass|fibreglass|grp|frp|laminate|polyester|fiber glass|gelcoat|"
         "chopped strand|hand laid|plastic|fibre",
-        "SOLID": "solid|single skin|solid laminate|solid glass|solid fibreglass|solid fiberglass|solid grp|monolithic|"
+        "SOLID": "no sandwich|without sandwich|not sandwich|no foam|without core|"
+        "solid|single skin|solid laminate|solid glass|solid fibreglass|solid fiberglass|solid grp|monolithic|"
         "no core|solid glassfibre|solid lay up|solid layup",
         "CORED": "cored|balsa|foam core|sandwich|foam sandwich|balsa core|balsa cored|foam cored|sandwich construction|"
         "divinycell|in sandwich|foam|plywood core|ply core",
-        "WOOD": "wooden|timber|mahogany planked|strip planked|cold moulded|wood|carvel|larch|oak|teak hull|iroko|clinker|"
+        "WOOD": "from wood|in wood|of timber|"
+        "wooden|timber|mahogany planked|strip planked|cold moulded|wood|carvel|larch|oak|teak hull|iroko|clinker|"
         "cedar|strip plank|mahogany on oak|planked|plywood hull|plywood|epoxy wood|wooden hull|wooden boat|"
         "of wood|built in wood|pitch pine|mahogany|carvel planked|she is wooden|she's wooden|she is wood",
-        "ALU": "aluminium|aluminum|alloy hull|alloy|alu|aluminium hull|aluminum hull|she is aluminium|she's aluminium|"
+        "ALU": "from aluminium|of aluminium|in aluminium|from aluminum|of aluminum|"
+        "aluminium|aluminum|alloy hull|alloy|alu|aluminium hull|aluminum hull|she is aluminium|she's aluminium|"
         "she is alloy",
-        "STEEL": "steel hull|steel boat|steel|steel construction|mild steel|steel plate|built of steel|built in steel|"
+        "STEEL": "from steel|of steel|steel ship|in steel|"
+        "steel hull|steel boat|steel|steel construction|mild steel|steel plate|built of steel|built in steel|"
         "made of steel|steel ketch|steel cutter|steel sloop|she is steel|she's steel|hull steel",
         "O_LADDER": "ladder|boarding ladder|swim ladder|bathing ladder|stern ladder|swimming ladder|ladders|"
         "stern boarding ladder|transom ladder|telescopic ladder|bathing steps ladder|ladder for swimming|"
@@ -138,7 +151,9 @@ VOCABULARY = Vocabulary(
         "O_PLATFORM": "platform|bathing platform|swim platform|swimming platform|platform for bath|platforms|swimming deck|"
         "bathing deck|teak platform|swimplatform|diving platform",
         "O_DAVITS": "davits|davit|dinghy davits|dingy davits|dinghy crane|pair of davits",
-        "O_OUTBOARD": "outboard|outboard bracket|outboard motor|outboard engine|outboard on a bracket|outboard well|"
+        "O_OUTBOARD": "support for the motor|motor support|support of motor|engine bracket|motor mount|"
+        "support for the outboard|"
+        "outboard|outboard bracket|outboard motor|outboard engine|outboard on a bracket|outboard well|"
         "outboard motor bracket|outboard mount|outboards|auxiliary outboard|hp outboard|motor bracket",
         "O_EXHAUST": "exhaust|exhaust outlet|exhaust pipe|exhaust skin fitting|wet exhaust|exhausts|engine exhaust",
         "O_RAIL": "pushpit|pushpits|stern rail|stern pulpit|aft rail|pushpit rail|stern rails|taff rail|pulpit aft|"
@@ -153,7 +168,7 @@ VOCABULARY = Vocabulary(
         "O_MAST": "radar pole|radar mast|wind generator|antenna mast|aerial pole|radar post|wind turbine|wind genny|"
         "aerogen|windgen|radar on a pole|aerial mast|antenna pole",
         "O_STAFF": "ensign staff|flagstaff|flag pole|flagpole|flag staff|ensign pole",
-        "O_PASSERELLE": "passerelle|gangway|boarding plank|gangplank|pasarelle|passarelle|passerelles",
+        "O_PASSERELLE": "passerella|passerelle|gangway|boarding plank|gangplank|pasarelle|passarelle|passerelles",
         "O_LOCKER": "stern locker|lazarette box|gas locker|gas bottle locker|liferaft locker|stern lockers|liferaft cradle|"
         "life raft on the stern",
         "FOLD": "folding|folds|foldable|folds up|hinged|hinges|fold|fold down|going down on hinges|drops down|"
@@ -164,14 +179,19 @@ VOCABULARY = Vocabulary(
         "SWING": "swings|swinging|swing|swinging out|pivots|swivels",
         "SLIDE": "slides|sliding|telescopic|slide out|slides out|slides under|telescoping|retractable|extends from under|"
         "pulls out|telescopic ladder",
-        "REMOVE": "come off|removable|can be removed|could go|can go|removed|can come off|remove it|take it off|"
+        "REMOVE": "can take out|can take it out|"
+        "can move it|can be moved away|can move it away|can put it away|can take it away|"
+        "come off|removable|can be removed|could go|can go|removed|can come off|remove it|take it off|"
         "we could take off|could take off|could come off|may come off|can be taken off|could be removed|"
         "can be unbolted|could be unbolted|demountable|detachable|it can go|they can go|can be cut|"
         "could be moved|can be moved|may go|we can remove|i can remove|can easily come off|happy to lose|"
         "happy to remove|can take it off|can be dismounted|easily removed|would be removed|will come off|"
         "is coming off|can be shifted|could be shifted|may be removed|unbolts|lifts off|lift off|"
         "can be demounted|could be taken off|willing to remove|could lose",
-        "KEEP": "keep them|has to stay|have to stay|stays|must stay|keep|keep it|keep that|has to stay|must remain|"
+        "KEEP": "do not want to remove|don't want to remove|don't want to lose|do not want to lose|"
+        "not want to take off|"
+        "those stay|these stay|they stay|those must stay|they must stay|"
+        "keep them|has to stay|have to stay|stays|must stay|keep|keep it|keep that|has to stay|must remain|"
         "needs to stay|not for moving|must be kept|must keep|want to keep|has got to stay|staying put|is staying|"
         "we keep it|has to remain|cannot go|can't go|cannot be moved|can't be moved|cannot be removed|"
         "can't be removed|will stay|would like to keep|is to stay|are to stay|we need it|not negotiable|"
@@ -191,7 +211,8 @@ VOCABULARY = Vocabulary(
         "on the centreline|in the centre|in the center",
         "EACH_SIDE": "each side|either side|both sides|both quarters|each quarter|on each quarter|port and starboard|"
         "on both sides|on each side|one each side",
-        "PREFER": "prefer|would like it on|rather have it|would rather|i'd like it|preferably|preference|would like|favour|"
+        "PREFER": "want it|want it off|i'd want it|we'd want it|"
+        "prefer|would like it on|rather have it|would rather|i'd like it|preferably|preference|would like|favour|"
         "preferred|i would like it|would love it|best on|want it on|rather|my wish|wish it|i want it|we want it|"
         "if possible on",
         "OTHER_BOAT": "neighbour|neighbor|next mooring|friend|friends|his boat|her boat|sister ship of mine|previous boat|"
@@ -205,12 +226,14 @@ VOCABULARY = Vocabulary(
         "MEANT": "meant|i mean|should be|should read|should have been|correction|meant to write|should say|i meant to say|"
         "instead of|corrected|correct is|the right figure is|actually|make that|typo|sorry",
         "JUST_TOUCH": "just touches|touches|just at|exactly at|just touching|just kisses|kisses|just in|level with|awash",
-        "BELOW": "below|under|beneath|under water|below the water|below water|immersed|underwater|submerged|"
+        "BELOW": "under the water|in under the water|"
+        "below|under|beneath|under water|below the water|below water|immersed|underwater|submerged|"
         "beneath the water|below the surface|under the waterline|below the waterline|below waterline|"
         "in the water|below it",
         "OURS": "ours|mine|our boat|our own|we have|i have|we now have|my own|our one|on mine|on ours|my boat|"
         "our own boat|on our boat",
-        "YEAR": "built|built in|launched in|from the year|year|year built|from|from year|model year|launched|vintage|"
+        "YEAR": "made in|finished in|"
+        "built|built in|launched in|from the year|year|year built|from|from year|model year|launched|vintage|"
         "of the year|constructed in|construction year|year of build|year of construction|dating from|from about|"
         "built about|laid down in|splashed in|built around|my year|of year",
         "HULL_NUMBER": "hull number|hull no|hull nr|build number|yard number|sail and hull number|hull number is|hin",
@@ -278,5 +301,13 @@ VOCABULARY = Vocabulary(
         "MEASURED": "measured|measurements|measurement|measure|measuring|dimensions|taken|figures",
         "AT_WATER": "at the water|level with the water|at water level|at the waterline|on the waterline|right at the water|"
         "right on the water|flush with the water|touching the water|meets the water|in line with the water",
+        "OOPS": "no|no wait|wait|sorry|rather|or rather|i mean|pardon|correction|scratch that|scrap that|make that|"
+        "make it|oops|excuse me|nonsense|my mistake|that is wrong",
+        "GONE": "has gone|have gone|is gone|are gone|took it off|took them off|taken off|was removed|were removed|"
+        "have removed|has been removed|removed it|sold it|we removed|i removed|no longer there|"
+        "not there any more",
+        "ENDS": "ends|stops|finishes|stops short",
+        "BESIDE": "next to|beside|near|near to|close to|at|by|through|just above|just below|hole for|where",
+        "BEGIN": "starts|begins|starting|beginning",
     },
 )

@@ -21,26 +21,28 @@ VOCABULARY = Vocabulary(
         "veintisiete=27 veintiocho=28 veintinueve=29 tres_cuartos_de=0.75",
     ),
     concepts={
-        "LENGTH": "de largo|largo|de eslora",
+        "LENGTH": "de eslora total|de largo|largo|de eslora",
         "M_TAPE": "cinta métrica|metro|con metro|con cinta|cinta|flexómetro|cinta de medir",
         "DEPTH": "profundidad|fondo|profundo|profunda|de fondo|de profundidad",
         "TRANSOM": "espejo|espejo de popa|popa|del espejo|espejos|el espejo|de popa|espejo popa|borde superior del espejo|"
         "pie del espejo|inclinación del espejo|anchura del espejo|ancho del espejo|espejo invertido|"
         "popa invertida|espejo negativo|popa lanzada negativa",
         "POST": "codaste|el codaste|roda de popa|cabeza del codaste",
-        "TOP": "canto alto|parte superior|borde superior|canto superior|parte alta|borde de arriba|canto de arriba|"
+        "TOP": "sube hasta|llega hasta|"
+        "canto alto|parte superior|borde superior|canto superior|parte alta|borde de arriba|canto de arriba|"
         "arriba|borde alto|parte de arriba|lo alto|el de arriba|la parte alta|extremo superior|"
         "borde superior del espejo|superior|el superior",
         "BOTTOM": "parte inferior|borde inferior|canto inferior|borde de abajo|canto de abajo|abajo|canto bajo|borde bajo|"
         "parte baja|el de abajo|extremo inferior|parte de abajo|pie del espejo|inferior|el inferior",
-        "WATER": "agua|línea de flotación|flotación|el agua|lámina de agua|superficie|superficie del agua|nivel del agua|"
+        "WATER": "en el agua|"
+        "agua|línea de flotación|flotación|el agua|lámina de agua|superficie|superficie del agua|nivel del agua|"
         "la flotación|lin flotación|francobordo|bajo el agua|por debajo del agua|bajo la flotación|"
         "por debajo de la flotación|debajo del agua|por debajo de la línea de flotación|"
         "bajo la línea de flotación|a ras de agua|a ras del agua|justo en el agua|toca el agua|"
         "en la línea de flotación|en la flotación|a flor de agua|justo en la flotación|a nivel del agua",
         "TOERAIL": "regala|tapa de regala|amurada|cintón|carril de regala|tapa regala",
         "STEP": "escalón|peldaño|escalones|peldaños|escalón de baño|escalón moldeado",
-        "HULL": "casco|laminado|forro|del casco",
+        "HULL": "tablazón|chapa|plancha|casco|laminado|forro|del casco",
         "BOAT": "barco|velero|embarcación|barco de vela|yate|queche|balandro|lancha|del barco|de barco",
         "HEIGHT": "altura|alto|alto de|de alto|altura de|francobordo|de altura",
         "WIDTH": "anchura|ancho|ancho de|de ancho|anchura de|de anchura|ancha|anchura del espejo|ancho del espejo",
@@ -73,7 +75,8 @@ VOCABULARY = Vocabulary(
         "RUDDER": "timón|pala|del timón|pala del timón|timones|el timón|dos timones|dos palas|borde de salida del timón|"
         "mecha del timón|eje del timón|mecha de timón|timón colgante|timón compensado|timón suspendido|"
         "timón de pala|timón colgado|timón colgado en el espejo|timón exterior|timón en el espejo|timón de espejo",
-        "HUNG_OUT": "timón colgado|colgado en el espejo|colgado del espejo|timón colgado en el espejo|timón exterior|"
+        "HUNG_OUT": "colgada del espejo|va colgada|colgada en el espejo|colgada|"
+        "timón colgado|colgado en el espejo|colgado del espejo|timón colgado en el espejo|timón exterior|"
         "va colgado|colgado|colgado de la popa|en el espejo|timón en el espejo|montado en el espejo|"
         "herrajes en el espejo|timón de espejo|fuera del espejo|colgado del codaste|exterior|en el codaste|"
         "va en el espejo|sujeto al espejo",
@@ -87,12 +90,13 @@ VOCABULARY = Vocabulary(
         "STICK_OUT": "sobresale|asoma|sale|saliente|sobresaliendo|se proyecta|sobresalen",
         "TURN": "a cada banda|giro máximo|giro|a cada lado|por banda|ángulo máximo|a ambas bandas|gira",
         "GRP": "poliéster|fibra|fibra de vidrio|prfv|plástico|resina|vidrio",
-        "SOLID": "macizo|fibra maciza|laminado macizo|maciza|sólido|sólida|laminado sólido|monolítico|poliéster macizo|"
+        "SOLID": "sin sándwich|no es sándwich|"
+        "macizo|fibra maciza|laminado macizo|maciza|sólido|sólida|laminado sólido|monolítico|poliéster macizo|"
         "fibra sólida|sin núcleo|laminado simple",
         "CORED": "sándwich|balsa|sándwich de balsa|espuma|núcleo|con núcleo|sándwich de espuma",
         "WOOD": "madera|de madera|contrachapado|caoba|roble|iroko|teca|tablazón",
         "ALU": "aluminio|de aluminio",
-        "STEEL": "acero|de acero|chapa",
+        "STEEL": "acero|de acero|chapa de acero",
         "O_LADDER": "escalera|escalera de baño|escalerilla|escala|escalera plegable|escalera fija|escaleras|escala de baño",
         "O_PLATFORM": "plataforma|plataforma de baño|plataformas|bañera de baño|plataforma de popa|plataforma fija",
         "O_DAVITS": "pescantes|pescante|pescantes de popa|grúas para el auxiliar|serviolas",
@@ -113,7 +117,8 @@ VOCABULARY = Vocabulary(
         "REMOVE": "desmontable|se puede quitar|quitar|desmontables|puede quitarse|se puede desmontar|se pueden quitar|"
         "podemos quitar|puedo quitar|desmontar|removible|se podría quitar|puede desmontarse|se pueden desmontar|"
         "quitarla|quitarlo|se puede retirar|retirar|podría ir fuera",
-        "KEEP": "debe quedarse|se queda|conservar|tienen que quedarse|tiene que quedarse|deben quedarse|"
+        "KEEP": "no queremos quitar|no quiero quitar|no queremos perder|no se quitan|"
+        "debe quedarse|se queda|conservar|tienen que quedarse|tiene que quedarse|deben quedarse|"
         "queremos conservar|quiero conservar|mantener|conservarla|conservarlo|ha de quedarse|tiene que seguir|"
         "debe seguir|no se puede quitar|no se puede desmontar|queremos mantener|quiero mantener|imprescindible|"
         "debe permanecer|se quedan|no se toca|hay que conservar|no se pueden quitar",
@@ -129,7 +134,8 @@ VOCABULARY = Vocabulary(
         "nos gustaría|me gustaría|de preferencia|a ser posible|si es posible",
         "OTHER_BOAT": "vecino|amigo|barco anterior|vecinos|un amigo|amigos|mi amigo|barco de antes|otro barco|antiguo barco|"
         "el de mi|compañero|hermano|cuñado|pantalán de al lado|vecina|anterior barco",
-        "BELOW": "bajo el agua|por debajo del agua|sumergido|sumergida|bajo la flotación|por debajo de la flotación|"
+        "BELOW": "metido|metida|en el agua|"
+        "bajo el agua|por debajo del agua|sumergido|sumergida|bajo la flotación|por debajo de la flotación|"
         "debajo del agua|por debajo de la línea de flotación|bajo la línea de flotación|por debajo",
         "OURS": "el nuestro|nuestro|tenemos|el mío|en el mío|en el nuestro|mi barco|nuestro barco",
         "YEAR": "del|año|de|construido en|año de construcción|construido|construida en|botado en|botada|fabricado en|"
@@ -146,7 +152,8 @@ VOCABULARY = Vocabulary(
         "ORDER": "repuesto|repuestos|pedido|número de serie|recambio|recambios|pieza|piezas|casquillos|casquillo|"
         "pedir piezas|nº de serie|roto|rota|reponer|envío|gastados",
         "THANKS": "muchas gracias|muchísimas gracias|agradecido|agradecer|encantados|satisfecho|llegó",
-        "SIGN_OFF": "un saludo|saludos|atentamente|saludos cordiales|cordialmente|gracias|un cordial saludo|un abrazo|"
+        "SIGN_OFF": "quedamos a la espera|quedo a la espera|en espera de|"
+        "un saludo|saludos|atentamente|saludos cordiales|cordialmente|gracias|un cordial saludo|un abrazo|"
         "cordial saludo|reciban un cordial|gracias de antemano|gracias por adelantado|a la espera|"
         "quedo a la espera|abrazos|saludos desde|saludo|atte|buena proa|muchas gracias|gracias y un|recibid un",
         "CUSTOMER": "cliente|un cliente|clientes|para un cliente|armador|nuestro cliente|por cuenta de",
@@ -182,5 +189,12 @@ VOCABULARY = Vocabulary(
         "MEASURED": "medidas|medido|medida|medí|mediciones|tomadas|he medido|dimensiones",
         "AT_WATER": "a ras de agua|a ras del agua|justo en el agua|toca el agua|en la línea de flotación|en la flotación|"
         "a flor de agua|justo en la flotación|a nivel del agua",
+        "OOPS": "perdón|no|mejor dicho|digo|quiero decir|corrijo|perdone|perdonen|me equivoco|disculpe|rectifico|"
+        "o mejor",
+        "GONE": "ya la saqué|la saqué|lo saqué|la quité|lo quité|ya no está|ya no hay|la hemos quitado|"
+        "lo hemos quitado|fue retirada|la sacamos|la quitamos|los quitamos",
+        "ENDS": "termina|acaba",
+        "BESIDE": "junto al|junto a|al lado del|al lado de la|cerca del|cerca de la",
+        "BEGIN": "empieza|comienza|a partir de",
     },
 )

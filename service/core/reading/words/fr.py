@@ -20,7 +20,7 @@ VOCABULARY = Vocabulary(
         whole="trois_quarts_de=0.75",
     ),
     concepts={
-        "LENGTH": "de long|long",
+        "LENGTH": "hors tout|de long|long",
         "M_TAPE": "mètre ruban|au mètre ruban|ruban|mètre à ruban|mètre de menuisier|au mètre|réglet|double mètre",
         "DEPTH": "profondeur|profond|profonde|profondeur de|de profondeur|longue de",
         "TRANSOM": "tableau|tableau arrière|arrière|poupe|tableaux|le tableau|cul du bateau|arrière du bateau|"
@@ -28,7 +28,8 @@ VOCABULARY = Vocabulary(
         "bas du tableau arrière|inclinaison du tableau|angle du tableau|quête arrière|largeur du tableau|"
         "épaisseur du tableau|tableau inversé|arrière inversé|arrière inversée|tableau négatif",
         "POST": "étambot|mèche arrière|tête d'étambot|l'étambot",
-        "TOP": "haut|bord supérieur|haut du tableau|sommet|partie haute|bord haut|arête supérieure|en haut|"
+        "TOP": "monte jusqu'à|s'élève à|culmine à|monte à|"
+        "haut|bord supérieur|haut du tableau|sommet|partie haute|bord haut|arête supérieure|en haut|"
         "haut du tableau arrière|le haut|partie supérieure|dessus du tableau|le sommet|bord du fond|"
         "bord du fond de cockpit|livet|arête haute|supérieur|le supérieur|haut de",
         "BOTTOM": "bas|bord inférieur|bas du tableau|en bas|partie basse|arête inférieure|le bas|partie inférieure|"
@@ -40,12 +41,13 @@ VOCABULARY = Vocabulary(
         "au niveau de la flottaison|pile à la flottaison|hauteur sur l'eau",
         "TOERAIL": "liston|rail de fargue|pavois|rail de fargues|cale pied|cale pieds|listel|fargue|fargues",
         "STEP": "marche|jupe|marche de bain|marches|marche de la jupe|marche moulée",
-        "HULL": "coque|bordé|la coque|stratification|bordés|peau",
+        "HULL": "tôle|tôles|bordage|bordages|coque|bordé|la coque|stratification|bordés|peau",
         "BOAT": "bateau|voilier|yacht|mon voilier|sloop|ketch|cotre|dériveur|navire|unité|voiliers",
         "HEIGHT": "hauteur|haut de|haut|haute|franc bord|hauteur sur l'eau",
         "WIDTH": "largeur|large|large de|de large|en largeur|de largeur|larg|largeur du tableau",
         "THICK": "épaisseur|épais|d'épaisseur|épaisse|épaisseur du tableau|épaisseur de la coque|épaisseur de coque",
-        "LOA": "longueur hors tout|longueur ht|lht|longueur totale|long hors tout|l h t|longueur de coque|loa|"
+        "LOA": "longueur|"
+        "longueur hors tout|longueur ht|lht|longueur totale|long hors tout|l h t|longueur de coque|loa|"
         "longueur totale de",
         "LWL": "longueur à la flottaison|longueur flottaison|lwl|lflot|flottaison longueur",
         "BEAM": "bau|maître bau|largeur maxi|largeur du bateau|largeur hors tout|bau maximum|bau maxi|largeur max",
@@ -94,13 +96,14 @@ VOCABULARY = Vocabulary(
         "TURN": "de chaque bord|débattement|angle de barre|de chaque côté|sur chaque bord|angle maxi|butée|"
         "de part et d'autre",
         "GRP": "polyester|stratifié|résine|fibre de verre|plastique|verre|composite",
-        "SOLID": "monolithique|plein|stratifié plein|stratifié monolithique|pleine|polyester plein|stratifié massif|"
+        "SOLID": "pas de sandwich|sans sandwich|sans âme|"
+        "monolithique|plein|stratifié plein|stratifié monolithique|pleine|polyester plein|stratifié massif|"
         "verre plein",
         "CORED": "sandwich|balsa|sandwich balsa|sandwich mousse|âme balsa|mousse|en sandwich|âme mousse",
         "WOOD": "bois|contreplaqué|bois moulé|acajou|contre plaqué|bordé classique|coque bois|en bois|petites lattes|"
         "strip planking|bois époxy|chêne",
         "ALU": "aluminium|alu|coque alu|coque aluminium|en alu|en aluminium",
-        "STEEL": "acier|coque acier|en acier|tôle",
+        "STEEL": "acier|coque acier|en acier|tôle d'acier",
         "O_LADDER": "échelle|échelle de bain|échelles|échelle arrière|échelle de baignade",
         "O_PLATFORM": "plateforme|plage de bain|plateforme de bain|plateformes|plate forme|plateforme arrière|"
         "plateforme de baignade|plage arrière",
@@ -124,7 +127,8 @@ VOCABULARY = Vocabulary(
         "qu'on peut enlever|on peut l'enlever|peut être supprimée|peut être supprimé|que je peux démonter|"
         "peut disparaître|peut être déposée|peut être déposé|peut être démonté|peuvent être démontés|"
         "peut être ôté",
-        "KEEP": "que je garde|je garde|doit rester|à garder|je la garde|je le garde|souhaitons garder|souhaite garder|"
+        "KEEP": "ne voulons pas enlever|ne veux pas enlever|ne souhaitons pas enlever|ne voulons pas démonter|"
+        "que je garde|je garde|doit rester|à garder|je la garde|je le garde|souhaitons garder|souhaite garder|"
         "à conserver|conserver|garder|doivent rester|indispensable|nous gardons|veux garder|voulons garder|"
         "doit être conservé|doit être conservée|reste en place|restera|on la garde|on le garde|je tiens à|"
         "ne peut pas être démonté|impossible à déplacer|à conserver impérativement|nous y tenons|qui doit rester",
@@ -200,5 +204,12 @@ VOCABULARY = Vocabulary(
         "MEASURED": "mesuré|mesurée|mesures|mesure|relevé|cotes|cote|relevée|dimensions|relevés|mesurés",
         "AT_WATER": "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
         "au niveau de la flottaison|pile à la flottaison",
+        "OOPS": "non|pardon|enfin|plutôt|je veux dire|erreur|excusez moi|correction|mea culpa|je corrige",
+        "GONE": "a été démontée|a été démonté|a été enlevée|a été enlevé|je l'ai enlevée|je l'ai enlevé|"
+        "nous l'avons enlevée|nous l'avons enlevé|n'est plus là|ont été démontés|ont été enlevés|"
+        "je l'ai démontée",
+        "ENDS": "s'arrête|se termine|finit",
+        "BESIDE": "à côté de|près de|près du|à côté du|au niveau de|au niveau du|à hauteur de|au droit de",
+        "BEGIN": "commence|débute|à partir de",
     },
 )

@@ -20,7 +20,7 @@ VOCABULARY = Vocabulary(
         whole="ventuno=21 ventotto=28 trentuno=31 trentotto=38 quarantuno=41 quarantotto=48 tre_quarti_di=0.75",
     ),
     concepts={
-        "LENGTH": "lunga|di lunghezza|lungo",
+        "LENGTH": "fuori tutto|lunga|di lunghezza|lungo",
         "M_TAPE": "metro a nastro|metro|con il metro|rotella metrica|nastro|flessometro|fettuccia|metro da falegname|"
         "cordella",
         "DEPTH": "profondità|profondo|profonda|di profondità",
@@ -29,7 +29,8 @@ VOCABULARY = Vocabulary(
         "angolo dello specchio|larghezza dello specchio|spessore dello specchio|specchio rovesciato|"
         "specchio negativo|poppa rovescia|poppa inversa",
         "POST": "dritto di poppa|ruota di poppa|dritto|testa del dritto",
-        "TOP": "bordo superiore|parte superiore|parte alta|in alto|sommità|bordo alto|parte di sopra|lato superiore|"
+        "TOP": "arriva fino a|sale fino a|arriva a|"
+        "bordo superiore|parte superiore|parte alta|in alto|sommità|bordo alto|parte di sopra|lato superiore|"
         "spigolo superiore|il bordo superiore|bordo superiore dello specchio|la parte alta|lato alto|superiore|"
         "quello superiore",
         "BOTTOM": "bordo inferiore|parte inferiore|parte bassa|lato inferiore|spigolo inferiore|bordo basso|in basso|"
@@ -43,12 +44,13 @@ VOCABULARY = Vocabulary(
         "sul pelo dell'acqua",
         "TOERAIL": "falchetta|falchette|capodibanda|trincarino|battagliola bassa|bottazzo|impavesata",
         "STEP": "gradino|gradini|scalino|gradino stampato|scalini",
-        "HULL": "scafo|fasciame|carena|laminato|dello scafo",
+        "HULL": "lamiera|tavolato|scafo|fasciame|carena|laminato|dello scafo",
         "BOAT": "barca|yacht|imbarcazione|barca a vela|veliero|ketch|sloop|natante|cutter|barche",
         "HEIGHT": "altezza|alto|alta|di altezza|bordo libero",
         "WIDTH": "larghezza|largo|larga|di larghezza|larghezza dello specchio|larghi",
         "THICK": "spessore|spesso|di spessore|spessa|spessori|spessore dello specchio|spessore dello scafo",
-        "LOA": "lunghezza f t|lunghezza fuori tutto|lft|lunghezza totale|l f t|lunghezza fuoritutto|fuori tutto|loa",
+        "LOA": "lunghezza|"
+        "lunghezza f t|lunghezza fuori tutto|lft|lunghezza totale|l f t|lunghezza fuoritutto|fuori tutto|loa",
         "LWL": "lunghezza al galleggiamento|lwl|lunghezza galleggiamento|lunghezza alla linea di galleggiamento",
         "BEAM": "baglio|baglio massimo|larghezza massima|larghezza max|baglio max",
         "DRAFT": "pescaggio|pesca|immersione|pescaggi|pesca circa",
@@ -73,8 +75,10 @@ VOCABULARY = Vocabulary(
         "senza specchio|poppa completamente aperta|specchio ribaltabile|pannello ribaltabile|portellone",
         "DOUBLE": "doppia prua|poppa a canoa|poppa norvegese|doppia punta|poppa appuntita|a canoa|poppa tonda|due prue|"
         "poppa a punta|poppa stellata|doppia prora",
-        "RUDDER": "timone|pala del timone|pala|timoni|pale del timone|due timoni|doppio timone|doppia pala|del timone",
-        "HUNG_OUT": "timone appeso|appeso allo specchio|appeso|timone esterno|appeso alla poppa|sullo specchio|"
+        "RUDDER": "timone esterno|timone appeso|"
+        "timone|pala del timone|pala|timoni|pale del timone|due timoni|doppio timone|doppia pala|del timone",
+        "HUNG_OUT": "appeso al dritto di poppa|"
+        "timone appeso|appeso allo specchio|appeso|timone esterno|appeso alla poppa|sullo specchio|"
         "timone allo specchio|montato sullo specchio|appeso al dritto|esterno|fissato allo specchio|"
         "infulcrato sullo specchio|incernierato allo specchio|timone fuoribordo|sul dritto di poppa|"
         "appeso allo specchio di poppa|timone appeso allo specchio",
@@ -87,7 +91,8 @@ VOCABULARY = Vocabulary(
         "STICK_OUT": "sporge|sporgono|sporgente|esce|fuoriesce|aggetta|sporgenza|si protende",
         "TURN": "per lato|angolo massimo|per parte|angolo di barra|a ogni lato|da ogni lato|da ciascun lato|corsa",
         "GRP": "vetroresina|poliestere|vtr|fibra|plastica|resina|vetro",
-        "SOLID": "pieno|laminato pieno|massiccio|piena|massiccia|laminato massiccio|monolitico|vetroresina piena|"
+        "SOLID": "niente sandwich|senza sandwich|"
+        "pieno|laminato pieno|massiccio|piena|massiccia|laminato massiccio|monolitico|vetroresina piena|"
         "laminato singolo|vetroresina massiccia|solido|monolitica",
         "CORED": "sandwich|balsa|balsa sandwich|schiuma|anima|con anima|in sandwich|espanso|termanto",
         "WOOD": "legno|in legno|mogano|compensato|lamellare|rovere|iroko|di legno",
@@ -114,7 +119,8 @@ VOCABULARY = Vocabulary(
         "smontabili|si può smontare|eliminare|si può eliminare|può essere rimossa|può essere rimosso|rimovibili|"
         "posso togliere|possiamo togliere|asportabile|smontare|si può rimuovere|rimuovere|toglierla|toglierlo|"
         "può andare via|si possono smontare",
-        "KEEP": "deve restare|resta|vorrei tenerla|da tenere|deve rimanere|devono restare|devono rimanere|vorrei tenere|"
+        "KEEP": "non vogliamo togliere|non voglio togliere|non si tolgono|"
+        "deve restare|resta|vorrei tenerla|da tenere|deve rimanere|devono restare|devono rimanere|vorrei tenere|"
         "vogliamo tenere|voglio tenere|tenerla|tenerlo|mantenere|da mantenere|vorremmo tenere|non si tocca|"
         "non si può togliere|indispensabile|non si può smontare|vogliamo mantenere|deve stare|conservare",
         "YES": "sì|si",
@@ -185,5 +191,11 @@ VOCABULARY = Vocabulary(
         "MEASURED": "misurato|misure|misurata|misurazioni|misura|rilevato|misurati|quote",
         "AT_WATER": "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"
         "a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|sul pelo dell'acqua",
+        "OOPS": "no|anzi|scusi|scusate|pardon|volevo dire|cioè|mi correggo|correggo|o meglio|errore|sbagliato",
+        "GONE": "l'ho tolta|l'ho tolto|l'abbiamo tolta|l'abbiamo tolto|è stata tolta|è stato tolto|non c'è più|"
+        "è stata smontata|l'ho smontata",
+        "ENDS": "finisce|termina|si ferma",
+        "BESIDE": "accanto allo|accanto al|accanto alla|vicino allo|vicino al|vicino alla|presso lo",
+        "BEGIN": "comincia|inizia|a partire da",
     },
 )

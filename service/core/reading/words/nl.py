@@ -21,7 +21,7 @@ VOCABULARY = Vocabulary(
         "{one}eneenhalf=+0.5 {one}eneenhalve=+0.5 {one}ënhalf=+0.5 driekwart=0.75",
     ),
     concepts={
-        "LENGTH": "lang",
+        "LENGTH": "lang over alles|lang",
         "M_TAPE": "meetlint|rolmaat|centimeter|duimstok|met de rolmaat|meetband|lintmeter",
         "DEPTH": "diepte|diep|diepe",
         "TRANSOM": "spiegelhoek|spiegelbreedte|spiegeldikte|spiegel|hek|achterspiegel|hekspiegel|spiegels|hekplaat|"
@@ -31,7 +31,8 @@ VOCABULARY = Vocabulary(
         "voet van de spiegel|helling van de spiegel|hoek van de spiegel|spiegel helling|breedte spiegel|"
         "spiegel breedte|spiegel boven breed|dikte spiegel|rechte spiegel|negatieve spiegel|omgekeerde spiegel",
         "POST": "achtersteven|achterstevens|roersteven|steven|stevenkop",
-        "TOP": "bovenkant|bovenrand|bovenaan|bovenzijde|bovenste rand|bovenkant spiegel|bovenkant van de spiegel|"
+        "TOP": "komt tot|loopt door tot|reikt tot|"
+        "bovenkant|bovenrand|bovenaan|bovenzijde|bovenste rand|bovenkant spiegel|bovenkant van de spiegel|"
         "spiegel bovenkant|dekrand|bovenste kant|spiegel boven|bovenzij|breedte spiegel boven|breedte boven|"
         "breed boven|breedte van de spiegel boven",
         "BOTTOM": "onderkant|onderrand|onderzijde|onderaan|onderste rand|onderkant spiegel|onderkant van de spiegel|"
@@ -41,14 +42,14 @@ VOCABULARY = Vocabulary(
         "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",
         "TOERAIL": "voetrail|voetreling|voetlijst|potdeksel|verschansing|berghout|boeisel|gatenrail|teenlijst",
         "STEP": "zwemtrede|trede|traptrede|zwemtreden|ingebouwde trede|ingevormde trede|treden",
-        "HULL": "romp|huid|rompdikte|scheepshuid|de romp|huidplaat",
+        "HULL": "beplanking|plaat|romp|huid|rompdikte|scheepshuid|de romp|huidplaat",
         "BOAT": "boot|jacht|schip|zeiljacht|zeilboot|zeilschip|kits|sloep|kotter|de boot|schepen|platbodem|type boot|"
         "boottype",
         "HEIGHT": "hoogte|hoog|hoge|vrijboord",
         "WIDTH": "spiegelbreedte|breedte|breed|brede|in de breedte|breedte boven|breedte spiegel|breed boven|"
         "spiegel breedte|breedte spiegel boven|spiegel boven breed|breedte van de spiegel boven",
         "THICK": "spiegeldikte|dikte|dik|plaatdikte|dikke|wanddikte|huiddikte|laminaatdikte|dikte spiegel|materiaaldikte",
-        "LOA": "lengte o a|lengte over alles|loa|lengte over alles|l o a|totale lengte|romplengte|scheepslengte",
+        "LOA": "lengte|lengte o a|lengte over alles|loa|lengte over alles|l o a|totale lengte|romplengte|scheepslengte",
         "LWL": "lengte waterlijn|lwl|lengte op de waterlijn|lengte wl",
         "BEAM": "grootste breedte|breedte over alles|breedte boot|max breedte|maximale breedte|breedte o a|b o a",
         "DRAFT": "diepgang|steekt|steekt diep|diepgang van|diepte kiel",
@@ -57,7 +58,8 @@ VOCABULARY = Vocabulary(
         "BALLAST": "ballast|motor|bijboot|kiel|bijbootje|rubberboot|ankers|bemanning|dinghy|kielgewicht",
         "RAKE": "spiegelhoek|helling|hoek|hellingshoek|helling van de spiegel|schuinte|hoek van de spiegel|hellend|"
         "spiegel helling|schuin",
-        "LEAN": "helt|hellend|leunt|valt|hellende|schuin|staat schuin|achterover hellend|loopt schuin|leunend|overhelt|"
+        "LEAN": "achterover|voorover|"
+        "helt|hellend|leunt|valt|hellende|schuin|staat schuin|achterover hellend|loopt schuin|leunend|overhelt|"
         "helt over|hangt over|valt naar",
         "FORWARD": "vóór de|voor de|naar voren|verder naar voren|vóór|voorover|naar voor|verder voren|vooruit|"
         "verder vooruit|meer naar voren|richting boeg|vooraan|voor het|verder voor",
@@ -95,7 +97,8 @@ VOCABULARY = Vocabulary(
         "TURN": "naar elke kant|roeruitslag|uitslag|aan elke kant|elke kant op|per kant|maximale uitslag|"
         "naar beide kanten|naar weerszijden",
         "GRP": "polyester|glasvezel|gvk|glasvezelpolyester|kunststof|glas|laminaat",
-        "SOLID": "massief|massief polyester|massieve|vol laminaat|vollaminaat|enkel laminaat|massief laminaat|zonder kern|"
+        "SOLID": "geen sandwich|"
+        "massief|massief polyester|massieve|vol laminaat|vollaminaat|enkel laminaat|massief laminaat|zonder kern|"
         "massief glas",
         "CORED": "sandwich|balsa|sandwichconstructie|balsakern|schuimkern|kern|schuim|balsa sandwich",
         "WOOD": "hout|houten|mahonie|eiken|multiplex|houtbouw|van hout|watervast verlijmd|hechthout",
@@ -120,11 +123,13 @@ VOCABULARY = Vocabulary(
         "FOLD": "opklapbaar|opklapbare|klapbaar|inklapbaar|klapbare|inklapbare|neerklapbaar|klapt|kan omhoog|"
         "wordt opgeklapt|opgeklapt|opvouwbaar|scharnierend|kan opklappen|klap|opvouwbare|neerklapbare",
         "FIXED": "vast|vaste|gelast|vastgebout|vastgezet|vaste montage|gebout|niet opklapbaar|aangelast|vastgelast|star",
-        "REMOVE": "afneembaar|kan eraf|kan weg|demontabel|mag eraf|mag weg|mag verwijderd|kan verwijderd worden|"
+        "REMOVE": "kan er eventueel af|mag er af|mag er eventueel af|kan er wel af|"
+        "afneembaar|kan eraf|kan weg|demontabel|mag eraf|mag weg|mag verwijderd|kan verwijderd worden|"
         "kan worden verwijderd|kan verwijderd|mag worden verwijderd|demonteerbaar|verwijderbaar|kan er af|"
         "kunnen eraf|kan worden gedemonteerd|mogen weg|mogen eraf|er af|wegnemen|weghalen|verwijderen|"
         "kan vervallen|kan eventueel weg|afhalen|wegneembaar|demonteren",
-        "KEEP": "moet blijven|blijft|behouden|moeten blijven|willen we houden|wil ik houden|willen behouden|"
+        "KEEP": "willen we niet kwijt|wil ik niet kwijt|niet verwijderen|"
+        "moet blijven|blijft|behouden|moeten blijven|willen we houden|wil ik houden|willen behouden|"
         "moet blijven zitten|houden we|niet weg|kan niet weg|mag niet weg|willen wij behouden|moet erop blijven|"
         "moet aan blijven|kan niet verwijderd worden|onmisbaar|wil ik graag houden|moet wel blijven|"
         "kan er niet af",
@@ -195,5 +200,11 @@ VOCABULARY = Vocabulary(
         "PLUMB_LINE": "schietlood|paslood|loodlijn",
         "MEASURED": "gemeten|maten|afmetingen|meting|metingen|opgemeten|nagemeten|maat",
         "AT_WATER": "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",
+        "OOPS": "nee|of nee|sorry|pardon|fout|ik bedoel|excuus|beter gezegd|correctie|wacht|herstel|nee wacht",
+        "GONE": "is eraf|hebben we verwijderd|heb ik verwijderd|is verwijderd|is weg|hebben we eraf gehaald|"
+        "heb ik eraf gehaald|zit er niet meer|is er niet meer",
+        "ENDS": "eindigt|houdt op|stopt",
+        "BESIDE": "naast de|naast het|bij de|bij het|vlak boven de|ter hoogte van de",
+        "BEGIN": "begint|vanaf",
     },
 )

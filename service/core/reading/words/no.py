@@ -24,7 +24,8 @@ VOCABULARY = Vocabulary(
         "TRANSOM": "akterspeil|speilet|speil|akterspeilet|hekken|speilets|akterspeil*|hekk|hekkens|bunnen av speilet|"
         "speilets helning|speilets bredde|negativt akterspeil|negativt speil|omvendt speil|negativ hekk",
         "POST": "akterstevn|akterstevnen|stevnen|akterstevn*|stevnens|toppen av stevnen|rorstevnen",
-        "TOP": "overkant|overkanten|øverst|øvre kant|øvre kanten|oppe|overkanten av|toppen|øverste kant|topp|"
+        "TOP": "går opp til|når opp til|"
+        "overkant|overkanten|øverst|øvre kant|øvre kanten|oppe|overkanten av|toppen|øverste kant|topp|"
         "dekkskanten|overside|på toppen|toppen av stevnen|toppen av akterstevnen|bredde oppe",
         "BOTTOM": "underkant|underkanten|nederkant|nedre kant|nedre kanten|nede|nederst|nederste kant|bunnen av speilet|"
         "underside|nederkanten|nedkant",
@@ -34,12 +35,12 @@ VOCABULARY = Vocabulary(
         "i vannlinja|akkurat ved vannflaten|på vannlinjen",
         "TOERAIL": "fotlist|fotlisten|skvettlist|rekkelist|esing|esingen|skandekk|fenderlist|tålist|fotrekke",
         "STEP": "badetrinn|trinn|badetrinnet|trinnet|innstøpt trinn|badetrapp",
-        "HULL": "skrog|skroget|skrogets|laminat|hud",
+        "HULL": "platen|bordganger|hudplank|plate|skrog|skroget|skrogets|laminat|hud",
         "BOAT": "båt|båten|seilbåt|seilbåten|yacht|slupp|ketsj|seilskute|båter|skuta|kutter|båtmodell",
         "HEIGHT": "høyde|høyden|høy|fribord|høydene|høyt|høyde over",
         "WIDTH": "bredde|bredden|bred|bredt|brede|i bredden|bredde oppe|speilbredde|speilets bredde",
         "THICK": "tykkelse|tykk|tykkelsen|tykt|godstykkelse|skrogtykkelse|laminattykkelse|platetykkelse|tykke",
-        "LOA": "lengde over alt|loa|båtens lengde|lengde o a|l o a|total lengde|skroglengde",
+        "LOA": "lengde|lengden|lengde over alt|loa|båtens lengde|lengde o a|l o a|total lengde|skroglengde",
         "LWL": "lvl|vannlinjelengde|lengde i vannlinjen|lwl|lengde vl",
         "BEAM": "største bredde|båtens bredde|bredde maks|maks bredde|største bredden",
         "DRAFT": "dypgående|dyptgående|dypgang|stikker dypt",
@@ -92,7 +93,8 @@ VOCABULARY = Vocabulary(
         "O_OUTBOARD": "påhengsmotor|påhengsmotorfeste|påhengsmotoren|påhenger|påhengeren|motorbrakett|utenbordsmotor|"
         "påhengsmotor på brakett|motorfeste|utenbordsmotoren",
         "O_EXHAUST": "eksos|eksosen|eksosrør|eksosutløp|eksosutslipp",
-        "O_RAIL": "akterpulpit|hekkpulpit|pushpit|akterpulpiten|rekkverk|hekkrekke|hekkpulpiten|akterrekke|rekkverket",
+        "O_RAIL": "hekkstøtte|hekkstøtten|hekkstøtter|"
+        "akterpulpit|hekkpulpit|pushpit|akterpulpiten|rekkverk|hekkrekke|hekkpulpiten|akterrekke|rekkverket",
         "O_STAY": "hekkstag|akterstag|hekkstaget|akterstaget|delt hekkstag|doble hekkstag|hekkstagene|bakstag|"
         "delt akterstag",
         "O_BOOM": "mesanbom|mesanbommen|storbom|bommen|bomnokk|storbommen",
@@ -107,7 +109,8 @@ VOCABULARY = Vocabulary(
         "FIXED": "fast|fastmontert|sveiset|faste|fastboltet|boltet|fastskrudd|stiv|fastsveiset|ikke fellbar|skrudd",
         "REMOVE": "demonterbar|kan tas av|kan fjernes|tas av|fjernes|kan demonteres|demonteres|kan flyttes|avtakbar|"
         "kan tas bort|kan skrus av|ta av|kan tas vekk|tas bort|fjerne|avtagbar|kan godt fjernes|kan tas ned",
-        "KEEP": "må vi beholde|beholde|må bli|må være der|må bli stående|skal være der|vil beholde|vil vi beholde|"
+        "KEEP": "vil vi ikke fjerne|vil jeg ikke fjerne|skal ikke fjernes|"
+        "må vi beholde|beholde|må bli|må være der|må bli stående|skal være der|vil beholde|vil vi beholde|"
         "skal beholdes|må beholdes|må stå|kan ikke fjernes|kan ikke tas av|må bli værende|vil ha den|"
         "ønsker å beholde|skal bli|må bli sittende|kan ikke demonteres|skal bli værende|bli stående",
         "YES": "ja",
@@ -147,7 +150,7 @@ VOCABULARY = Vocabulary(
         "båtsenter|maritim|båtmegler",
         "PHONE": "tlf|mob|mobil|telefon|mobilnr|tel|telefonnr|t",
         "FAX": "fax|org",
-        "M_PHONE": "mobilen|telefonen|vater på mobilen|mobilvater|mobil app|app",
+        "M_PHONE": "vater app|vaterapp|mobilen|telefonen|vater på mobilen|mobilvater|mobil app|app",
         "M_INCL": "vinkelmåler|helningsmåler|inklinometer|gradskive|vater|digitalt vater|vaterpass",
         "M_LASER": "laser|lasermåler|avstandsmåler",
         "M_DRAWING": "tegning|tegningen|tegninger|tegningene|linjetegning|fra tegningen",
@@ -160,7 +163,7 @@ VOCABULARY = Vocabulary(
         "BOOTSTRIPE": "vannlinjestripe|vannlinjestripen|vaterlinjestripe|boot top|vannlinjestripa",
         "COCKPIT": "cockpitdørk|cockpitdørken|cockpit|cockpitgulv|dørken|cockpitbunnen",
         "DEPTH": "dybde|dypt",
-        "LENGTH": "lang",
+        "LENGTH": "lang over alt|lang",
         "O_BOOMKIN": "klyverbom akter|papegøyestokk|driverbom",
         "O_LOCKER": "gasskasse|redningsflåte|hekkbenk",
         "SLIDE": "teleskopisk|uttrekkbar|uttrekkbart|teleskop|skyves",
@@ -177,5 +180,11 @@ VOCABULARY = Vocabulary(
         "MEASURED": "målt|mål|målene|måling|målte|oppmålt",
         "AT_WATER": "akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"
         "i vannlinja|akkurat ved vannflaten|på vannlinjen",
+        "OOPS": "nei|feil|unnskyld|beklager|jeg mener|eller rettere|rettelse|sorry|vent|rettere sagt|feil av meg",
+        "GONE": "er fjernet|er borte|er tatt av|har vi tatt av|har vi fjernet|har jeg fjernet|tok vi av|"
+        "er demontert|er ikke der lenger",
+        "ENDS": "slutter|ender",
+        "BESIDE": "ved siden av|nær|inntil|like ved|ved",
+        "BEGIN": "begynner|starter",
     },
 )

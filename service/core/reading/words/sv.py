@@ -26,7 +26,8 @@ VOCABULARY = Vocabulary(
         "spegelns lutning|lutningen på spegeln|spegelns bredd|lodrät akterspegel|rak akterspegel|"
         "negativ akterspegel|negativ spegel|omvänd spegel",
         "POST": "akterstäv|akterstäven|akterstäv*|stäven|stävens|rorstäven|toppen av stäven",
-        "TOP": "överkant|överkanten|ovankant|överkanten av|överdel|övre kant|övre kanten|överkantens|upptill|ovansida|"
+        "TOP": "går upp till|når upp till|"
+        "överkant|överkanten|ovankant|överkanten av|överdel|övre kant|övre kanten|överkantens|upptill|ovansida|"
         "toppen|däckskanten|uppe|högst upp|spegelns överkant|akterspegelns överkant|överkantens läge|topp|"
         "toppen av stäven|toppen av akterstäven|bredd upptill",
         "BOTTOM": "underkant|underkanten|nederkant|nederkanten|nedre kant|nedre kanten|nedtill|underdel|botten av spegeln|"
@@ -37,12 +38,12 @@ VOCABULARY = Vocabulary(
         "nuddar vattnet|precis vid vattenytan|i vattenytan|på vattenlinjen",
         "TOERAIL": "fotlist|fotlisten|relingslist|relingslisten|brädgång|skarndäck|avbärarlist|tålist",
         "STEP": "badsteg|trappsteg|badsteget|trappsteget|ingjutet steg|badtrappa|steg",
-        "HULL": "skrov|skrovet|skrovets|bordläggning|laminat|skrovets laminat",
+        "HULL": "bordläggningen|plåten|plåt|skrov|skrovet|skrovets|bordläggning|laminat|skrovets laminat",
         "BOAT": "båt|båten|segelbåt|segelbåten|yacht|slup|ketch|båtar|båtmodell|kölbåt|båtens",
         "HEIGHT": "höjd|höjden|hög|höjd över|fribord|högt",
         "WIDTH": "bredd|bredden|bred|brett|breda|på bredden|bredd upptill|spegelbredd|spegelns bredd",
         "THICK": "tjocklek|tjock|tjockleken|tjockt|tjocka|godstjocklek|skrovtjocklek|laminattjocklek|plåttjocklek",
-        "LOA": "längd över allt|löa|båtens längd|l ö a|total längd|skrovlängd|längd ö a",
+        "LOA": "längd|längden|längd över allt|löa|båtens längd|l ö a|total längd|skrovlängd|längd ö a",
         "LWL": "lvl|vattenlinjelängd|längd i vattenlinjen|längd vl|lwl",
         "BEAM": "största bredd|båtens bredd|bredd max|max bredd|maxbredd|största bredden",
         "DRAFT": "djupgående|djup|djupgåendet|sticker djupt|går djupt",
@@ -99,7 +100,8 @@ VOCABULARY = Vocabulary(
         "O_OUTBOARD": "utombordare|utombordsmotor|utombordsfäste|utombordaren|utombordarfäste|utombordsmotorn|aktersnurra|"
         "snurra|aktersnurran|motorfäste|utombordsfästet",
         "O_EXHAUST": "avgasrör|avgasutlopp|avgasröret|avgas|avgasutsläpp|avgasgenomföring",
-        "O_RAIL": "akterpulpit|pushpit|pulpit|akterpulpiten|akterräcke|räcke|räcket|akterstolpar|sargräcke|aktersarg",
+        "O_RAIL": "häckpulpit|häckpulpiten|akterpulpeten|"
+        "akterpulpit|pushpit|pulpit|akterpulpiten|akterräcke|räcke|räcket|akterstolpar|sargräcke|aktersarg",
         "O_STAY": "akterstag|akterstaget|akterstagen|dubbla akterstag|delat akterstag|häckstag|akterstagets|backstag",
         "O_BOOM": "mesanbom|bom|mesanbommen|storbom|bomnock|bommen|storbommen",
         "O_ARCH": "targabåge|akterbåge|targabågen|targa|båge|bågen|akterportal|portal|radarbåge",
@@ -116,7 +118,8 @@ VOCABULARY = Vocabulary(
         "kan monteras bort|kan avlägsnas|avtagbar|demonterbart|demonteras|går att ta bort|kan demonteras|"
         "borttagbar|kan flyttas|kan tas av|ta bort|monteras av|går att demontera|löstagbart|kan lossas|"
         "får gärna tas bort",
-        "KEEP": "måste vara kvar|ska vara kvar|behålla|måste sitta kvar|ska sitta kvar|vill behålla|vill vi behålla|"
+        "KEEP": "vill vi inte ta bort|vill jag inte ta bort|"
+        "måste vara kvar|ska vara kvar|behålla|måste sitta kvar|ska sitta kvar|vill behålla|vill vi behålla|"
         "vill ha kvar|måste finnas kvar|vara kvar|sitta kvar|bli kvar|den ska vara kvar|måste behållas|"
         "får inte tas bort|kan inte tas bort|skall vara kvar|ha kvar|skall behållas|går inte att ta bort|"
         "vill jag behålla|ska behållas",
@@ -188,5 +191,11 @@ VOCABULARY = Vocabulary(
         "MEASURED": "mätt|mått|måtten|uppmätt|mätning|mätte|mätningar",
         "AT_WATER": "precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|nuddar vattnet|precis vid vattenytan|i vattenytan|"
         "på vattenlinjen",
+        "OOPS": "nej|fel av mig|förlåt|jag menar|ursäkta|fel|rättelse|eller snarare|snarare|sorry|vänta",
+        "GONE": "är borttagen|är borta|togs bort|har vi tagit bort|har jag tagit bort|tog vi bort|tog jag bort|"
+        "är demonterad|finns inte kvar",
+        "ENDS": "slutar|upphör",
+        "BESIDE": "bredvid|intill|nära|vid sidan av|invid",
+        "BEGIN": "börjar|med början",
     },
 )

@@ -1,0 +1,30 @@
+"""Which way a transom leans, by the words of one clause."""
+
+from __future__ import annotations
+
+from service.core.reading.sheet import Clause
+
+
+def rake_sign(clause: Clause) -> float | None:
+    """Return +1 where the clause has the top edge aft of the bottom, -1 forward of it; None where unsaid or at odds.
+
+    "Top further aft than the bottom" outranks "leans aft", and that outranks the names for such sterns.
+    """
+    edges: set[float] = set()
+    leans: set[float] = set()
+    names: set[float] = set()
+    edge, leaning = 0.0, False
+    for mark in clause.marks:
+        if mark.concept == "TOP" or (mark.concept == "BOTTOM" and not edges):
+            edge = 1.0 if mark.concept == "TOP" else -1.0
+        elif mark.concept in ("LEAN", "RAKE"):
+            edge, leaning = 0.0, True
+        elif mark.concept in ("FORWARD", "AFT"):
+            way = 1.0 if mark.concept == "AFT" else -1.0
+            (edges if edge else leans if leaning else set()).add(way * (edge or 1.0))
+        elif mark.concept in ("REVERSE", "COUNTER"):
+            names.add(-1.0 if mark.concept == "REVERSE" else 1.0)
+    for signs in (edges, leans, names):
+        if signs:
+            return next(iter(signs)) if len(signs) == 1 and not names - signs else None
+    return None
