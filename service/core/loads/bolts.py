@@ -42,19 +42,39 @@ def bolt_shears(load: FlangeLoad, pattern_mm: Array) -> Array:
     >>> [round(float(v) / 1000, 2) for v in bolt_shears(shigley, plate)]
     [20.97, 20.97, 14.79, 14.79]
     """
-    pattern = np.asarray(pattern_mm, dtype=float)
-    centre = pattern.mean(axis=0)
-    y, z = (pattern - centre).T
-    polar = max(float((y**2 + z**2).sum()), 1e-9)
-    twist = (load.about_normal_nm * 1000 - (centre[0] * load.up_n - centre[1] * load.across_n)) / polar
-    count, across, up = len(pattern), load.across_n, load.up_n
-    y, z = _bolts_first(y, twist), _bolts_first(z, twist)
+    group = _group_of(pattern_mm)
+    centre, count, across, up = group.centre, group.arms.shape[1], load.across_n, load.up_n
+    twist = (load.about_normal_nm * 1000 - (centre[0] * up - centre[1] * across)) / group.polar
+    y, z = (_bolts_first(arm, twist) for arm in group.arms)
     return np.asarray(np.hypot(across / count - twist * z, up / count + twist * y))
+
+
+class _Group(NamedTuple):
+    """What a pattern of n bolts is by itself: centroid (2,), places about it (2, n), Σr², shares of unit moments (2, n)."""
+
+    centre: Array
+    arms: Array
+    polar: float
+    shares: Array
+
+
+def _group_of(pattern_mm: Array) -> _Group:
+    return _group(np.asarray(pattern_mm, dtype=float).tobytes())
+
+
+@lru_cache(maxsize=256)
+def _group(pattern: bytes) -> _Group:
+    """Return what the numbers of a pattern, one bolt after the other, come to: a catalogue has few, and asks often."""
+    places = np.frombuffer(pattern).reshape(-1, 2)
+    centre = places.mean(axis=0)
+    arms = places - centre
+    polar = max(float((arms[:, 0] ** 2 + arms[:, 1] ** 2).sum()), 1e-9)
+    return _Group(centre, arms.T.copy(), polar, np.linalg.pinv(arms.T @ arms) @ arms.T)
 
 
 def _bolts_first(values: Array, like: Array) -> Array:
     """Return one value a bolt as (n, 1, ...), to broadcast against loads (...)."""
-    return np.asarray(values, dtype=float).reshape(-1, *(1,) * np.ndim(like))
+    return values.reshape(-1, *(1,) * np.ndim(like))
 
 
 @formula(ELASTIC)
@@ -70,20 +90,11 @@ def tensions_about_centroid(load: FlangeLoad, pattern_mm: Array) -> Array:
     >>> [round(float(v), 2) for v in tensions_about_centroid(load, group)]
     [4666.67, 1666.67, -666.67, -3666.67]
     """
-    pattern = np.asarray(pattern_mm, dtype=float)
-    centre, shares = _principal(tuple(map(tuple, pattern.tolist())))
-    about_up = -load.about_up_nm * 1000 - load.normal_n * centre[0]
-    about_across = load.about_across_nm * 1000 - load.normal_n * centre[1]
-    first, second = (_bolts_first(share, load.normal_n) for share in shares)
-    return np.asarray(load.normal_n / len(pattern) + first * about_up + second * about_across)
-
-
-@lru_cache(maxsize=256)
-def _principal(pattern: tuple[tuple[float, float], ...]) -> tuple[Array, Array]:
-    """Return a pattern's centroid (2,) and what each bolt takes of a unit moment about either axis (2, n)."""
-    centre = np.mean(pattern, axis=0)
-    arms = np.asarray(pattern) - centre
-    return centre, np.linalg.pinv(arms.T @ arms) @ arms.T
+    group = _group_of(pattern_mm)
+    about_up = -load.about_up_nm * 1000 - load.normal_n * group.centre[0]
+    about_across = load.about_across_nm * 1000 - load.normal_n * group.centre[1]
+    first, second = (_bolts_first(share, load.normal_n) for share in group.shares)
+    return np.asarray(load.normal_n / group.arms.shape[1] + first * about_up + second * about_across)
 
 
 @formula(ELASTIC)
@@ -99,15 +110,21 @@ def tensions_about_edge(load: FlangeLoad, pattern_mm: Array, width_mm: float, he
     >>> [round(float(v), 2) for v in tensions_about_edge(load, group, 150.0, 210.0)]
     [2162.16, 2162.16, 360.36, 360.36]
     """
-    pattern = np.asarray(pattern_mm, dtype=float)
-    total = np.broadcast_to(load.normal_n / len(pattern), (len(pattern), *np.shape(load.normal_n)))
-    for moment, place, size in (
-        (load.about_across_nm, pattern[:, 1], height_mm), (-load.about_up_nm, pattern[:, 0], width_mm)
-    ):  # fmt: skip
-        for turn, part in ((1.0, np.maximum(moment, 0.0)), (-1.0, np.maximum(-moment, 0.0))):
-            arm = np.maximum(size / 2 + turn * place, 0.0)
-            total = total + _bolts_first(1000 * arm / max(float((arm**2).sum()), 1e-9), moment) * part
+    count, edges = _edges(np.asarray(pattern_mm, dtype=float).tobytes(), width_mm, height_mm)
+    total = load.normal_n / count
+    for moment, (high, low) in ((load.about_across_nm, edges[0]), (-load.about_up_nm, edges[1])):
+        for share, part in ((high, np.maximum(moment, 0.0)), (low, np.maximum(-moment, 0.0))):
+            total = total + _bolts_first(share, moment) * part
     return np.asarray(total)
+
+
+@lru_cache(maxsize=256)
+def _edges(pattern: bytes, width_mm: float, height_mm: float) -> tuple[int, Array]:
+    """Return the number of bolts, and what each (2 axes, 2 edges, n) takes of 1 N·m about an axis, turning on an edge: N."""
+    places = np.frombuffer(pattern).reshape(-1, 2)
+    half = np.array([height_mm, width_mm])[:, None, None] / 2
+    arms = np.maximum(half + np.array([1.0, -1.0])[:, None] * places.T[::-1, None], 0.0)
+    return len(places), 1000 * arms / np.maximum((arms**2).sum(axis=-1, keepdims=True), 1e-9)
 
 
 def bolt_tensions(load: FlangeLoad, pattern_mm: Array, width_mm: float, height_mm: float) -> Array:

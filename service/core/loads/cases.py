@@ -7,10 +7,12 @@ is taken to both sides. Forces act at the middle of the immersed span.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Literal, NamedTuple
+from typing import Literal
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from service.core.loads import blade, water
 from service.core.loads.shapes import CaseLoad, Inputs
@@ -31,20 +33,6 @@ class Case:
     phase: float
     floor: float
     source: str
-
-
-class Wet(NamedTuple):
-    """The part of the blade under water: its span and the height of its middle (...), mm."""
-
-    span_mm: Array
-    middle_mm: Array
-
-
-def wet_part(inputs: Inputs) -> Wet:
-    """Return how much of the blade is under water at rest and the height of its middle (negative)."""
-    bottom = np.asarray(inputs.spot.blade_top_mm, dtype=float) - inputs.gear.span_mm
-    span = np.clip(-bottom, 0.0, inputs.gear.span_mm)
-    return Wet(np.asarray(span), np.asarray(bottom + span / 2))
 
 
 def blade_cases(inputs: Inputs, numbers: Numbers) -> tuple[Case, ...]:
@@ -74,16 +62,9 @@ def blade_cases(inputs: Inputs, numbers: Numbers) -> tuple[Case, ...]:
 
 def blade_loads(inputs: Inputs, numbers: Numbers) -> tuple[CaseLoad, tuple[Finding, ...]]:
     """Return the forces of every case to starboard and to port, (2 · 5, ...), and what was found about them."""
-    rows, findings = [], list(_ranges(inputs, numbers))
     cases = blade_cases(inputs, numbers)
-    for case in cases:
-        row, found = _one(case, inputs, numbers)
-        rows.append(row)
-        findings += [Finding(f.formula, f.input, f"{case.name}: {f.text}") for f in found]
-    shape = np.broadcast_shapes(*(value.shape for row in rows for value in row))
-    speed, angle, along, side, torque = (
-        np.stack([np.broadcast_to(row[k], shape) for row in rows]) for k in range(len(rows[0]))
-    )
+    speed, found = _flow(cases, inputs, numbers)
+    angle, along, side, torque = _forces(cases, speed, inputs, numbers)
     names = tuple(f"{case.name}, to {way}" for way in ("starboard", "port") for case in cases)
     return (
         CaseLoad(
@@ -91,14 +72,14 @@ def blade_loads(inputs: Inputs, numbers: Numbers) -> tuple[CaseLoad, tuple[Findi
             np.concatenate([side, -side]), np.concatenate([torque, -torque]), (FORCE,) * (2 * len(cases)),
             tuple(case.source for case in cases) * 2,
         ),
-        tuple(findings),
+        (*_ranges(inputs, numbers), *found),
     )  # fmt: skip
 
 
 def _ranges(inputs: Inputs, numbers: Numbers) -> tuple[Finding, ...]:
     """Return what is out of range before any case: the hull's length, the wave's steepness, the wet blade."""
     steepness = numbers["load_wave_height"] / water.wave_length(numbers["load_wave_period"])
-    wet = wet_part(inputs)
+    wet = inputs.wet
     return (
         *water.hull_speed.findings(lwl_mm=inputs.hull.lwl_mm),
         *water.gentle.findings(steepness=steepness),
@@ -107,31 +88,61 @@ def _ranges(inputs: Inputs, numbers: Numbers) -> tuple[Finding, ...]:
     )
 
 
-def _one(case: Case, inputs: Inputs, numbers: Numbers) -> tuple[tuple[Array, ...], tuple[Finding, ...]]:
-    """Return flow speed, angle (deg), force aft and to starboard (N) and torque (N·m) of a case to starboard."""
-    gear, wet = inputs.gear, wet_part(inputs)
-    depth = np.maximum(-wet.middle_mm, 0.0)
+def _by_case(values: ArrayLike, shape: tuple[int, ...]) -> Array:
+    """Return one value a case (K, 1, ...), to broadcast against arrays of a shape (...)."""
+    return np.asarray(values).reshape(-1, *(1,) * len(shape))
+
+
+def _flow(cases: Sequence[Case], inputs: Inputs, numbers: Numbers) -> tuple[Array, tuple[Finding, ...]]:
+    """Return the speed of the flow over the blade in each case (K, ...), m/s, and what is out of range."""
+    depth = np.maximum(-inputs.wet.middle_mm, 0.0)
     orbital = water.orbital_speed.checked(
         height_m=numbers["load_wave_height"], period_s=numbers["load_wave_period"], depth_mm=depth
     )
-    speed = water.flow_speed.checked(boat_ms=case.speed_ms, orbital_ms=orbital.value, phase=case.phase)
-    plan = _planform(numbers)
-    aspect = blade.aspect_ratio(gear.chord_mm, wet.span_mm)
-    limit = np.radians(gear.max_angle_deg)
-    angle = np.full_like(aspect, np.pi / 2) if case.flow == "sideways" else np.minimum(
-        blade.stall_angle(aspect, plan), limit
-    )  # fmt: skip
-    k = blade.coefficients(aspect, angle, plan)
-    push = water.dynamic_pressure.checked(speed_ms=speed.value)
-    unit = push.value * blade.wet_area(gear.chord_mm, wet.span_mm) * np.maximum(1.0, case.floor / np.abs(k.normal))
-    centre = 1 - k.centre if case.flow == "astern" else k.centre
-    torque = blade.balance_torque(k.normal * unit, centre, gear.chord_mm, gear.balance_mm)
-    along, side = (np.zeros_like(k.drag), k.normal) if case.flow == "sideways" else (k.drag, k.lift)
-    way = -1.0 if case.flow == "astern" else 1.0
-    return (
-        (speed.value, np.degrees(angle), way * along * unit, side * unit, torque),
-        (*orbital.findings, *speed.findings, *push.findings),
+    shape = np.broadcast_shapes(*(case.speed_ms.shape for case in cases), orbital.value.shape)
+    boat = np.empty((len(cases), *shape))
+    for k, case in enumerate(cases):
+        boat[k] = case.speed_ms
+    speed = water.flow_speed(boat, orbital.value, _by_case([case.phase for case in cases], shape))
+    outside = (
+        orbital.findings + water.flow_speed.findings(boat_ms=boat) + water.dynamic_pressure.findings(speed_ms=speed)
     )
+    if not outside:
+        return speed, ()
+    return speed, tuple(
+        Finding(f.formula, f.input, f"{case.name}: {f.text}")
+        for k, case in enumerate(cases)
+        for f in (
+            *orbital.findings,
+            *water.flow_speed.findings(boat_ms=case.speed_ms),
+            *water.dynamic_pressure.findings(speed_ms=speed[k]),
+        )
+    )
+
+
+def _forces(
+    cases: Sequence[Case], speed_ms: Array, inputs: Inputs, numbers: Numbers
+) -> tuple[Array, Array, Array, Array]:
+    """Return angle (deg), force aft and to starboard (N) and torque (N·m) of each case to starboard, (K, ...).
+
+    The blade stands at one of two angles only, so its coefficients are worked out for those and taken from there.
+    """
+    gear, plan, shape = inputs.gear, _planform(numbers), speed_ms.shape[1:]
+    aspect = np.broadcast_to(blade.aspect_ratio(gear.chord_mm, inputs.wet.span_mm), shape)
+    turned = np.minimum(blade.stall_angle(aspect, plan), np.radians(gear.max_angle_deg))
+    angles = np.stack([turned, np.full(shape, np.pi / 2)])
+    which = np.array([case.flow == "sideways" for case in cases], dtype=np.intp)
+    lift, drag, normal, centre = (part[which] for part in blade.coefficients(aspect, angles, plan))
+    floor, sideways, astern = (
+        _by_case(values, shape)
+        for values in ([c.floor for c in cases], which == 1, [c.flow == "astern" for c in cases])
+    )
+    area = blade.wet_area(gear.chord_mm, inputs.wet.span_mm)
+    unit = water.dynamic_pressure(speed_ms) * area * np.maximum(1.0, floor / np.abs(normal))
+    centre = np.where(astern, 1 - centre, centre)
+    torque = blade.balance_torque(normal * unit, centre, gear.chord_mm, gear.balance_mm)
+    along = np.where(astern, -1.0, np.where(sideways, 0.0, 1.0)) * drag * unit
+    return np.degrees(angles)[which], along, np.where(sideways, normal, lift) * unit, torque
 
 
 def _planform(numbers: Numbers) -> blade.Planform:

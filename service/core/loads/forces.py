@@ -11,7 +11,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from service.core.loads.cases import blade_loads, wet_part
+from service.core.loads.cases import blade_loads
 from service.core.loads.shaft import collar_loads, collar_moments
 from service.core.loads.shapes import CaseLoad, Inputs
 from service.core.loads.standard import Numbers
@@ -81,29 +81,26 @@ def _ranges(inputs: Inputs) -> tuple[Finding, ...]:
 def _collars(inputs: Inputs, load: CaseLoad, accelerations: tuple[Array, ...]) -> CollarForces:
     """Return forces at both collars and the greatest bending at either, case by case."""
     pitch, roll, down = accelerations
-    spot, gear = inputs.spot, inputs.gear
-    lower = np.asarray(spot.lower_mm, dtype=float)
-    spacing = np.asarray(spot.upper_mm, dtype=float) - lower
+    spot, gear, count = inputs.spot, inputs.gear, len(load.names)
+    lower, spacing = np.asarray(spot.lower_mm, dtype=float), inputs.spans.spacing_mm
     middle = (np.asarray(spot.shaft_bottom_mm, dtype=float) + spot.shaft_top_mm) / 2
-    acting = (
-        (load.along_n, load.side_n, wet_part(inputs).middle_mm - lower),
-        (inertia(gear.gear_kg, pitch), inertia(gear.gear_kg, roll), np.asarray(spot.mass_mm, dtype=float) - lower),
-        (inertia(gear.shaft_kg, pitch), inertia(gear.shaft_kg, roll), middle - lower),
+    heights = np.broadcast_arrays(
+        inputs.wet.middle_mm - lower, np.asarray(spot.mass_mm, dtype=float) - lower, middle - lower
     )
-    at_collars, moments = [], []
-    for plane in (0, 1):
-        loads = [collar_loads(force[plane], force[2], spacing) for force in acting]
-        bends = [collar_moments(force[plane], force[2], spacing) for force in acting]
-        at_collars.append([sum(one[end] for one in loads) for end in (0, 1)])
-        moments.append([sum(one[end] for one in bends) for end in (0, 1)])
-    shape = np.broadcast_shapes(np.shape(at_collars[0][0]), load.side_n.shape, np.shape(spacing))
+    shape = np.broadcast_shapes(heights[0].shape, load.side_n.shape[1:], spacing.shape)
+    force = np.empty((len(heights), 2, count, *shape))  # what acts, fore and aft and athwartships
+    force[0, 0], force[0, 1] = load.along_n, load.side_n
+    for n, mass in ((1, gear.gear_kg), (2, gear.shaft_kg)):
+        force[n, 0], force[n, 1] = inertia(mass, pitch), inertia(mass, roll)
+    above = np.stack(heights).reshape(-1, 1, 1, *(1,) * (len(shape) - heights[0].ndim), *heights[0].shape)
+    at_collars = [part.sum(axis=0) for part in collar_loads(force, above, spacing)]
+    moments = [part.sum(axis=0) for part in collar_moments(force, above, spacing)]
     weight = -inertia(gear.gear_kg + gear.shaft_kg, down)
-    lower_force, upper_force = (
-        np.stack([np.broadcast_to(part, shape) for part in (at_collars[0][end], at_collars[1][end], weight)], axis=-1)
-        for end in (0, 1)
-    )
-    bending = np.maximum(*(np.hypot(moments[0][end], moments[1][end]) for end in (0, 1)))
+    lower_force, upper_force = (np.empty((count, *shape, 3)) for _ in at_collars)
+    for forces, (along, side) in zip((lower_force, upper_force), at_collars, strict=True):
+        forces[..., 0], forces[..., 1], forces[..., 2] = along, side, weight
+    bending = np.maximum(*(np.hypot(along, side) for along, side in moments))
     return CollarForces(
-        lower_force, upper_force, np.asarray(np.broadcast_to(bending, shape)),
-        np.asarray(np.broadcast_to(load.torque_nm, shape)), np.asarray(np.broadcast_to(down, shape)),
+        lower_force, upper_force, bending, np.asarray(np.broadcast_to(load.torque_nm, bending.shape)),
+        np.asarray(np.broadcast_to(down, bending.shape)),
     )  # fmt: skip

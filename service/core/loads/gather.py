@@ -88,10 +88,12 @@ def mount_of(bracket: Bracket, seat: Seat) -> Mount:
 
     A strutted bracket with other than two struts is taken without them: its arm then bears all.
     """
-    reach, zero = np.asarray(seat.reach_mm, dtype=float), np.zeros_like(np.asarray(seat.reach_mm, dtype=float))
+    reach = np.asarray(seat.reach_mm, dtype=float)
     rise = np.asarray(seat.stands_mm if bracket.kind == "step" else bracket.collar.rise_mm, dtype=float)
+    arm = np.zeros((*np.broadcast(reach, rise).shape, 3))
+    arm[..., 0], arm[..., 2] = reach, rise
     if bracket.kind == "cheek":
-        reach = reach + bracket.flange.width_mm / 2
+        arm[..., 0] += bracket.flange.width_mm / 2
     axes = {"cheek": CHEEK_AXES, "step": STEP_AXES}.get(bracket.kind)
     struts = None
     if bracket.struts and bracket.struts.count == 2 and seat.feet_mm is not None:  # noqa: PLR2004 - a pair holds a joint
@@ -101,7 +103,7 @@ def mount_of(bracket: Bracket, seat: Seat) -> Mount:
             bracket.struts.foot_bolts.size, bracket.struts.foot_bolts.count,
         )  # fmt: skip
     return Mount(
-        bracket.kind, np.stack(np.broadcast_arrays(reach, zero, rise), axis=-1),
+        bracket.kind, arm,
         plain_axes(seat.rake_rad, seat.plan_rad) if axes is None else axes,
         np.array(bracket.bolts.pattern_mm, dtype=float), bracket.bolts.size, bracket.flange.width_mm,
         bracket.flange.height_mm, bracket.allowable.along_n, bracket.allowable.side_n, bracket.allowable.moment_nm,

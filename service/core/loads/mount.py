@@ -9,7 +9,7 @@ import numpy as np
 from service.core.loads.bolts import FlangeLoad, bolt_shears, bolt_tensions
 from service.core.loads.shapes import Mount
 from service.core.loads.struts import bar_forces
-from service.core.loads.validity import Array, Num, cross, formula
+from service.core.loads.validity import Array, Num, cross, formula, length_of
 
 UP = np.array([0.0, 0.0, 1.0])
 
@@ -24,12 +24,15 @@ def plain_axes(rake_rad: Num, plan_rad: Num) -> Array:
     >>> (plain_axes(np.radians(20.0), 0.0).round(3) + 0.0).tolist()
     [[0.94, 0.0, -0.342], [0.0, 1.0, 0.0], [0.342, 0.0, 0.94]]
     """
-    rake, plan = np.broadcast_arrays(np.asarray(rake_rad, dtype=float), np.asarray(plan_rad, dtype=float))
-    normal = np.stack([np.ones_like(rake), -np.tan(plan), -np.tan(rake)], axis=-1)
-    normal /= np.linalg.norm(normal, axis=-1, keepdims=True)
-    up = UP - normal * normal[..., 2:]
-    up /= np.linalg.norm(up, axis=-1, keepdims=True)
-    return np.stack([normal, cross(up, normal), up], axis=-2)
+    rake, plan = -np.tan(rake_rad), -np.tan(plan_rad)
+    axes = np.empty((*np.broadcast(rake, plan).shape, 3, 3))
+    normal, up = axes[..., 0, :], axes[..., 2, :]
+    normal[..., 0], normal[..., 1], normal[..., 2] = 1.0, plan, rake
+    normal /= length_of(normal)[..., None]
+    up[...] = UP - normal * normal[..., 2:]
+    up /= length_of(up)[..., None]
+    axes[..., 1, :] = cross(up, normal)
+    return axes
 
 
 STEP_AXES = np.array([[0.0, 0.0, 1.0], [0.0, 1.0, 0.0], [-1.0, 0.0, 0.0]])
@@ -58,12 +61,10 @@ def flange_load(force_n: Array, moment_nm: Array, axes: Array) -> FlangeLoad:
     >>> float(load.normal_n), float(load.about_up_nm)
     (100.0, 5.0)
     """
-
-    def along(axis: int, vector: Array) -> Array:
-        way = axes[..., axis, :]
-        return np.asarray(way[..., 0] * vector[..., 0] + way[..., 1] * vector[..., 1] + way[..., 2] * vector[..., 2])
-
-    return FlangeLoad(*(along(k, force_n) for k in range(3)), *(along(k, moment_nm) for k in range(3)))
+    both = np.stack(np.broadcast_arrays(force_n, moment_nm))
+    x, y, z = (axes[..., k] * both[..., k, None] for k in range(3))
+    found = x + y + z
+    return FlangeLoad(*(found[n, ..., k] for n in (0, 1) for k in range(3)))
 
 
 class Shared(NamedTuple):
@@ -83,8 +84,8 @@ def share_with_struts(force_n: Array, arm_mm: Array, feet_mm: Array) -> Shared:
     determinate; the greater governs.
     """
     arm = -np.asarray(arm_mm, dtype=float)
-    arm = arm / np.linalg.norm(arm, axis=-1, keepdims=True)
-    port, starboard = (feet_mm[..., k, :] / np.linalg.norm(feet_mm[..., k, :], axis=-1, keepdims=True) for k in (0, 1))
+    arm = arm / length_of(arm)[..., None]
+    port, starboard = (feet_mm[..., k, :] / length_of(feet_mm[..., k, :])[..., None] for k in (0, 1))
     up = np.broadcast_to(UP, np.broadcast_shapes(arm.shape, port.shape))
     flat_arm = np.broadcast_to(arm, up.shape)
     shared = bar_forces(np.stack([flat_arm, np.broadcast_to(port - starboard, up.shape), up], axis=-1), force_n)

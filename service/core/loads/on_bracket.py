@@ -11,7 +11,7 @@ from service.core.loads.rows import About, at_most
 from service.core.loads.shapes import Mount, Result, Role, StrutSet
 from service.core.loads.standard import Numbers
 from service.core.loads.threads import size_of
-from service.core.loads.validity import Array, Finding
+from service.core.loads.validity import Array, Finding, length_of
 
 ALLOWABLE = "the catalogue's own allowable of the bracket"
 
@@ -34,7 +34,7 @@ def _allowables(
     role: Role, mount: Mount, collar_n: Array, on: Carried, cases: tuple[str, ...], numbers: Numbers
 ) -> tuple[Result, ...]:
     """Return fore and aft, athwartships and moment; under struts only what the arm hands on turns the flange."""
-    moment = np.linalg.norm(on.moment_nm, axis=-1)
+    moment = length_of(on.moment_nm)
     rows: tuple[tuple[str, str, str, str, Array, float], ...] = (
         ("along", "force fore and aft", "N", "collar load, fore and aft", np.abs(collar_n[..., 0]), mount.along_n),
         ("side", "force athwartships", "N", "collar load, athwartships", np.abs(collar_n[..., 1]), mount.side_n),
@@ -83,7 +83,7 @@ def _struts(
     """Return struts against buckling and their feet's bolts."""
     metal, found = metal_of(group.tube)
     section = tube.section(group.tube.outside_mm, group.tube.wall_mm)
-    length = np.linalg.norm(group.feet_mm, axis=-1)
+    length = length_of(group.feet_mm)
     capacity = struts.strut_capacity(section.area, section.inertia, length, metal.young, metal.proof)
     unity = struts.strut_unity(
         pulls_n, section.area * metal.proof, capacity, numbers["safety_metal_yield"], numbers["safety_buckling"]
@@ -107,7 +107,7 @@ def _feet(
 ) -> Result:
     """Return a strut foot's bolts: pull along the skin's normal, shear across it, in equal shares (the strut is pinned)."""
     feet = np.asarray(group.feet_mm, dtype=float)
-    towards = -feet / np.linalg.norm(feet, axis=-1, keepdims=True)  # from the foot to the collar: a pull goes that way
+    towards = -feet / length_of(feet)[..., None]  # from the foot to the collar: a pull goes that way
     normal = np.einsum("...ki,...i->...k", towards, np.asarray(mount.axes)[..., 0, :])
     shear = np.abs(pulls_n) * np.sqrt(np.maximum(1 - normal**2, 0.0)) / group.bolts
     pull = np.maximum(pulls_n * normal, 0.0) / group.bolts

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 import numpy as np
 
 from service.core.loads import shaft, tube, vibration
-from service.core.loads.cases import wet_part
 from service.core.loads.forces import CollarForces
 from service.core.loads.materials import METALS, UNKNOWN_METAL, Metal
 from service.core.loads.rows import About, at_least, at_most
@@ -51,16 +52,10 @@ def shaft_results(
     return (stress, deflection, *frequencies), (*found, *section.findings, *bent, *beat)
 
 
-def _spans(inputs: Inputs) -> tuple[Array, Array]:
-    """Return spacing of the collars and overhang to the blade's wet middle, mm."""
-    lower = np.asarray(inputs.spot.lower_mm, dtype=float)
-    return np.asarray(inputs.spot.upper_mm - lower), np.asarray(lower - wet_part(inputs).middle_mm)
-
-
 def _deflection(
     inputs: Inputs, load: CaseLoad, metal: Metal, section: tube.Section, numbers: Numbers
 ) -> tuple[Result, tuple[Finding, ...]]:
-    spacing, overhang = _spans(inputs)
+    spacing, overhang, _ = inputs.spans
     bend = shaft.tip_deflection.checked(
         force_n=np.hypot(load.along_n, load.side_n), spacing_mm=spacing, overhang_mm=overhang, young_mpa=metal.young,
         inertia_mm4=section.inertia,
@@ -82,48 +77,65 @@ def _frequencies(
     advice: a short length of tube in the water drives little, and how little is the third check.
     """
     tube_mm, speed = inputs.gear.tube.outside_mm, hull_speed(inputs.hull.lwl_mm)
-    in_water = np.maximum(-np.asarray(inputs.spot.shaft_bottom_mm, dtype=float), 0.0)
+    spacing, overhang, in_water = inputs.spans
     eddies = vibration.shedding_frequency.checked(
         speed_ms=speed, outside_mm=tube_mm, reynolds=speed * tube_mm / 1000 / VISCOSITY
     )
-    rows, shaken = [], []
-    spacing, overhang = _spans(inputs)
-    for suffix, times, way, push in _WAYS:
-        natural = _natural(inputs, metal, section, numbers, edgewise=times > 1)
-        about = About(
-            f"load.shaft_frequency{suffix}", f"first frequency of the shaft {way} above the eddies of its tube", "Hz",
-            f"Rayleigh with added water; {times} · 0.2 V / D",
-            f"{vibration.first_frequency.source}; {vibration.shedding_frequency.source}; {numbers.source('shedding_factor')}",
-            binds=False,
-        )  # fmt: skip
-        limit = np.where(in_water > 0, numbers["shedding_factor"] * times * eddies.value, 0.0)
-        rows.append(at_least(about, natural, np.asarray(limit), ("every speed up to hull speed",), numbers))
-        force = vibration.resonant_force(
-            natural, speed, tube_mm, in_water, numbers["shaft_damping"], numbers[push], times
-        )
-        shaken.append(tube.bending_stress(force * overhang / 1000, section.modulus))
+    first = (-1, *(1,) * max(np.ndim(one) for one in (speed, spacing, overhang, in_water)))
+    times, push = (np.reshape(one, first) for one in ([w.times for w in _WAYS], [numbers[w.push] for w in _WAYS]))
+    natural = _natural(inputs, metal, section, numbers, first)
+    limits = np.where(in_water > 0, numbers["shedding_factor"] * times * eddies.value, 0.0)
+    rows = [
+        at_least(_above(way, numbers), natural[n], limits[n], ("every speed up to hull speed",), numbers)
+        for n, way in enumerate(_WAYS)
+    ]
+    force = vibration.resonant_force(natural, speed, tube_mm, in_water, numbers["shaft_damping"], push, times)
+    shaken = tube.bending_stress(force * overhang / 1000, section.modulus)
     about = About(
         "load.shaft_shaking", "stress in the shaft where eddies meet its frequency", "MPa", "C ½ rho V² D L b / 2 zeta W",
         f"{vibration.resonant_force.source}; {numbers.source('shaft_fatigue')}; {numbers.source('shaft_damping')}",
     )  # fmt: skip
     most = numbers["shaft_fatigue"] / numbers["safety_metal_yield"]
-    values = np.stack(np.broadcast_arrays(*shaken))
-    rows.append(at_most(about, values, most, tuple(f"eddies {way}" for _, _, way, _ in _WAYS), numbers))
+    rows.append(at_most(about, shaken, most, tuple(f"eddies {way.name}" for way in _WAYS), numbers))
     found = vibration.first_frequency.findings(spacing_mm=spacing, overhang_mm=overhang)
     return tuple(rows), (*found, *(eddies.findings if np.any(in_water > 0) else ()))
 
 
-_WAYS = (("", 1, "athwartships", "eddy_push_side"), ("_along", 2, "fore and aft", "eddy_push_along"))
+class _Way(NamedTuple):
+    """A way to shake: what its check is called, in words, eddies a beat, the rule for their push, the blade edgewise."""
+
+    suffix: str
+    name: str
+    times: int
+    push: str
+    edgewise: bool
 
 
-def _natural(inputs: Inputs, metal: Metal, section: tube.Section, numbers: Numbers, *, edgewise: bool) -> Array:
-    """Return the first natural frequency in Hz; edgewise the blade moves only the water of its thickness."""
-    gear, (spacing, overhang) = inputs.gear, _spans(inputs)
-    in_water = np.maximum(-np.asarray(inputs.spot.shaft_bottom_mm, dtype=float), 0.0)
+_WAYS = (
+    _Way("", "athwartships", 1, "eddy_push_side", edgewise=False),
+    _Way("_along", "fore and aft", 2, "eddy_push_along", edgewise=True),
+)
+
+
+def _above(way: _Way, numbers: Numbers) -> About:
+    return About(
+        f"load.shaft_frequency{way.suffix}", f"first frequency of the shaft {way.name} above the eddies of its tube", "Hz",
+        f"Rayleigh with added water; {way.times} · 0.2 V / D",
+        f"{vibration.first_frequency.source}; {vibration.shedding_frequency.source}; {numbers.source('shedding_factor')}",
+        binds=False,
+    )  # fmt: skip
+
+
+def _natural(inputs: Inputs, metal: Metal, section: tube.Section, numbers: Numbers, first: tuple[int, ...]) -> Array:
+    """Return the first natural frequency of each way (2, ...) in Hz; edgewise the blade moves only the water of its thickness.
+
+    `first` shapes one value a way, to broadcast against the rest.
+    """
+    gear, (spacing, overhang, in_water) = inputs.gear, inputs.spans
     area = FOUR_DIGIT_AREA * gear.thickness_share * gear.chord_mm**2
     own = numbers["blade_density"] * area * gear.span_mm / 1e9
-    width = gear.chord_mm * (gear.thickness_share if edgewise else 1.0)
-    water = vibration.added_mass(width, wet_part(inputs).span_mm) + vibration.added_mass(gear.tube.outside_mm, in_water)
+    width = np.reshape([gear.chord_mm * (gear.thickness_share if way.edgewise else 1.0) for way in _WAYS], first)
+    water = vibration.added_mass(width, inputs.wet.span_mm) + vibration.added_mass(gear.tube.outside_mm, in_water)
     return vibration.first_frequency(
         own + water, section.area * STEEL_DENSITY * 1000, spacing, overhang, metal.young, section.inertia
     )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
 
@@ -13,8 +13,7 @@ from service.core.loads.validity import Array, Num
 FLOOR = 1e-9
 
 
-@dataclass(frozen=True)
-class About:
+class About(NamedTuple):
     """Words of a check: id, what it looks at, unit, formula and source."""
 
     id: str
@@ -32,8 +31,9 @@ def at_most(about: About, values: Array, limit: Num, cases: tuple[str, ...], num
     """
     worst = np.asarray(values.argmax(axis=0))
     value = np.asarray(values.max(axis=0))
-    top = np.broadcast_to(np.asarray(limit, dtype=float), value.shape)
-    return _result(about, value, np.asarray(top), np.asarray(top - value), worst % len(cases), cases, numbers)
+    top = np.empty(value.shape)
+    top[...] = limit
+    return _result(about, value, top, np.asarray(top - value), worst % len(cases), cases, numbers)
 
 
 def at_least(about: About, value: Array, limit: Array, cases: tuple[str, ...], numbers: Numbers) -> Result:

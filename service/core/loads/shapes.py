@@ -7,6 +7,7 @@ vector has a last axis of three. Case by case arrays carry the cases on a first 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Literal, NamedTuple
 
 import numpy as np
@@ -107,6 +108,21 @@ class Hull:
     panel_mm: Num | None = None
 
 
+class Wet(NamedTuple):
+    """The part of the blade under water: its span and the height of its middle (...), mm."""
+
+    span_mm: Array
+    middle_mm: Array
+
+
+class Spans(NamedTuple):
+    """Of the shaft (...), mm: spacing of the collars, overhang to the blade's wet middle, tube in the water."""
+
+    spacing_mm: Array
+    overhang_mm: Array
+    in_water_mm: Array
+
+
 @dataclass(frozen=True)
 class Inputs:
     """A placed configuration on a boat."""
@@ -116,6 +132,22 @@ class Inputs:
     lower: Mount
     upper: Mount
     hull: Hull
+
+    @cached_property
+    def wet(self) -> Wet:
+        """Return how much of the blade is under water at rest and the height of its middle (negative)."""
+        bottom = np.asarray(self.spot.blade_top_mm, dtype=float) - self.gear.span_mm
+        span = np.minimum(np.maximum(-bottom, 0.0), self.gear.span_mm)
+        return Wet(np.asarray(span), np.asarray(bottom + span / 2))
+
+    @cached_property
+    def spans(self) -> Spans:
+        """Return the lengths by which the shaft bends."""
+        lower = np.asarray(self.spot.lower_mm, dtype=float)
+        in_water = np.maximum(-np.asarray(self.spot.shaft_bottom_mm, dtype=float), 0.0)
+        return Spans(
+            np.asarray(self.spot.upper_mm - lower), np.asarray(lower - self.wet.middle_mm), np.asarray(in_water)
+        )
 
     def mounts(self) -> tuple[tuple[Role, Mount], ...]:
         """Return both brackets with their roles."""
@@ -135,8 +167,7 @@ class CaseLoad(NamedTuple):
     sources: tuple[str, ...]
 
 
-@dataclass(frozen=True)
-class Result:
+class Result(NamedTuple):
     """One check: arrays (...) but for words. margin >= 0 passes; `case` indexes `cases`, the one that governs.
 
     `scale` is the margin that counts as 1: a share of the limit that the rules state as scale `load`.

@@ -93,6 +93,8 @@ def outside(name: str, values: Num, valid: Valid) -> str:
     ''
     """
     array = np.asarray(values, dtype=float)
+    if array.size == 1 and valid.least <= array.item() <= valid.most:
+        return ""
     inside = (array >= valid.least) & (array <= valid.most)
     if inside.all():
         return ""
@@ -108,6 +110,16 @@ def outside(name: str, values: Num, valid: Valid) -> str:
     return f"{name} {worst:g}{unit} is outside {ends}{many}"
 
 
+def length_of(vectors: Array) -> Array:
+    """Return the length of vectors (..., 3), written out as `cross` is.
+
+    >>> float(length_of(np.array([2.0, 3.0, 6.0])))
+    7.0
+    """
+    x, y, z = vectors[..., 0], vectors[..., 1], vectors[..., 2]
+    return np.sqrt(x * x + y * y + z * z)
+
+
 def cross(one: Array, other: Array) -> Array:
     """Return the vector product of (..., 3) and (..., 3), written out: numpy's own spends its time on moving axes.
 
@@ -116,4 +128,6 @@ def cross(one: Array, other: Array) -> Array:
     """
     a, b, c = one[..., 0], one[..., 1], one[..., 2]
     x, y, z = other[..., 0], other[..., 1], other[..., 2]
-    return np.stack((b * z - c * y, c * x - a * z, a * y - b * x), axis=-1)
+    found = np.empty((*np.broadcast(a, x).shape, 3))
+    found[..., 0], found[..., 1], found[..., 2] = b * z - c * y, c * x - a * z, a * y - b * x
+    return found

@@ -45,8 +45,9 @@ def first_frequency(
     """
     a, b = np.asarray(spacing_mm, dtype=float), np.asarray(overhang_mm, dtype=float)
     stiffness = 3 * np.asarray(young_mpa) * inertia_mm4 / np.maximum(b**2 * (a + b), 1e-9) * 1000
-    below = sum(w * bent_shape(s, a, b) ** 2 for s, w in zip(_SHARES, _PARTS, strict=True))
-    between = sum(w * bowed_shape(s, a, b) ** 2 for s, w in zip(_SHARES, _PARTS, strict=True))
+    first = (-1, *(1,) * max(a.ndim, b.ndim))
+    shares, parts = _SHARES.reshape(first), _PARTS.reshape(first)
+    below, between = ((parts * shape(shares, a, b) ** 2).sum(axis=0) for shape in (bent_shape, bowed_shape))
     mass = np.asarray(end_mass_kg) + np.asarray(tube_kg_m) / 1000 * (b * below + a * between)
     return np.asarray(np.sqrt(stiffness / mass) / (2 * np.pi))
 

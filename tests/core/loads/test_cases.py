@@ -8,7 +8,7 @@ import pytest
 
 from service.core.catalogue import Rule, Rules
 from service.core.loads import water
-from service.core.loads.cases import blade_cases, blade_loads, wet_part
+from service.core.loads.cases import blade_cases, blade_loads
 from service.core.loads.forces import all_cases
 from service.core.loads.shapes import Inputs
 from service.core.loads.standard import STANDARD, Numbers
@@ -34,7 +34,7 @@ def test_the_five_cases_and_where_they_are_on_the_wave(place: Place, numbers: Nu
 def test_the_crest_takes_from_the_flow_and_the_trough_adds(place: Place, numbers: Numbers) -> None:
     inputs = place()
     load, _ = blade_loads(inputs, numbers)
-    depth = -float(wet_part(inputs).middle_mm)
+    depth = -float(inputs.wet.middle_mm)
     orbital = float(water.orbital_speed(3.0, 8.0, depth))
     own = float(water.hull_speed(9350.0))
     assert load.speed_ms[:5] == pytest.approx([own + orbital, 1.25 * own, 6.2 - orbital, 3.1 + orbital, 1.5 + orbital])
@@ -58,7 +58,7 @@ def test_a_boat_never_surfs_slower_than_it_sails(place: Place, numbers: Numbers)
 def test_only_the_wet_part_counts(place: Place) -> None:
     spot = place().spot
     rising = replace(spot, blade_top_mm=np.array([-80.0, 0.0, 100.0, 720.0, 900.0]))
-    wet = wet_part(place(spot=rising))
+    wet = place(spot=rising).wet
     assert wet.span_mm.tolist() == [720.0, 720.0, 620.0, 0.0, 0.0]
     assert wet.middle_mm[:3].tolist() == [-440.0, -360.0, -310.0]
 
