@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 
 from service.core.fit.bits import INF
 from service.core.fit.clear import rudder_blade, rudder_solids
-from service.core.fit.compiled import compiled
+from service.core.fit.compiled import compiled, inlined
 from service.core.fit.hullside import hull
 from service.core.fit.kit import G, Kit, M
 from service.core.fit.mounts import Seated, seat
@@ -51,6 +51,7 @@ from service.core.fit.terms import (
 from service.core.fit.things import PARTS, obstacle, surroundings
 
 Array = NDArray[np.float64]
+Index = NDArray[np.intp]
 VALUE, LIMIT, MARGIN = 0, 1, 2
 CEILING = 10.0
 """A scaled margin counts for no more than this in an aim."""
@@ -68,26 +69,72 @@ def check(
     """
     low = seat(site, i, kit.lower, k, y, x, lower, t)
     up = seat(site, i, kit.upper, k, y, x, upper, t)
-    post, step = site.values[i, S.POST], site.values[i, S.STEP_HEIGHT]
-    _mount(out, LOWER, low, kit.lower, k, t, post, lower - step)
-    _mount(out, UPPER, up, kit.upper, k, t, post, upper - step)
-    _shaft(out, kit, k, t, lower, upper, bottom)
-    _water(out, kit, k, t, y, bottom)
-    blade = rudder_blade(site, i, kit, k, x, y, bottom, near)
-    _least(out, RUDDER_BLADE, blade, t[T.RUDDER_GAP])
-    out[RUDDER_SHAFT] = INF
-    if site.values[i, S.HUNG_OUTSIDE] > 0.0:
-        _least(
-            out, RUDDER_SHAFT, rudder_solids(site, i, kit, k, x, y, bottom, (lower, upper), low, up), t[T.RUDDER_GAP]
-        )
-    _hull(out, site, i, kit, k, t, x, y, bottom, near)
-    _most(out, DISPLACEMENT, site.values[i, S.DISPLACEMENT], kit.gear[k, G.MAX_DISPLACEMENT])
-    _wake(out, site, i, t, y, x)
-    _obstacles(out, site, i, kit, k, t, y, x, bottom, (lower, upper), low, up, near)
+    check_seated(site, i, kit, k, t, y, x, lower, upper, bottom, low, up, near, out)
     return low, up
 
 
-@compiled
+@inlined
+def check_seated(
+    site: Site, i: int, kit: Kit, k: int, t: Terms,
+    y: float, x: float, lower: float, upper: float, bottom: float, low: Seated, up: Seated, near: float, out: Array,
+) -> None:  # fmt: skip
+    """Write the same where both seats are known already."""
+    check_plain(site, i, kit, k, t, y, x, lower, upper, bottom, out)
+    check_uprights(site, i, kit, k, t, y, x, bottom, near, out)
+    check_metal(site, i, kit, k, t, y, x, lower, upper, bottom, low, up, near, out)
+
+
+@inlined
+def check_plain(
+    site: Site, i: int, kit: Kit, k: int, t: Terms,
+    y: float, x: float, lower: float, upper: float, bottom: float, out: Array,
+) -> None:  # fmt: skip
+    """Write what a subtraction tells: shaft, water, displacement, wake."""
+    _shaft(out, kit, k, t, lower, upper, bottom)
+    _water(out, kit, k, t, y, bottom)
+    _most(out, DISPLACEMENT, site.values[i, S.DISPLACEMENT], kit.gear[k, G.MAX_DISPLACEMENT])
+    _wake(out, site.values, i, t, y, x)
+
+
+@inlined
+def check_mounts(
+    site: Site, i: int, kit: Kit, k: int, t: Terms, lower: float, upper: float, low: Seated, up: Seated, out: Array
+) -> None:
+    """Write what both seats tell."""
+    post, step = site.values[i, S.POST], site.values[i, S.STEP_HEIGHT]
+    _mount(out, LOWER, low, kit.lower, k, t, post, lower - step)
+    _mount(out, UPPER, up, kit.upper, k, t, post, upper - step)
+
+
+@inlined
+def check_uprights(
+    site: Site, i: int, kit: Kit, k: int, t: Terms, y: float, x: float, bottom: float, near: float, out: Array
+) -> None:
+    """Write what does not ask where the collars are: blade to main rudder, and the upright parts to the hull."""
+    _least(out, RUDDER_BLADE, rudder_blade(site.values, i, kit, k, x, y, bottom, near), t[T.RUDDER_GAP])
+    _hull(out, site, i, kit, k, t, x, y, bottom, near)
+
+
+@inlined
+def check_metal(
+    site: Site, i: int, kit: Kit, k: int, t: Terms,
+    y: float, x: float, lower: float, upper: float, bottom: float, low: Seated, up: Seated, near: float, out: Array,
+) -> None:  # fmt: skip
+    """Write what a collar moves: both seats, the shaft's lengths, arms and struts to the main rudder, obstacles."""
+    _shaft(out, kit, k, t, lower, upper, bottom)
+    check_mounts(site, i, kit, k, t, lower, upper, low, up, out)
+    out[RUDDER_SHAFT] = INF
+    if site.values[i, S.HUNG_OUTSIDE] > 0.0:
+        _least(
+            out,
+            RUDDER_SHAFT,
+            rudder_solids(site.values, i, kit, k, x, y, bottom, (lower, upper), low, up),
+            t[T.RUDDER_GAP],
+        )
+    _obstacles(out, site.boxes, site.box_info, i, kit, k, t, y, x, bottom, (lower, upper), low, up, near)
+
+
+@inlined
 def _hull(
     out: Array, site: Site, i: int, kit: Kit, k: int, t: Terms, x: float, y: float, bottom: float, near: float
 ) -> None:
@@ -163,9 +210,9 @@ def raw_shares(kit: Kit, k: int, t: Terms, y: float, bottom: float) -> tuple[flo
 
 
 @compiled
-def _wake(out: Array, site: Site, i: int, t: Terms, y: float, x: float) -> None:
-    behind = x - site.values[i, S.TRAILING]
-    beside = abs(abs(y) - site.values[i, S.RUDDER_OFFSET])
+def _wake(out: Array, values: Array, i: int, t: Terms, y: float, x: float) -> None:
+    behind = x - values[i, S.TRAILING]
+    beside = abs(abs(y) - values[i, S.RUDDER_OFFSET])
     _least(out, WAKE, beside, t[T.WAKE_GAP])
     if behind < 0.0 or behind > t[T.WAKE_REACH]:
         out[WAKE, MARGIN] = INF
@@ -173,19 +220,18 @@ def _wake(out: Array, site: Site, i: int, t: Terms, y: float, x: float) -> None:
 
 @compiled
 def _obstacles(
-    out: Array, site: Site, i: int, kit: Kit, k: int, t: Terms, y: float, x: float, bottom: float,
+    out: Array, boxes: Array, box_info: Index, i: int, kit: Kit, k: int, t: Terms, y: float, x: float, bottom: float,
     collars: tuple[float, float], low: Seated, up: Seated, near: float,
 ) -> None:  # fmt: skip
-    for slot in range(site.binds.size):
-        out[FIXED + slot] = INF
-    if site.box_info.shape[0] == 0:
+    out[FIXED:] = INF
+    if box_info.shape[0] == 0:
         return
     around, scratch = surroundings(kit, k, x, y, bottom, collars, low, up), np.empty((5, len(PARTS)))
-    for place in range(site.box_info.shape[0]):
-        least = obstacle(site.boxes[i, place], kit, k, x, y, bottom, collars, low, up, near, around, scratch)
-        limit = t[T.MOVING_GAP] if site.box_info[place, 2] else t[T.FIXED_GAP]
-        if least - limit < out[FIXED + site.box_info[place, 0], MARGIN]:
-            _least(out, FIXED + site.box_info[place, 0], least, limit)
+    for place in range(box_info.shape[0]):
+        least = obstacle(boxes[i, place], kit, k, x, y, bottom, collars, low, up, near, around, scratch)
+        limit = t[T.MOVING_GAP] if box_info[place, 2] else t[T.FIXED_GAP]
+        if least - limit < out[FIXED + box_info[place, 0], MARGIN]:
+            _least(out, FIXED + box_info[place, 0], least, limit)
 
 
 @compiled
@@ -204,15 +250,20 @@ def scales(t: Terms, count: int) -> Array:
     return out
 
 
-@compiled
+@inlined
 def smallest(site: Site, out: Array, scale: Array, movable: bool, governing: bool) -> tuple[float, float, float]:  # noqa: FBT001 - compiled code takes no keywords
     """Return the three smallest scaled margins of what can refuse.
 
     `movable` leaves out what passes and no placement changes; `governing` a wholly immersed blade: neither can gain more.
     """
+    return _smallest(site.binds, out, scale, movable, governing)
+
+
+@compiled
+def _smallest(binds: Index, out: Array, scale: Array, movable: bool, governing: bool) -> tuple[float, float, float]:  # noqa: FBT001 - as above
     a, b, c = INF, INF, INF
     for place in range(out.shape[0]):
-        if place == WAKE or (place >= FIXED and site.binds[place - FIXED] == 0):
+        if place == WAKE or (place >= FIXED and binds[place - FIXED] == 0):
             continue
         margin = out[place, MARGIN] / scale[place]
         if movable and margin >= 0.0 and place in (DISPLACEMENT, LOWER + GAP, UPPER + GAP):

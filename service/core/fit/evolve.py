@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import STEP, G, Kit, M
-from service.core.fit.search import aim_at
+from service.core.fit.search import aim_beating
 from service.core.fit.site import Flag, S, Site, skin
 from service.core.fit.starts import collar_range, offset_range
 from service.core.fit.terms import T, Terms
@@ -35,18 +35,18 @@ def evolved(site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float, o
     np.random.seed(SEED)  # noqa: NPY002 - the generator that compiled code has; its state is this thread's own
     own, aims, at, tried = _spread(low, high), np.empty(MANY), np.zeros(7), np.empty(5)
     for n in range(MANY):
-        aims[n] = _aim(site, kit, k, t, scale, side, own[n], at, out)
+        aims[n] = _aim(site, kit, k, t, scale, side, own[n], -math.inf, at, out)
     for _ in range(GENERATIONS):
         weight = LEAST_WEIGHT + (MOST_WEIGHT - LEAST_WEIGHT) * np.random.random()  # noqa: NPY002 - the same
         best = int(np.argmax(aims))
         for n in range(MANY):
             _cross(own, n, best, weight, low, high, tried)
-            got = _aim(site, kit, k, t, scale, side, tried, at, out)
+            got = _aim(site, kit, k, t, scale, side, tried, aims[n], at, out)
             if got >= aims[n]:
                 own[n], aims[n] = tried, got
         if aims.max() - aims.min() < AGREED:
             break
-    _aim(site, kit, k, t, scale, side, own[int(np.argmax(aims))], at, out)
+    _turned(own[int(np.argmax(aims))], side, at)
     return at
 
 
@@ -75,11 +75,19 @@ def _cross(own: Array, n: int, best: int, weight: float, low: Array, high: Array
 
 
 @compiled
-def _aim(site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float, one: Array, at: Array, out: Array) -> float:
-    """Return the aim of a placement whose offset counts outwards; `at` is left with it as everybody else counts."""
+def _aim(
+    site: Site, kit: Kit, k: int, t: Terms, scale: Array, side: float, one: Array, beat: float, at: Array, out: Array
+) -> float:
+    """Return the aim of a placement whose offset counts outwards, minus infinity where it stays below `beat`."""
+    _turned(one, side, at)
+    return aim_beating(site, 0, kit, k, t, scale, at, beat, out)
+
+
+@compiled
+def _turned(one: Array, side: float, at: Array) -> None:
+    """Write a placement whose offset counts outwards as everybody else counts."""
     at[:5] = one
     at[0] = -one[0] if side < 0.0 else one[0]
-    return aim_at(site, 0, kit, k, t, scale, at, out)
 
 
 @compiled

@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 
 from service.core.fit import pchip
 from service.core.fit.bits import INF, interval_gap
-from service.core.fit.compiled import compiled
+from service.core.fit.compiled import compiled, inlined
 from service.core.fit.site import SECTIONS, Flag, S, Site, W
 from service.core.fit.solids import apart, point_segment
 
@@ -36,7 +36,7 @@ class Piece(NamedTuple):
     slope_high: float
 
 
-@compiled
+@inlined
 def hull(site: Site, i: int, x: float, y: float, parts: Parts, near: float, out: Array, first: int) -> None:
     """Write the distances (mm) of upright cylinders about (x, y) from the hull into the values of `out` from row `first`.
 
@@ -44,11 +44,9 @@ def hull(site: Site, i: int, x: float, y: float, parts: Parts, near: float, out:
     much. Beyond `near` a lower bound serves.
     """
     if site.flags[Flag.CURVE] == SECTIONS:
-        for n in range(len(parts)):
-            radius, low, high = parts[n]
-            out[first + n, 0] = _from_table(site, i, x, y, radius, low, high, near)
-        return
-    _from_wall(site.values, site.wall, i, x, abs(y), parts, near, out, first)
+        _from_cuts(site, i, x, y, parts, near, out, first)
+    else:
+        _from_wall(site.values, site.wall, i, x, abs(y), parts, near, out, first)
 
 
 @compiled
@@ -173,22 +171,34 @@ def _nearest(
 
 
 @compiled
-def _from_table(site: Site, i: int, x: float, y: float, radius: float, low: float, high: float, near: float) -> float:
-    """Return the same from the table of dense level cuts: straight stretches in half-breadth and in height."""
+def _from_cuts(site: Site, i: int, x: float, y: float, parts: Parts, near: float, out: Array, first: int) -> None:
+    """Write the same where the skin is a table of level cuts."""
+    shift, plans, aftmost = site.dense_shift[i], np.full(site.dense_below.size, np.nan), -INF
+    for n in range(plans.size):
+        aftmost = max(aftmost, site.dense_aft[n] + shift[n])
+    for m in range(len(parts)):
+        radius, low, high = parts[m]
+        ahead = x - radius - aftmost
+        out[first + m, 0] = ahead if ahead > near else _from_table(site, i, x, y, radius, low, high, plans)
+
+
+@compiled
+def _from_table(site: Site, i: int, x: float, y: float, radius: float, low: float, high: float, plans: Array) -> float:
+    """Return the distance of one part from the table of dense level cuts: straight stretches in half-breadth and in height.
+
+    `plans` (L,) keeps the plan distances of the axis from the cuts, the same for every part, as they are worked out.
+    """
     top, bottom = site.values[i, S.TOP], site.values[i, S.BOTTOM]
     shift = site.dense_shift[i]
-    aftmost = (site.dense_aft + shift).max()
-    if x - radius - aftmost > near:
-        return x - radius - aftmost
     across, last = abs(y), site.dense_below.size - 1
     n = last
     while n > 0 and top - site.dense_below[n - 1] <= bottom:
         n -= 1
     under_z = max(top - site.dense_below[n], bottom)
-    under = _to_cut(site, n, x - shift[n], across) - radius
+    under = _kept(site, n, x - shift[n], across, plans) - radius
     if n > 0 and top - site.dense_below[n] < bottom:  # the bottom edge lies between two cuts
         share = (bottom - top + site.dense_below[n]) / (site.dense_below[n] - site.dense_below[n - 1])
-        under += share * (_to_cut(site, n - 1, x - shift[n - 1], across) - radius - under)
+        under += share * (_kept(site, n - 1, x - shift[n - 1], across, plans) - radius - under)
     # under the bottom edge the hull reaches as far aft as there, and so it does under the lowest cut
     best = apart(under, low - under_z) if low > under_z else under
     m = n
@@ -202,14 +212,22 @@ def _from_table(site: Site, i: int, x: float, y: float, radius: float, low: floa
         ahead = x - radius - max(site.dense_aft[above] + shift[above], site.dense_aft[m] + shift[m])
         if apart(ahead, interval_gap(under_z, z, low, high)) < best:
             if m != n:
-                under = _to_cut(site, m, x - shift[m], across) - radius
-            plan = _to_cut(site, above, x - shift[above], across) - radius
+                under = _kept(site, m, x - shift[m], across, plans) - radius
+            plan = _kept(site, above, x - shift[above], across, plans) - radius
             best = min(best, _stretch(under, under_z, plan, z, low, high))
         m, under_z = above, z
     if under_z < top and apart(x - radius - site.dense_aft[0] - shift[0], interval_gap(under_z, top, low, high)) < best:
-        under = _to_cut(site, 0, x - shift[0], across) - radius
+        under = _kept(site, 0, x - shift[0], across, plans) - radius
         best = min(best, _stretch(under, under_z, under, top, low, high))
     return best
+
+
+@compiled
+def _kept(site: Site, n: int, x: float, across: float, plans: Array) -> float:
+    """Return the plan distance from one dense level cut, worked out once."""
+    if math.isnan(plans[n]):
+        plans[n] = _to_cut(site, n, x, across)
+    return plans[n]
 
 
 @compiled

@@ -8,9 +8,9 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.fit.compiled import compiled
+from service.core.fit.compiled import compiled, inlined
 from service.core.fit.kit import CHEEK, STEP, STRUTTED, M
-from service.core.fit.site import SECTIONS, Flag, S, Site, half_breadth, skin
+from service.core.fit.site import SECTIONS, Flag, S, Site, aft_of_skin, half_breadth, skin
 from service.core.fit.terms import T, Terms
 
 Array = NDArray[np.float64]
@@ -111,7 +111,7 @@ def seat(site: Site, i: int, m: Array, k: int, y: float, x: float, collar: float
     )  # fmt: skip
 
 
-@compiled
+@inlined
 def _room(site: Site, i: int, m: Array, k: int, y: float, flange: float, t: Terms) -> tuple[float, float, float]:
     """Return how far the footprint with its edge distance stays inside sound skin: up, down and across (mm)."""
     high, low = flange + m[k, M.HEIGHT] / 2.0 + t[T.EDGE], flange - m[k, M.HEIGHT] / 2.0 - t[T.EDGE]
@@ -132,10 +132,10 @@ def _on_step(site: Site, i: int, m: Array, k: int, y: float, x: float, collar: f
     """Seat a base that stands flat on the step, its centre `reach` forward of the shaft."""
     step, w = site.values[i, S.STEP_HEIGHT], m[k, M.WIDTH] / 2.0
     # a cambered riser stands further aft at one side of the base than at the other
-    riser, _, _ = skin(site, i, min(max(0.0, y - w), y + w), step)
+    riser = aft_of_skin(site, i, min(max(0.0, y - w), y + w), step)
     foremost = riser
     for side in (y - w, y + w):
-        x_side, _, _ = skin(site, i, side, step)
+        x_side = aft_of_skin(site, i, side, step)
         riser, foremost = max(riser, x_side), min(foremost, x_side)
     first = riser + t[T.EDGE] + m[k, M.HEIGHT] / 2.0
     last = foremost + site.values[i, S.STEP_DEPTH] - t[T.EDGE] - m[k, M.HEIGHT] / 2.0
@@ -164,14 +164,15 @@ def _struts(
     half = half_breadth(site, i, z)
     best, best_length, best_spread, best_port, best_starboard = -INF, 0.0, 0.0, 0.0, 0.0
     cuts = site.flags[Flag.CURVE] == SECTIONS
-    crown, _, _ = skin(site, i, 0.0, z)
+    crown = aft_of_skin(site, i, 0.0, z)
     bend = site.values[i, S.CAMBER] / site.values[i, S.HALF_TOP] ** 2
     for n in range(SPREADS):
         spread = m[k, M.SPREAD_LOW] + (m[k, M.SPREAD_HIGH] - m[k, M.SPREAD_LOW]) * n / (SPREADS - 1)
         one_y, two_y = y - spread / 2.0, y + spread / 2.0
         port, starboard = crown - bend * one_y * one_y, crown - bend * two_y * two_y
         if cuts:
-            port, starboard = skin(site, i, one_y, z)[0], skin(site, i, two_y, z)[0]
+            port = aft_of_skin(site, i, one_y, z)
+            starboard = port if one_y == -two_y else aft_of_skin(site, i, two_y, z)
         rest = (spread / 2.0) ** 2 + (collar - z) ** 2
         one, two = math.sqrt((x - port) ** 2 + rest), math.sqrt((x - starboard) ** 2 + rest)
         margin = min(min(one, two) - m[k, M.STRUT_LOW], m[k, M.STRUT_HIGH] - max(one, two), upright)

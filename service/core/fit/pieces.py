@@ -9,11 +9,11 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.fit.checks import MARGIN, check, raw_shares
+from service.core.fit.checks import MARGIN, raw_shares
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import CHEEK, STEP, STRUTTED, Kit, M
 from service.core.fit.mounts import Seated
-from service.core.fit.site import Flag, Site
+from service.core.fit.site import Flag
 from service.core.fit.terms import (
     FIXED,
     FOOT,
@@ -33,6 +33,7 @@ from service.core.fit.terms import (
 )  # fmt: skip
 
 Array = NDArray[np.float64]
+Index = NDArray[np.intp]
 SOFT, HARD = 0.0, 1.0
 BRACKET = 8
 """Pieces of one bracket: two of reach, pad, bevel, three of room, strut (or how high it stands)."""
@@ -44,25 +45,16 @@ FULL = 1e3
 
 @compiled
 def pieces(
-    site: Site,
-    i: int,
-    kit: Kit,
-    k: int,
-    t: Terms,
-    scale: Array,
-    at: Array,
-    near: float,
-    out: Array,
-    row: Array,
-    hard: Array,
-) -> None:
+    binds: Index, flags: Index, kit: Kit, k: int, t: Terms, scale: Array, at: Array, low: Seated, up: Seated,
+    out: Array, row: Array, hard: Array,
+) -> None:  # fmt: skip
     """Write the scaled pieces at placement `at` (y, x, lower, upper, bottom, lower pad, upper pad) into `row`.
 
-    `hard` says which must merely hold: a pad's thinnest corner, and the immersion of a blade that is wholly under.
+    `binds` and `flags` are the site's; `out` and both seats are as `check` leaves them there. `hard` says which must
+    merely hold: a pad's thinnest corner, and the immersion of a blade that is wholly under.
     """
-    low, up = check(site, i, kit, k, t, at[0], at[1], at[2], at[3], at[4], near, out)
-    _bracket(site, kit.lower, k, low, at[5], t, row, hard, 0, out[LOWER + STRUT, MARGIN])
-    _bracket(site, kit.upper, k, up, at[6], t, row, hard, BRACKET, out[UPPER + STRUT, MARGIN])
+    _bracket(flags, kit.lower, k, low, at[5], t, row, hard, 0, out[LOWER + STRUT, MARGIN])
+    _bracket(flags, kit.upper, k, up, at[6], t, row, hard, BRACKET, out[UPPER + STRUT, MARGIN])
     n = OTHERS
     for place in (SPACING, OVERHANG, HEAD, FOOT):
         row[n], hard[n] = out[place, MARGIN] / scale[place], SOFT
@@ -77,9 +69,9 @@ def pieces(
     for place in range(HULL_BLADE, HULL_BLADE + 5):
         row[n], hard[n] = out[place, MARGIN] / scale[place], SOFT
         n += 1
-    for slot in range(site.binds.size):
+    for slot in range(binds.size):
         row[n], hard[n] = out[FIXED + slot, MARGIN] / scale[FIXED + slot], SOFT
-        if site.binds[slot] == 0:
+        if binds[slot] == 0:
             row[n] = FULL
         n += 1
     for r in range(row.size):
@@ -99,7 +91,7 @@ def pad_slopes(m: Array, k: int, t: Terms, slope: Array, n: int, column: int) ->
 
 @compiled
 def _bracket(
-    site: Site, m: Array, k: int, s: Seated, pad: float, t: Terms, row: Array, hard: Array, n: int, strut: float
+    flags: Index, m: Array, k: int, s: Seated, pad: float, t: Terms, row: Array, hard: Array, n: int, strut: float
 ) -> None:
     hard[n : n + BRACKET] = SOFT
     row[n : n + BRACKET] = FULL
@@ -119,5 +111,5 @@ def _bracket(
         row[n + 7] = strut / t[T.S_STRUT]
     if kind == STEP:
         row[n + 7] = s.stands_margin / t[T.S_STANDS]
-    if kind == STEP and site.flags[Flag.STEPPED] == 0:
+    if kind == STEP and flags[Flag.STEPPED] == 0:
         row[n + 4] = -FULL

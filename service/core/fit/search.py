@@ -12,10 +12,20 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.fit.bits import NEAR
-from service.core.fit.checks import CEILING, check, smallest
-from service.core.fit.compiled import compiled
+from service.core.fit.checks import (
+    CEILING,
+    MARGIN,
+    check,
+    check_metal,
+    check_mounts,
+    check_plain,
+    check_seated,
+    check_uprights,
+    smallest,
+)  # fmt: skip
+from service.core.fit.compiled import compiled, inlined
 from service.core.fit.kit import Kit, M
-from service.core.fit.mounts import best_pad, seat
+from service.core.fit.mounts import Seated, best_pad, seat
 from service.core.fit.pieces import BRACKET, COUNT, HARD, OTHERS, SOFT, pad_slopes, pieces
 from service.core.fit.simplex import best_step
 from service.core.fit.site import Site
@@ -43,7 +53,7 @@ LEVEL = 1e-4
 """A model that sees no more than this to gain (scaled) says that the smallest margin stands at its highest."""
 
 
-@compiled
+@inlined
 def aim(site: Site, out: Array, scale: Array) -> float:
     """Return the lexicographic aim: the smallest margin whole, the next by a thousandth, the third by a millionth."""
     a, b, c = smallest(site, out, scale, True, True)
@@ -58,12 +68,45 @@ def aim_at(site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, at: Arr
 
 
 @compiled
-def settle_pads(site: Site, i: int, kit: Kit, k: int, t: Terms, at: Array) -> None:
-    """Set both pads of a placement to the best their reaches leave."""
+def aim_beating(
+    site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, at: Array, beat: float, out: Array
+) -> float:
+    """Return the same, or minus infinity as soon as some of the checks show that it stays below `beat`."""
+    out[:, MARGIN] = np.inf
+    check_plain(site, i, kit, k, t, at[0], at[1], at[2], at[3], at[4], out)
+    if aim(site, out, scale) < beat:
+        return -np.inf
+    low = seat(site, i, kit.lower, k, at[Y], at[X], at[LOWER_AT], t)
+    up = seat(site, i, kit.upper, k, at[Y], at[X], at[UPPER_AT], t)
+    return _aim_seated(site, i, kit, k, t, scale, at, low, up, beat, out)
+
+
+@compiled
+def _aim_seated(
+    site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, at: Array, low: Seated, up: Seated, beat: float,
+    out: Array,
+) -> float:  # fmt: skip
+    """Return the same where both seats are known: more checks never raise an aim, so those that cost least go first."""
+    out[:, MARGIN] = np.inf
+    check_plain(site, i, kit, k, t, at[0], at[1], at[2], at[3], at[4], out)
+    check_mounts(site, i, kit, k, t, at[2], at[3], low, up, out)
+    if aim(site, out, scale) < beat:
+        return -np.inf
+    check_uprights(site, i, kit, k, t, at[0], at[1], at[4], NEAR, out)
+    if aim(site, out, scale) < beat:
+        return -np.inf
+    check_metal(site, i, kit, k, t, at[0], at[1], at[2], at[3], at[4], low, up, NEAR, out)
+    return aim(site, out, scale)
+
+
+@compiled
+def settle_pads(site: Site, i: int, kit: Kit, k: int, t: Terms, at: Array) -> tuple[Seated, Seated]:
+    """Set both pads of a placement to the best their reaches leave; return both seats."""
     low = seat(site, i, kit.lower, k, at[Y], at[X], at[LOWER_AT], t)
     up = seat(site, i, kit.upper, k, at[Y], at[X], at[UPPER_AT], t)
     at[PAD_LOW] = best_pad(low.gap, low.bevel, kit.lower[k, M.REACH_LOW], kit.lower[k, M.REACH_HIGH], t)
     at[PAD_UP] = best_pad(up.gap, up.bevel, kit.upper[k, M.REACH_LOW], kit.upper[k, M.REACH_HIGH], t)
+    return low, up
 
 
 @compiled
@@ -87,8 +130,8 @@ def climb(
     there, there_hard, there_slope = np.empty(count), np.empty(count), np.empty((count, 7))
     moved, other = np.empty(count), np.empty(count)
     at = start.copy()
-    settle_pads(site, i, kit, k, t, at)
-    value = aim_at(site, i, kit, k, t, scale, at, out)
+    seats = settle_pads(site, i, kit, k, t, at)
+    value = _aim_seated(site, i, kit, k, t, scale, at, seats[0], seats[1], -np.inf, out)
     low, high = np.empty(7), np.empty(7)
     rows = 0
     for turn in range(rounds):
@@ -96,8 +139,9 @@ def climb(
             break
         if rows == 0:
             _lines(
-                site, i, kit, k, t, scale, at, outwards, near, far, out, there, there_hard, there_slope, moved, other
-            )
+                site, i, kit, k, t, scale, at, seats, outwards, near, far, out, there, there_hard, there_slope, moved,
+                other,
+            )  # fmt: skip
             _soften(there, there_hard, value, t)
             row[:count], hard[:count], slope[:count] = there, there_hard, there_slope
             rows = count
@@ -113,17 +157,18 @@ def climb(
             break
         tried = at + step
         tried[Y] = outwards * min(max(outwards * at[Y] + step[Y], near), far)
-        settle_pads(site, i, kit, k, t, tried)
-        got = aim_at(site, i, kit, k, t, scale, tried, out)
+        found = settle_pads(site, i, kit, k, t, tried)
+        got = _aim_seated(site, i, kit, k, t, scale, tried, found[0], found[1], value + 1e-9, out)
         if got > value + 1e-9:
-            at, value, rows = tried, got, 0
+            at, seats, value, rows = tried, found, got, 0
             trust = min(trust * 1.6, 250.0)
             continue
         trust *= SHRINK
         if trust >= FINEST:
             _lines(
-                site, i, kit, k, t, scale, tried, outwards, near, far, out, there, there_hard, there_slope, moved, other
-            )
+                site, i, kit, k, t, scale, tried, found, outwards, near, far, out, there, there_hard, there_slope, moved,
+                other,
+            )  # fmt: skip
             _soften(there, there_hard, value, t)
             gone = tried - at
             gone[Y] *= outwards
@@ -153,21 +198,35 @@ def _least(row: Array, hard: Array, count: int) -> float:
 
 @compiled
 def _lines(
-    site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, at: Array, outwards: float, near: float, far: float,
-    out: Array, row: Array, hard: Array, slope: Array, moved: Array, other: Array,
+    site: Site, i: int, kit: Kit, k: int, t: Terms, scale: Array, at: Array, seats: tuple[Seated, Seated],
+    outwards: float, near: float, far: float, out: Array, row: Array, hard: Array, slope: Array, moved: Array, other: Array,
 ) -> None:  # fmt: skip
-    """Write the pieces at a placement and how each changes with every coordinate, the offset counted outwards."""
-    pieces(site, i, kit, k, t, scale, at, NEAR, out, row, hard)
+    """Write the pieces at a placement and how each changes with every coordinate, the offset counted outwards.
+
+    Collars go first, while `out` still holds what they do not move; the bottom moves no seat.
+    """
+    low, up = seats
+    check_seated(site, i, kit, k, t, at[0], at[1], at[2], at[3], at[4], low, up, NEAR, out)
+    pieces(site.binds, site.flags, kit, k, t, scale, at, low, up, out, row, hard)
     pad_slopes(kit.lower, k, t, slope, 0, PAD_LOW)
     pad_slopes(kit.upper, k, t, slope, BRACKET, PAD_UP)
-    for j in range(5):
+    for j in (LOWER_AT, UPPER_AT, BOTTOM, Y, X):
         if j == Y and far <= near:
             slope[:, j] = 0.0
             continue
         probe = PROBE if not (j == Y and outwards * at[Y] + PROBE > far) else -PROBE
         kept = at[j]
         at[j] += outwards * probe if j == Y else probe
-        pieces(site, i, kit, k, t, scale, at, NEAR, out, moved, other)
+        one, two = low, up
+        if j not in (BOTTOM, UPPER_AT):
+            one = seat(site, i, kit.lower, k, at[Y], at[X], at[LOWER_AT], t)
+        if j not in (BOTTOM, LOWER_AT):
+            two = seat(site, i, kit.upper, k, at[Y], at[X], at[UPPER_AT], t)
+        if j in (LOWER_AT, UPPER_AT):
+            check_metal(site, i, kit, k, t, at[0], at[1], at[2], at[3], at[4], one, two, NEAR, out)
+        else:
+            check_seated(site, i, kit, k, t, at[0], at[1], at[2], at[3], at[4], one, two, NEAR, out)
+        pieces(site.binds, site.flags, kit, k, t, scale, at, one, two, out, moved, other)
         at[j] = kept
         for r in range(row.size):
             slope[r, j] = (moved[r] - row[r]) / probe
@@ -221,7 +280,7 @@ def polish(
             for j in range(5):
                 tried[j] = at[j] + step * moves[d, j]
             tried[Y] = min(max(at[Y] + outwards * step * moves[d, Y], y_low), y_high)
-            got = aim_at(site, i, kit, k, t, scale, tried, out)
+            got = aim_beating(site, i, kit, k, t, scale, tried, best, out)
             if got > best:
                 best, best_move = got, d
         if best_move < 0:

@@ -113,6 +113,15 @@ def skin(site: Site, i: int, y: float, z: float) -> tuple[float, float, float]:
     return from_wall(site.values, site.wall, i, y, z)
 
 
+@inlined
+def aft_of_skin(site: Site, i: int, y: float, z: float) -> float:
+    """Return x of the skin at (y, z) alone, as `skin` does."""
+    if site.flags[Flag.CURVE] == SECTIONS:
+        top = site.values[i, S.TOP]
+        return _x_from_sections(site, i, y, top - min(max(z, min(site.values[i, S.BOTTOM], top)), top))
+    return from_wall(site.values, site.wall, i, y, z)[0]
+
+
 @compiled
 def from_wall(values: Array, wall: Array, i: int, y: float, z: float) -> tuple[float, float, float]:
     """Return the same where the skin is a centreline with a camber; few arguments, for it is asked most of all."""
@@ -144,6 +153,11 @@ def _from_sections(site: Site, i: int, y: float, down: float) -> tuple[float, fl
     plan = (beside - x) / ASIDE
     further, more = _straight(site.below, site.shift[i], down)
     return x + further, -(fall + more), plan if y >= 0.0 else -plan
+
+
+@compiled
+def _x_from_sections(site: Site, i: int, y: float, down: float) -> float:
+    return _between_cuts(site, 0, abs(y), down)[0] + _straight(site.below, site.shift[i], down)[0]
 
 
 @compiled
