@@ -7,7 +7,7 @@ from typing import Literal
 from service.core.answer.compose import Known, prepared
 from service.core.boat import Shape
 from service.core.catalogue import Configuration
-from service.core.fit import set_many
+from service.core.fit import judged
 from service.core.record import Record
 
 Finding = Literal["passes", "undecided", "fails", "cannot_be_made"]
@@ -48,6 +48,6 @@ def recheck(record: Record, known: Known, seed: int = 1) -> Rechecked:
     if misfit:
         return Rechecked(record=record.reference, configuration=one, found="cannot_be_made", margin=None, why=misfit)
     boats = prepared(record.form, known, record.hull, seed, draws=1)
-    fit = set_many(boats, [one])[0].fit
+    fit = judged(boats, one)
     found: Finding = {"does_not_fit": "fails", "undecided": "undecided"}.get(fit.verdict, "passes")  # type: ignore[assignment]  # one of the above
     return Rechecked(record=record.reference, configuration=one, found=found, margin=fit.smallest_margin, why=fit.why)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import partial
 from typing import Any
 
 import numpy as np
@@ -17,9 +18,10 @@ from service.core.fit.bits import INF
 from service.core.fit.checks import check, scales
 from service.core.fit.kit import G, Kit
 from service.core.fit.mounts import Seated
+from service.core.fit.outcome import Outcome, scaled, tightest
 from service.core.fit.shapes import Check, Fit, Placement
 from service.core.fit.site import Site
-from service.core.fit.strength import load_checks, load_document, of_hull
+from service.core.fit.strength import load_document, load_outcomes, of_hull
 from service.core.fit.terms import FIXED, KINDS, Kind, terms
 from service.core.loads.shapes import Assessment
 
@@ -70,14 +72,11 @@ def describe(
     """Return the fit as published, but for verdict and probabilities, which the engine adds."""
     names = obstacle_names(form)
     under_way = _under_way(catalogue, configuration, float(placed.spot[4]))
-    t = terms(catalogue.rules)
-    ids = check_ids(form)
-    out = np.empty((len(ids), 3))
     y, x, lower, upper, bottom = (float(v) for v in placed.spot)
-    seats = check(placed.site, 0, placed.kit, 0, t, y, x, lower, upper, bottom, INF, out)
-    checks = _checks(catalogue, configuration, (ids, out, scales(t, len(ids))), placed.site, names, _blocked(unknown))
+    rows, seats = outcomes(form, catalogue, configuration, unknown, placed)
+    checks = tuple(row.check() for row in rows)
     metal = _metal(form, catalogue, configuration, seats)
-    least = _tightest(checks)
+    least = tightest(checks)
     return Fit(
         configuration=configuration,
         verdict="undecided",
@@ -91,15 +90,10 @@ def describe(
         trades=tuple(f"take off the {names[c.id]}" for c in checks if not c.binds and c.status == "fail" and c.id in names),
         parts=fasteners.parts(catalogue, configuration),
         owner_supplies=owner_supplies(form),
-        smallest_margin=round(_scaled(least), 4),
+        smallest_margin=round(scaled(least), 4),
         why=f"tightest: {least.why}",
         **metal,
     )  # fmt: skip
-
-
-def _whole(one: Check) -> bool:
-    """Say whether a check is of a blade that is wholly immersed: it cannot gain, so it is never the tightest."""
-    return one.id.startswith("immersion.") and (one.value or 0.0) >= 1.0
 
 
 def _under_way(catalogue: Catalogue, configuration: Configuration, bottom: float) -> tuple[Check, ...]:
@@ -121,10 +115,6 @@ def _under_way(catalogue: Catalogue, configuration: Configuration, bottom: float
             source=f"rule stern_wave: {wave.source}; rule root_depth_max: {catalogue.rules.rule['root_depth_max'].source}",
         ),
     )  # fmt: skip
-
-
-def _scaled(one: Check) -> float:
-    return (one.margin or 0.0) / (one.scale or 1.0)
 
 
 def _metal(
@@ -170,36 +160,40 @@ def _blocked(unknown: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(found)
 
 
-def _checks(
-    catalogue: Catalogue,
-    configuration: Configuration,
-    found: tuple[list[str], Array, Array],
-    site: Site,
-    names: dict[str, str],
-    blocked: tuple[str, ...],
-) -> tuple[Check, ...]:
-    """Return every check that applies, in words; one that has neither value nor prior to stand on is unknown."""
-    ids, out, scale = found
+def outcomes(
+    form: BoatForm, catalogue: Catalogue, configuration: Configuration, unknown: tuple[str, ...], placed: Placed
+) -> tuple[tuple[Outcome, ...], tuple[Seated, Seated]]:
+    """Return every check of the geometry that applies, and both seats.
+
+    One that has neither value nor prior to stand on is unknown.
+    """
+    ids, names, blocked, t = check_ids(form), obstacle_names(form), _blocked(unknown), terms(catalogue.rules)
+    out, scale = np.empty((len(ids), 3)), scales(t, len(ids)).tolist()
+    y, x, lower, upper, bottom = (float(v) for v in placed.spot)
+    seats = check(placed.site, 0, placed.kit, 0, t, y, x, lower, upper, bottom, INF, out)
     rows = []
-    for place, id_ in enumerate(ids):
-        value, limit, margin = (float(v) for v in out[place])
-        unknown = any(id_.startswith(prefix) for prefix in blocked)
+    for place, (id_, (value, limit, margin)) in enumerate(zip(ids, out.tolist(), strict=True)):
+        lacks = id_.startswith(blocked)
         applies = math.isfinite(margin) and abs(margin) < FAR_CLEAR
-        if not applies and not (unknown and place >= FIXED):
+        if not applies and not (lacks and place >= FIXED):
             continue
-        kind = KINDS[place] if place < FIXED else _obstacle_kind(id_, site, place - FIXED)
-        said = (
-            f"{wording.title(id_, names)}: not known, and nothing to take it from"
-            if unknown
-            else wording.why(id_, value, limit, margin, kind.unit, names)
-        )
-        rows.append(Check(
-            id=id_, value=None if unknown else round(value, 4), limit=round(limit, 4) if applies else None,
-            margin=None if unknown else round(margin, 4), unit=kind.unit, scale=float(scale[place]), probability=None,
-            status="unknown" if unknown else "pass" if margin >= 0 else "fail", case=kind.case, why=said,
-            source=wording.source(kind, catalogue, configuration), binds=kind.binds,
+        kind = KINDS[place] if place < FIXED else _obstacle_kind(id_, placed.site, place - FIXED)
+        why = _lacking if lacks else partial(_said, value, limit, margin, kind.unit)
+        rows.append(Outcome(
+            id_, None if lacks else round(value, 4), round(limit, 4) if applies else None,
+            None if lacks else round(margin, 4), kind.unit, scale[place],
+            "unknown" if lacks else "pass" if margin >= 0 else "fail", kind.case, kind.binds, partial(why, id_, names),
+            partial(wording.source, kind, catalogue, configuration),
         ))  # fmt: skip
-    return tuple(rows)
+    return tuple(rows), seats
+
+
+def _said(value: float, limit: float, margin: float, unit: str, id_: str, names: dict[str, str]) -> str:
+    return wording.why(id_, value, limit, margin, unit, names)
+
+
+def _lacking(id_: str, names: dict[str, str]) -> str:
+    return f"{wording.title(id_, names)}: not known, and nothing to take it from"
 
 
 def _obstacle_kind(id_: str, site: Site, slot: int) -> Kind:
@@ -212,8 +206,8 @@ def with_loads(fit: Fit, found: Assessment | None) -> Fit:
     """Return the fit with its load checks, cases and findings; the tightest check is named anew."""
     if found is None:
         return fit.model_copy(update={"loads": {"findings": ["waterline length not known: no loads worked out"]}})
-    checks = (*fit.checks, *load_checks(found))
-    least = _tightest(checks)
+    checks = (*fit.checks, *(row.check() for row in load_outcomes(found)))
+    least = tightest(checks)
     weak = [
         role
         for role in ("lower", "upper")
@@ -221,14 +215,10 @@ def with_loads(fit: Fit, found: Assessment | None) -> Fit:
     ]
     update = {
         "trades": (*fit.trades, *(f"have the skin behind the {role} bracket built up" for role in weak)),
-        "checks": checks, "loads": load_document(found), "smallest_margin": round(_scaled(least), 4),
+        "checks": checks, "loads": load_document(found), "smallest_margin": round(scaled(least), 4),
         "why": f"tightest: {least.why}",
     }  # fmt: skip
     return fit.model_copy(update=update)
-
-
-def _tightest(checks: tuple[Check, ...]) -> Check:
-    return min((c for c in checks if c.binds and c.margin is not None and not _whole(c)), key=_scaled)
 
 
 def owner_supplies(form: BoatForm) -> tuple[str, ...]:

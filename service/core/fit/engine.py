@@ -11,12 +11,13 @@ from numpy.typing import NDArray
 from service.core.catalogue import Configuration
 from service.core.fit import settle
 from service.core.fit.boats import Boats, allowed_lies
-from service.core.fit.describe import Placed, check_ids, describe, with_loads
+from service.core.fit.describe import Placed, check_ids, describe, outcomes, with_loads
 from service.core.fit.kit import Kit, build
+from service.core.fit.outcome import scaled, tightest, verdict
 from service.core.fit.place import Best, place, polished
-from service.core.fit.shapes import Fit
+from service.core.fit.shapes import Fit, Verdict
 from service.core.fit.side_by_side import side_by_side
-from service.core.fit.strength import load_document, strength
+from service.core.fit.strength import load_document, load_outcomes, strength
 from service.core.loads.shapes import Assessment, Result
 
 Array = NDArray[np.float64]
@@ -43,41 +44,60 @@ class Set:
     spot: Array
 
 
+@dataclass(frozen=True)
+class Judged:
+    """A configuration placed and checked at nominal: verdict, smallest scaled margin, and the check it belongs to in words."""
+
+    verdict: Verdict
+    smallest_margin: float
+    why: str
+
+
 def set_many(boats: Boats, configurations: Sequence[Configuration]) -> list[Set]:
     """Place and check each configuration on the nominal boat, in the order given. KeyError names an unknown code.
 
     A placement with every bolt hole clear of the water is sought first; only where none passes, any at all.
     """
-    if not configurations:
-        return []
-    found = _placed(boats, configurations, dry=True, deep=False)
+    kits = [build(boats.catalogue, [one]) for one in configurations]
+    spots = _spots(boats, kits)
+    return [_set(boats, *one) for one in zip(configurations, kits, spots, strict=True)]
+
+
+def judged(boats: Boats, configuration: Configuration) -> Judged:
+    """Return what `set_many` would say of one configuration, and put nothing else into words."""
+    kit = build(boats.catalogue, [configuration])
+    placed = Placed(boats.nominal, kit, _spots(boats, [kit])[0])
+    rows, _ = outcomes(boats.form, boats.catalogue, configuration, boats.unknown, placed)
+    loads = _strength(boats, configuration, kit, placed.spot, plates=False)
+    every = (*rows, *(load_outcomes(loads) if loads else ()))
+    least = tightest(every)
+    return Judged(verdict(every, 1.0, 0.0), round(scaled(least), 4), f"tightest: {least.why()}")
+
+
+def _spots(boats: Boats, kits: Sequence[Kit]) -> list[Array]:
+    """Return where each configuration is placed (kits of one entry), dry where it passes so."""
+    found = _placed(boats, kits, dry=True, deep=False)
     wet = [n for n, (_, value) in enumerate(found) if value < 0]
     # the best miss matters only where nothing passes: looking for it takes ten times as long
     deep = len(wet) == len(found)
-    for n, low in zip(wet, _placed(boats, [configurations[n] for n in wet], dry=False, deep=deep), strict=True):
+    for n, low in zip(wet, _placed(boats, [kits[n] for n in wet], dry=False, deep=deep), strict=True):
         found[n] = low
-    return [_set(boats, one, spot) for one, (spot, _) in zip(configurations, found, strict=True)]
+    return [spot for spot, _ in found]
 
 
-def _placed(
-    boats: Boats, configurations: Sequence[Configuration], *, dry: bool, deep: bool
-) -> list[tuple[Array, float]]:
-    if not configurations:
-        return []
+def _placed(boats: Boats, kits: Sequence[Kit], *, dry: bool, deep: bool) -> list[tuple[Array, float]]:
     rules, lies = boats.catalogue.rules, allowed_lies(boats.form)
 
-    def one(configuration: Configuration) -> tuple[Array, float]:
-        kit = build(boats.catalogue, [configuration])
+    def one(kit: Kit) -> tuple[Array, float]:
         return _choose(boats, kit, place(boats.nominal, kit, rules, lies=lies, dry=dry), 0, deep=deep)
 
-    return side_by_side(one, configurations)
+    return side_by_side(one, kits)
 
 
-def _set(boats: Boats, configuration: Configuration, spot: Array) -> Set:
-    kit = build(boats.catalogue, [configuration])
+def _set(boats: Boats, configuration: Configuration, kit: Kit, spot: Array) -> Set:
     fit = describe(boats.form, boats.catalogue, configuration, boats.unknown, Placed(boats.nominal, kit, spot))
     fit = with_loads(fit, _strength(boats, configuration, kit, spot, plates=False))
-    return Set(fit.model_copy(update={"verdict": _verdict(fit, 1.0, 0.0), "filled": boats.filled}), kit, spot)
+    return Set(fit.model_copy(update={"verdict": verdict(fit.checks, 1.0, 0.0), "filled": boats.filled}), kit, spot)
 
 
 def _strength(boats: Boats, configuration: Configuration, kit: Kit, spot: Array, *, plates: bool) -> Assessment | None:
@@ -119,7 +139,7 @@ def assured(boats: Boats, one: Set) -> Fitted:
     fit = fit.model_copy(
         update={
             "loads": fit.loads if plates is None else load_document(plates),
-            "verdict": _verdict(fit, probability, rules["probability_threshold"]),
+            "verdict": verdict(fit.checks, probability, rules["probability_threshold"]),
             "probability": round(probability, 3),
             "first_order": round(first.probability, 3),
             "disagrees": abs(first.probability - probability) > settle.DISAGREEMENT,
@@ -164,12 +184,3 @@ def _loads_hold(boats: Boats, one: Set, spots: Array) -> dict[str, NDArray[np.bo
     if near:
         return {r.id: np.broadcast_to(r.margin >= 0, spots.shape[:1]) for r in found(slice(None))}
     return {r.id: np.ones(1, bool) if r.id in binding else np.asarray(r.margin >= 0) for r in first}
-
-
-def _verdict(fit: Fit, probability: float, threshold: float) -> str:
-    binding = [c for c in fit.checks if c.binds]
-    if any(c.status == "fail" for c in binding):
-        return "does_not_fit"
-    if any(c.status == "unknown" for c in binding):
-        return "undecided"
-    return "fits" if probability >= threshold else "tight"

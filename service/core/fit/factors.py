@@ -58,15 +58,19 @@ class Factor:
         return (self.high - self.low) / 2
 
 
+def _cut_to(values: Array, least: float, most: float) -> Array:
+    return np.minimum(np.maximum(values, least), most)
+
+
 def normal(
     field: str, source: Source, mean: float, sd: float, least: float = -math.inf, most: float = math.inf
 ) -> Factor:
     """Return a normal factor cut to least..most."""
 
     def draw(rng: np.random.Generator, n: int) -> Array:
-        return np.clip(rng.normal(mean, sd, n), least, most)
+        return _cut_to(rng.normal(mean, sd, n), least, most)
 
-    cut = float(np.clip(mean, least, most))
+    cut = min(max(mean, least), most)
     return Factor(field, source, cut, max(mean - sd, least), min(mean + sd, most), draw)
 
 
@@ -77,7 +81,7 @@ def empirical(field: str, given: Fill, jitter: float) -> Factor:
     weights = weights / weights.sum()
     order = np.argsort(values, kind="stable")
     steps = np.cumsum(weights[order]) - weights[order] / 2
-    low, middle, high = (float(np.interp(q, steps, values[order])) for q in (0.16, 0.5, 0.84))
+    low, middle, high = (float(q) for q in np.interp((0.16, 0.5, 0.84), steps, values[order]))
 
     def draw(rng: np.random.Generator, n: int) -> Array:
         return rng.choice(values, n, p=weights) + rng.normal(0.0, jitter, n)
@@ -92,9 +96,9 @@ def rectangular(
     """Return a factor that lies anywhere within a stated half-range, cut to least..most (JCGM 100, 4.3.7)."""
 
     def draw(rng: np.random.Generator, n: int) -> Array:
-        return np.clip(rng.uniform(mean - half, mean + half, n), least, most)
+        return _cut_to(rng.uniform(mean - half, mean + half, n), least, most)
 
-    sd, cut = half / math.sqrt(3), float(np.clip(mean, least, most))
+    sd, cut = half / math.sqrt(3), min(max(mean, least), most)
     return Factor(field, source, cut, max(mean - sd, least), min(mean + sd, most), draw)
 
 

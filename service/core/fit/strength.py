@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
-from typing import Any, Literal
+from functools import partial
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -15,7 +16,7 @@ from service.core.fit import wording
 from service.core.fit.compiled import compiled
 from service.core.fit.kit import Kit, M
 from service.core.fit.mounts import Seated, seat
-from service.core.fit.shapes import Check
+from service.core.fit.outcome import Outcome
 from service.core.fit.site import S, Site, skin
 from service.core.fit.terms import Terms, terms
 from service.core.loads.assess import assess
@@ -103,9 +104,9 @@ def _feet(row: Array, s: Seated, x: float, collar: float) -> None:
     row[FEET + 3], row[FEET + 4], row[FEET + 5] = s.foot_starboard - x, s.spread / 2.0, s.foot_z - collar
 
 
-def load_checks(found: Assessment) -> tuple[Check, ...]:
-    """Return the load checks of the first row in published shape."""
-    return tuple(_check(one) for one in found.results if np.isfinite(one.margin[0]))
+def load_outcomes(found: Assessment) -> tuple[Outcome, ...]:
+    """Return the load checks of the first row."""
+    return tuple(_outcome(one) for one in found.results if np.isfinite(one.margin[0]))
 
 
 def of_hull(id_: str) -> bool:
@@ -117,14 +118,13 @@ def of_hull(id_: str) -> bool:
     return id_.startswith("load.") and (".skin_" in id_ or id_.endswith(".core"))
 
 
-def _check(one: Result) -> Check:
+def _outcome(one: Result) -> Outcome:
     value, limit, margin = (float(a[0]) for a in (one.value, one.limit, one.margin))
-    status: Literal["pass", "fail"] = "pass" if margin >= 0 else "fail"
-    return Check(
-        id=one.id, value=round(value, 4), limit=round(limit, 4), margin=round(margin, 4), unit=one.unit,
-        scale=float(one.scale[0]), probability=None, status=status, case=one.case_name((0,)),
-        why=wording.compared(one.title, value, limit, margin, one.unit), source=f"{one.formula}; {one.source}",
-        binds=one.binds and not of_hull(one.id) and one.id not in ADVICE,
+    return Outcome(
+        one.id, round(value, 4), round(limit, 4), round(margin, 4), one.unit, float(one.scale[0]),
+        "pass" if margin >= 0 else "fail", one.case_name((0,)),
+        one.binds and not of_hull(one.id) and one.id not in ADVICE,
+        partial(wording.compared, one.title, value, limit, margin, one.unit), lambda: f"{one.formula}; {one.source}",
     )  # fmt: skip
 
 
