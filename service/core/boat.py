@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from datetime import datetime
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 from typing import Annotated, Any, Literal, Self, get_args
 
@@ -406,12 +406,18 @@ def _field(path: str) -> tuple[str | None, str | None]:
     return (info.title, info.description) if info else (None, None)
 
 
-def get(form: BoatForm, path: str) -> Any:  # noqa: ANN401 - a field of any type
-    """Return the value at `path`, None where nobody said. KeyError for a path the form does not have."""
+@lru_cache(maxsize=4096)
+def _parts(path: str) -> tuple[str, ...]:
+    """Return the steps of a path, list places as `[0]`. KeyError for a path the form does not have."""
     if not is_path(path):
         raise KeyError(path)
+    return tuple(re.findall(r"[^.\[\]]+|\[\d+\]", path))
+
+
+def get(form: BoatForm, path: str) -> Any:  # noqa: ANN401 - a field of any type
+    """Return the value at `path`, None where nobody said. KeyError for a path the form does not have."""
     value: Any = form
-    for part in re.findall(r"[^.\[\]]+|\[\d+\]", path):
+    for part in _parts(path):
         if value is None:
             return None
         if part.startswith("["):

@@ -8,6 +8,7 @@ from service.core.catalogue import Configuration
 from service.core.form import parse_form, with_values
 from service.core.recall import Fleet, fills
 from service.core.recall.features import COLUMNS
+from service.core.recall.filling import _median
 from service.core.record import HullModel, Record
 
 HULLS = {
@@ -115,3 +116,10 @@ def test_every_column_that_can_be_lent_goes_back_into_a_form() -> None:
     assert set(found) == set(COLUMNS)
     filled = with_values(BoatForm(), {path: fill.values[int(rng.integers(3))] for path, fill in found.items()})
     assert filled == whole
+
+
+@pytest.mark.parametrize("count", [1, 2, 5, 8, 23, 24])
+def test_the_middle_value_is_numpys(count: int) -> None:
+    dice = np.random.default_rng(count)
+    for values in (dice.normal(900, 80, count), dice.integers(0, 4, count).astype(float)):
+        assert _median(values) == np.median(values)
