@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import gc
 import time
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
+from service.cli.main import MANY
 from service.core.form import FormError
 from service.files.read.errors import Unreadable
 from service.flow.read import read_file
@@ -46,6 +48,9 @@ def read_one(seed: int, data: bytes) -> Read:
 
 def run(seeds: Sequence[int]) -> bool:
     """Read the mails as they are and one spoiled mail a seed; say what was found, and whether it holds."""
+    gc.set_threshold(
+        MANY
+    )  # as every command has it; else a search through all that is loaded is timed with some letters
     whole = [read_one(-1, mail) for mail in whole_mails() for _ in range(3)]
     rows = [read_one(seed, spoiled(seed)) for seed in seeds]
     giants = [row for row in rows if row.size > LONGEST_LINE // 2]
