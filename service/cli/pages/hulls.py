@@ -10,6 +10,7 @@ from rich.console import RenderableType
 from service.cli.sheet import Sheet, number, said, share, table, words
 from service.core.record import HullModel
 from service.core.registry import Cell, HullChange
+from service.core.registry_words import cell_named, cell_value, what
 from service.flow.alias_hulls import Aliased
 from service.flow.duplicate_hulls import Duplicate
 from service.flow.merge_hulls import MergedHulls
@@ -18,15 +19,6 @@ from service.flow.split_hulls import SplitHull
 from service.flow.undo_hulls import Undone
 
 PREVIEW = "preview: nothing was written"
-DONE = {
-    "import": "imported",
-    "alias": "alias",
-    "merge": "merged",
-    "split": "split",
-    "distinct": "said to be two",
-    "undo": "taken back",
-}
-MOST_NAMED = 5
 
 
 def listed(sheet: Sheet, found: Sequence[HullModel]) -> None:
@@ -135,10 +127,10 @@ def undone(sheet: Sheet, done: Undone) -> None:
     """Print what taking a change back did or would do."""
     verb = "would be taken back" if done.preview else "taken back"
     sheet.title(f"change {done.change.number} {verb}", _number(done.number))
-    sheet.part("it was", words(f"{_what(done.change)}, by {done.change.who}, {done.change.at:%Y-%m-%d}"))
+    sheet.part("it was", words(f"{what(done.change)}, by {done.change.who}, {done.change.at:%Y-%m-%d}"))
     sheet.part("changed", _cells(done.turned) if done.turned else words("nothing"))
     if done.kept:
-        rows = [(_named(cell), _short(cell.after), _short(now)) for cell, now in done.kept]
+        rows = [(cell_named(cell), cell_value(cell.after), cell_value(now)) for cell, now in done.kept]
         sheet.part("stays", table(("", "was made", "is now"), rows, wraps=(0, 1, 2)))
 
 
@@ -148,35 +140,18 @@ def _history(changes: Sequence[HullChange], undone: frozenset[int]) -> list[Rend
             str(change.number),
             f"{change.at:%Y-%m-%d %H:%M}",
             change.who,
-            f"{_what(change)}{' - taken back' if change.number in undone else ''}\n  {change.why}",
+            f"{what(change)}{' - taken back' if change.number in undone else ''}\n  {change.why}",
         )
         for change in changes
     ]
     return [table((">change", "when (UTC)", "who", "what, why"), rows)] if rows else []
 
 
-def _what(change: HullChange) -> str:
-    if change.kind == "undo":
-        return f"change {change.undoes} taken back"
-    named = [_named(cell) for cell in change.cells[:MOST_NAMED]]
-    more = f" and {len(change.cells) - MOST_NAMED} more" if len(change.cells) > MOST_NAMED else ""
-    return f"{DONE[change.kind]}: {'; '.join(named)}{more}"
-
-
-def _named(cell: Cell) -> str:
-    if cell.of == "made":
-        more = f" and {len(cell.key) - MOST_NAMED} more" if len(cell.key) > MOST_NAMED else ""
-        return f"new: {', '.join(cell.key[:MOST_NAMED])}{more}"
-    if cell.of == "model" and cell.key[1] == "merged_into":
-        return f"{cell.key[0]} -> {cell.after or cell.before}"
-    if cell.of == "alias":
-        return f"{cell.key[1]!r} of {cell.key[0]}"
-    return f"record {cell.key[0]}" if cell.of == "record" else " ".join(cell.key)
-
-
 def _cells(cells: Iterable[Cell]) -> RenderableType:
     return table(
-        ("", "", "", ""), [(_named(c), _short(c.before), "->", _short(c.after)) for c in cells], wraps=(0, 1, 3)
+        ("", "", "", ""),
+        [(cell_named(c), cell_value(c.before), "->", cell_value(c.after)) for c in cells],
+        wraps=(0, 1, 3),
     )
 
 
@@ -187,14 +162,6 @@ def _differs(one: HullModel, other: HullModel, rows: Iterable[tuple[str, Any, An
 
 def _value(name: str, item: object) -> str:
     return str(item) if name.endswith("_year") else said(name, item)
-
-
-def _short(value: object) -> str:
-    if isinstance(value, list) and value:
-        return f"by {value[0]}"
-    if isinstance(value, bool):
-        return "there" if value else "not there"
-    return "-" if value is None else f"{value:g}" if isinstance(value, float) else str(value)
 
 
 def _uses(uses: dict[str, int]) -> str:
