@@ -69,6 +69,12 @@ def find_duplicates(uow: UnitOfWork, *, progress: Advance = silent) -> tuple[Dup
     return tuple(sorted(proposed, key=lambda d: (-d.probability, d.one.id, d.other.id)))
 
 
+def kept_duplicates(uow: UnitOfWork) -> tuple[Duplicate, ...]:
+    """Return the same, found anew only when anybody changed the registry since."""
+    with uow:
+        return uow.kept.get("duplicate hulls", uow.hulls.log.mark(), lambda: find_duplicates(uow))
+
+
 def say_distinct(uow: UnitOfWork, one: str, other: str, *, who: str, why: str) -> int | None:
     """Remember that two hull models are two, whatever they look like, and commit. None where that was known."""
     with uow:

@@ -61,7 +61,7 @@ class Keys:
         """Write down that a key was used."""
         self._desk.connection.execute(api_keys.update().where(api_keys.c.id == key_id).values(used=at))
 
-    def set(self, key_id: str, **values: datetime) -> ApiKey:
+    def set(self, key_id: str, **values: datetime | None) -> ApiKey:
         """Set `expires` or `revoked` and return the key. Conflict where there is no such id."""
         self._desk.connection.execute(api_keys.update().where(api_keys.c.id == key_id).values(**values))
         key = self.get(key_id)
