@@ -2,25 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from tests.web.walk_house import HOUSE
+from tests.web.walk_shape import ADMIN, ANYONE, DESK, FITTING, NOBODY, SELLING, Walk
 
-DESK, SELLING, FITTING = ("desk", "admin"), ("desk", "admin", "dealer"), ("desk", "admin", "fitter")
-ANYONE, ADMIN, NOBODY = ("desk", "dealer", "fitter", "admin"), ("admin",), ()
-
-
-@dataclass(frozen=True)
-class Walk:
-    """Which roles a route lets in (NOBODY: it asks for none), and a path.
-
-    {enquiry} and so on in it stand for what `tests.support.things.made` made. `other` says that another dealer's people find nothing there.
-    """
-
-    roles: tuple[str, ...]
-    path: str
-    other: bool = False
-
+__all__ = ["ADMIN", "ANYONE", "DESK", "FITTING", "NOBODY", "SELLING", "WALKS", "Walk"]
 
 WALKS: dict[tuple[str, str], Walk] = {
+    **HOUSE,
     ("GET", "/"): Walk(ANYONE, "/desk/"),
     ("GET", "/sign-in"): Walk(NOBODY, "/desk/sign-in"),
     ("POST", "/sign-in"): Walk(NOBODY, "/desk/sign-in"),
