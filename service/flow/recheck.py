@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections import Counter
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
@@ -46,9 +47,14 @@ def compared(
     return Recheck(catalogue=catalogue, against=against, counts=_counts(rows), rows=rows, changes=changes)
 
 
+def hands() -> int:
+    """Return how many records are judged at a time: one a processor, for more of them wait for each other."""
+    return os.cpu_count() or 1
+
+
 def _all(records: list[Record], known: Known, progress: Callable[[int], None]) -> tuple[Rechecked, ...]:
     found = []
-    with ThreadPoolExecutor() as threads:
+    with ThreadPoolExecutor(hands()) as threads:
         for one in threads.map(lambda record: recheck(record, known), records):
             found.append(one)
             progress(1)

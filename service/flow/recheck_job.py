@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import os
 from collections.abc import Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
@@ -16,7 +15,7 @@ from service.core.record import Record
 from service.files.read.catalogue_file import read_catalogue
 from service.flow.job_task import Task
 from service.flow.known import NoCatalogueError, gather
-from service.flow.recheck import compared
+from service.flow.recheck import compared, hands
 from service.flow.refusal import Refused
 from service.flow.start_job import start_job
 from service.store.desk import chunks
@@ -50,14 +49,14 @@ def start_recheck(uow: UnitOfWork, data: bytes | None, name: str, *, actor: Acto
 def work_recheck(task: Task) -> dict[str, Any]:
     """Check the records of which nothing is kept yet; return how many came out how."""
     sides, records = _gathered(task)
-    hands = os.cpu_count() or 1
+    at_once = hands()
 
     def judged(record: Record) -> list[Rechecked]:
         task.see()
         return [recheck(record, known) for known in sides]
 
-    with ThreadPoolExecutor(hands) as threads:
-        for some in chunks(records, _AT_ONCE * hands):
+    with ThreadPoolExecutor(at_once) as threads:
+        for some in chunks(records, _AT_ONCE * at_once):
             found = zip(some, threads.map(judged, some), strict=True)
             kept = {record.reference: _written(rows) for record, rows in found}
             with task.writing(len(some)) as uow:

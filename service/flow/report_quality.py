@@ -15,6 +15,7 @@ from service.files.read.messages import speak
 from service.files.write.grids import Sheet, put_csv, put_xlsx
 from service.flow.import_report import Advance, silent
 from service.flow.known import remembered
+from service.flow.recheck import hands
 from service.flow.software import SOFTWARE
 from service.store.unit import UnitOfWork
 
@@ -56,7 +57,7 @@ def _catalogues(uow: UnitOfWork, records: tuple[Record, ...], latest: Known) -> 
 
 def _tried(records: tuple[Record, ...], own: dict[str | None, Known], progress: Advance) -> Iterator[Rechecked]:
     asked = [record for record in records if record.status != "withdrawn"]
-    with ThreadPoolExecutor() as threads:
+    with ThreadPoolExecutor(hands()) as threads:
         for one in threads.map(lambda record: recheck(record, own[record.catalogue]), asked):
             progress(1)
             yield one
