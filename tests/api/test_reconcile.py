@@ -10,7 +10,8 @@ from typing import Any
 import jsonschema_rs
 import pytest
 
-from tests.api.conftest import FIXTURES, House
+from tests.api.conftest import House
+from tests.support.seeding import FIXTURES
 
 SHAPES = json.loads((Path(__file__).parent / "reconciliation.json").read_text())
 
