@@ -17,7 +17,6 @@ from service.store.unit import UnitOfWork
 CHOSEN = "hull model: "
 """How the words of a step begin that chose one."""
 _WAITS: dict[str, Waits] = {"closed": "nobody", "asked": "them", "sent": "them"}
-_QUIET = frozenset({"noted", "copied"})
 
 
 @dataclass(frozen=True)
@@ -156,7 +155,7 @@ def form_at(enquiry: Enquiry, steps: Sequence[Step], version: int) -> BoatForm:
 
 def waits_after(steps: Sequence[Step]) -> Waits:
     """Return whose move it is after these steps."""
-    last = next((step for step in reversed(steps) if step.did not in _QUIET), None)
+    last = next((step for step in reversed(steps) if step.did != "noted"), None)
     return "us" if last is None else _WAITS.get(last.did, "us")
 
 

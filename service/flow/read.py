@@ -24,8 +24,18 @@ def read_file(uow: UnitOfWork | None, data: bytes, name: str) -> Reading:
 
 def from_letter(uow: UnitOfWork | None, letter: Letter) -> Reading:
     """Return the reading of a letter, with the registry's names to look for."""
-    names = [] if uow is None else [name for hull in uow.hulls.all() for name in (hull.model, str(hull), *hull.aliases)]
-    return _asking(read(letter, known_models=names))
+    return _asking(read(letter, known_models=() if uow is None else _names(uow)))
+
+
+def _names(uow: UnitOfWork) -> tuple[str, ...]:
+    """Return every name of every hull model; looked up once as long as the registry is the same."""
+
+    def build() -> tuple[str, ...]:
+        return tuple(name for hull in uow.hulls.all() for name in (hull.model, str(hull), *hull.aliases))
+
+    with uow:
+        stamp = None if uow.writes else uow.hulls.log.mark()  # what is being written may never be committed
+        return uow.kept.get("names of hull models", stamp, build)
 
 
 def reading_of(uow: UnitOfWork, enquiry: Enquiry) -> Reading:

@@ -16,12 +16,13 @@ from service.store.unit import UnitOfWork
 
 @dataclass(frozen=True)
 class Line:
-    """One enquiry in the list; `why` says why it waits, `since` since when."""
+    """One enquiry in the list; `why` says why it waits, `since` since when, `lack` what is missing for an answer."""
 
     enquiry: Enquiry
     hull: HullModel | None
     why: str
     since: datetime | None
+    lack: str | None
 
 
 @dataclass(frozen=True)
@@ -44,19 +45,19 @@ def waiting_enquiries(uow: UnitOfWork, owner: str | None, *, waits: str | None, 
     return Board(tuple(lines), following, counts)
 
 
-def _why(enquiry: Enquiry, steps: Sequence[Step]) -> tuple[str, datetime | None]:
-    last = next((step for step in reversed(steps) if step.did not in ("noted", "copied")), None)
-    missing = len(gaps(enquiry.form))
-    lack = f"; {missing} key measurement{'s' if missing > 1 else ''} missing" if missing else ""
+def _why(enquiry: Enquiry, steps: Sequence[Step]) -> tuple[str, datetime | None, str | None]:
+    last = next((step for step in reversed(steps) if step.did != "noted"), None)
+    missing = len(gaps(enquiry.form)) if enquiry.waits == "us" else 0
+    lack = f"{missing} key measurement{'s' if missing > 1 else ''} missing" if missing else None
     if last is None:
-        return f"new, not answered{lack}", enquiry.received or enquiry.created
+        return "new, not answered", enquiry.received or enquiry.created, lack
     if enquiry.waits == "us" and last.did in ("asked", "sent"):
-        return "they wrote again", last.at
+        return "they wrote again after", last.at, lack
     said = {
         "asked": _asked(last.said), "sent": "answered", "closed": f"closed by {last.who}",
-        "reopened": f"opened again by {last.who}, not answered{lack}",
+        "copied": f"begun anew by {last.who}, not answered", "reopened": f"opened again by {last.who}, not answered",
     }  # fmt: skip
-    return said.get(last.did, f"worked on by {last.who}, answer not sent{lack}"), last.at
+    return said.get(last.did, f"worked on by {last.who}, answer not sent"), last.at, lack
 
 
 def _asked(words: str | None) -> str:

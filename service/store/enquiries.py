@@ -98,14 +98,15 @@ class Enquiries:
         `waits` chooses those whose move it is.
         """
         c = enquiries.c
-        asked = _SELECT.order_by(c.created.desc(), c.id.desc()).limit(limit)
+        chosen = sa.select(c.id).order_by(c.created.desc(), c.id.desc()).limit(limit)  # an index holds all it looks at
         if owner is not None:
-            asked = asked.where(c.owner == owner)
+            chosen = chosen.where(c.owner == owner)
         if waits is not None:
-            asked = asked.where(c.waits == waits)
+            chosen = chosen.where(c.waits == waits)
         if after is not None:
             place = sa.tuple_(sa.literal(after[0], UtcTime), sa.literal(after[1], sa.String))
-            asked = asked.where(sa.tuple_(c.created, c.id) < place)
+            chosen = chosen.where(sa.tuple_(c.created, c.id) < place)
+        asked = _SELECT.where(c.id.in_(chosen)).order_by(c.created.desc(), c.id.desc())
         return tuple(map(_shaped, self._desk.all(asked)))
 
     def waiting(self, owner: str | None) -> dict[str, int]:
@@ -118,9 +119,9 @@ class Enquiries:
     def of_words(self, source: str, owner: str | None = None) -> tuple[str, ...]:
         """Return the ids of those among the last thousand that came in with these very words, the oldest first."""
         c = enquiries.c
-        recent = sa.select(c.id, c.source, c.created, c.boat).order_by(c.created.desc(), c.id.desc()).limit(_RECENT)
-        last = (recent if owner is None else recent.where(c.owner == owner)).subquery()
-        asked = sa.select(last.c.id).where(last.c.source == source).order_by(last.c.created, last.c.boat)
+        recent = sa.select(c.id).order_by(c.created.desc(), c.id.desc()).limit(_RECENT)
+        last = recent if owner is None else recent.where(c.owner == owner)
+        asked = sa.select(c.id).where(c.id.in_(last), c.source == source).order_by(c.created, c.boat)
         return tuple(str(row.id) for row in self._desk.all(asked))
 
     def contact(self, contact: Contact) -> str | None:

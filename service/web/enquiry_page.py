@@ -9,15 +9,16 @@ from itertools import groupby
 from typing import Any
 
 from service.core.boat import METHODS, get, how_to_measure, is_path
+from service.core.fit.shapes import Filled
 from service.core.form import Defect
 from service.core.reading.gaps import gaps
 from service.core.reading.highlight import Piece, Witness, pieces, witnesses
 from service.core.reading.pictures import Picture, picture_of
 from service.core.reading.shape import Evidence
-from service.files.write.picture_svg import picture_svg
 from service.flow.show_enquiry import ShownEnquiry
-from service.web.boat_fields import LISTS, UNITS, Spec, groups, named, row_specs, shown, texts
+from service.web.boat_fields import LISTS, UNITS, Spec, groups, named, row_specs, texts
 from service.web.enquiry_words import candidates, doubt_said, facts, history, written, years
+from service.web.pages import number
 
 SPARE_ROWS = 1
 _RARE = ("swept_to", "size_mm", "note", "number", "present")
@@ -155,20 +156,29 @@ def view(
         "got": got, "enquiry": enquiry, "form": enquiry.form, "methods": METHODS,
         "version": enquiry.version if version is None else version,
         "letter": _letter(got.reading.text, seen), "places": seen, "doubts": [d for d in got.reading.doubts if d.text],
-        "groups": _groups(got, fields, seen, defects), "whole": len(defects),
-        "troubles": [d for d in defects if d.field in ("form", "schema")], "clashes": (), "moved": None,
+        "groups": _groups(got, fields, seen, defects),
+        "troubles": [(_place(d.field), named(d.field), d.problem) for d in defects], "clashes": (), "moved": None,
         "history": history(got.steps), "note": "", "note_trouble": None,
         "candidates": candidates(got.hull, model, more.get("found")), "choosing": False, "hull_query": "", "hull_trouble": None,
         "asker": {key: value or "" for key, value in enquiry.form.contact.model_dump().items()}, "asker_trouble": defaultdict(str),
         "named": named, "written": written, "facts": facts, "years": years, "doubt_said": doubt_said, "id_of": id_of,
-        "drawn": drawn, "typing": sent is not None,
+        "typing": sent is not None,
     }  # fmt: skip
     return usual | more
 
 
-def drawn(picture: Picture) -> str:
-    """Return a picture as SVG; nothing in it comes from outside."""
-    return picture_svg(picture, picture.says, width=220)
+def _place(field: str) -> str:
+    """Return the id of where a defect is told: its field, else the part of the form that it is in."""
+    plain = {spec.path for _, _, specs in groups() for spec in specs}
+    bare = (
+        field.removeprefix("methods.").removeprefix("methods[").removesuffix("]")
+        if field.startswith("methods")
+        else field
+    )
+    if bare in plain or "[" in bare:
+        return id_of(bare)
+    part = bare.partition(".")[0]
+    return f"g-{part}" if part in {key for key, _, _ in groups()} | {"obstacles"} else "form"
 
 
 def id_of(name: str) -> str:
@@ -226,6 +236,15 @@ def _told(values: Sequence[Evidence]) -> str:
     return "; ".join(dict.fromkeys(named(one.field) for one in values))
 
 
+def _filled(one: Filled, spec: Spec) -> str:
+    value = (
+        number(one.value, unit=UNITS.get(spec.sort, ""))
+        if isinstance(one.value, float)
+        else one.value.replace("_", " ")
+    )
+    return f"{value} taken from {FROM[one.from_]}"
+
+
 # --- the form --------------------------------------------------------------------------------------------
 
 
@@ -274,7 +293,7 @@ class _Maker:
             self._got.typed.get(at),
             self._written.get(f"methods.{at}", "") if spec.measured and name is None else None,
             self._missing.get(at) if not value else None,
-            f"{shown(filled.value)} {UNITS.get(spec.sort, '')} taken from {FROM[filled.from_]}" if filled and not value else None,
+            _filled(filled, spec) if filled and not value else None,
             self._wrong.get(at) or self._wrong.get(f"methods.{at}"),
         )  # fmt: skip
 

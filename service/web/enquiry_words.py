@@ -52,10 +52,12 @@ def doubt_said(doubt: Doubt) -> str:
 
 
 def written(value: object, field: str = "") -> str:
-    """Return a value of any field for people, lists on one line.
+    r"""Return a value of any field for people, lists on one line.
 
     >>> written(977.9, "transom.top_height_mm"), written(None), written([{"kind": "ladder", "keep": True}])
-    ('977.9 mm', 'not said', 'ladder (keep yes)')
+    ('977.9\u202fmm', 'not said', 'ladder (keep yes)')
+    >>> written(-23.0, "transom.rake_deg"), written(1992, "boat.year")
+    ('\u221223°', '1992')
     """
     if value is None or value == []:
         return "not said"
@@ -66,8 +68,10 @@ def written(value: object, field: str = "") -> str:
         rest = "; ".join(f"{key} {written(item)}" for key, item in value.items() if key != "kind")
         return f"{kind} ({rest})" if kind else rest
     unit = UNITS.get(field.rpartition("_")[2])  # type: ignore[call-overload]  # any text may be asked for
-    text = shown(value).replace("_", " ")
-    return f"{text} {unit}" if unit and isinstance(value, float | int) else text
+    if isinstance(value, float | int) and not isinstance(value, bool):
+        figure = shown(value).replace("-", "\u2212")
+        return figure + ("" if not unit else unit if unit == "°" else f"\u202f{unit}")
+    return shown(value).replace("_", " ")
 
 
 def years(model: HullModel) -> str:

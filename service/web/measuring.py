@@ -7,9 +7,9 @@ from starlette.responses import Response
 
 from service.core.boat import how_to_measure
 from service.core.reading.gaps import KEY_FIELDS
-from service.core.reading.pictures import PICTURES, picture_of
+from service.core.reading.pictures import PICTURES, Picture, picture_of
+from service.files.write.picture_svg import picture_svg
 from service.web.boat_fields import UNITS, Spec, groups, named
-from service.web.enquiry_page import drawn
 from service.web.faults import NotFound
 from service.web.pages import page
 from service.web.who import Anyone
@@ -35,3 +35,17 @@ def show(request: Request, by: Anyone, field: str) -> Response:  # noqa: ARG001 
         request, "enquiries/help.html", field=field, name=named(field), how=how_to_measure(field), picture=picture,
         drawn=drawn, why=KEY_FIELDS.get(field), unit=UNITS.get(spec.sort), others=others,
     )  # fmt: skip
+
+
+@routes.get("/{field}/picture.svg")
+def picture(by: Anyone, field: str) -> Response:  # noqa: ARG001 - whoever is signed in
+    """Return the picture of how one field is measured."""
+    found = picture_of(field)
+    if found is None:
+        raise NotFound("There is no picture of that.")
+    return Response(drawn(found), media_type="image/svg+xml", headers={"Cache-Control": "private, max-age=86400"})
+
+
+def drawn(one: Picture) -> str:
+    """Return a picture as SVG; nothing in it comes from outside."""
+    return picture_svg(one, one.says, width=220)

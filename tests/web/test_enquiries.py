@@ -182,7 +182,7 @@ def test_feet_and_inches_become_mm_and_stand_beside_what_was_typed(here: Office,
     assert float(now["transom.top_height_mm"]) == pytest.approx(3 * FOOT + 2.5 * INCH, abs=0.05)
     assert (now["transom.thickness_mm"], now["methods.transom.top_height_mm"]) == ("13", "laser")
     assert "written here as “3 ft 2 1/2 in”" in page
-    assert re.search(r"height of the transom&#39;s top edge above the water: 985 mm → 977.9 mm", page)
+    assert re.search(r"height of the transom&#39;s top edge above the water: 985.mm → 977.9.mm", page)
     assert fields(page)["version"] == "2"  # as it came, then as edited
     assert save(client, demo, now).headers["location"].startswith(demo)
     assert fields(client.get(demo).text) == now  # nothing touched, nothing changed, however the text was rounded

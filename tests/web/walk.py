@@ -24,6 +24,7 @@ WALKS: dict[tuple[str, str], Walk] = {
         for what in ("form", "hull", "undo", "back", "close", "reopen", "note", "asker")
     },
     ("GET", "/help/{field}"): Walk(ANYONE, "/desk/help/transom.rake_deg"),
+    ("GET", "/help/{field}/picture.svg"): Walk(ANYONE, "/desk/help/transom.rake_deg/picture.svg"),
     ("GET", "/enquiries/{enquiry_id}/fits"): Walk(SELLING, "/desk/enquiries/{enquiry}/fits", other=True),
     ("GET", "/enquiries/{enquiry_id}/fits/{rank}/stern.svg"): Walk(
         SELLING, "/desk/enquiries/{enquiry}/fits/1/stern.svg", other=True

@@ -11,7 +11,7 @@ function light(link) {
   return target;
 }
 document.addEventListener("click", (event) => {
-  const link = event.target.closest?.("a.ref");
+  const link = event.target.closest?.("a.ref, a.ref-word");
   const target = link && light(link);
   if (!target) return;
   event.preventDefault();
