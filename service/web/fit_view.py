@@ -15,6 +15,7 @@ FIRST, WEIGHTY = 8, 0.01
 """Measurements that can be changed beside the drawing; one that carries less of the doubt than this waits its turn."""
 SOURCES = {"sister_ships": "sister ships", "neighbours": "similar boats", "prior": "what is usual"}
 UNITS = {"mm": "mm", "deg": "°", "kg": "kg"}
+OTHERWISE = {"interactions": "Several acting together", "waterline": "Where the water stands"}
 HUNG = "main_rudder.hung"
 WIDEST_MM = 3_000.0
 _FINE = 100.0
@@ -97,7 +98,7 @@ def titled(field: str) -> str:
     """Return what a field of a doubt or a difference is called; what is no field goes by its own name."""
     if field.startswith("obstacles["):
         return "Something on the stern"
-    return _capital(title(field) if is_path(field) else field.replace("_", " "))
+    return OTHERWISE.get(field) or _capital(title(field) if is_path(field) else field.replace("_", " "))
 
 
 def place_words(at: Placement | None) -> str:

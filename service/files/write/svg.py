@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 from xml.sax.saxutils import escape
 
@@ -159,6 +159,8 @@ def inline_view(view: View, name: str) -> Inline:
     `name` is what the picture is called there, and tells its ids from those of others.
     """
     laid = fitted(view, *ROOM)
+    told = tuple(text for text in laid.texts if not text.bold or text.layer == "clash")  # a scale holds on paper alone
+    laid = replace(laid, texts=told)
     wide, high = laid.size[0] + EDGE, laid.size[1] + EDGE
     x0, y0 = EDGE / 2 - laid.box[0] * laid.scale, EDGE / 2 + laid.box[3] * laid.scale
     body = _IN_TAG.sub(lambda found: f"{found[1]} {_attributes(found[2].split())}", "\n".join(_view(laid, x0, y0)))
