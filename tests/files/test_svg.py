@@ -53,6 +53,13 @@ def test_what_no_xml_may_hold_becomes_a_space(case: Case) -> None:
     assert ET.fromstring(svg).findtext(f"{SVG}title") == "a b c d"  # noqa: S314 - our own drawing
 
 
+def test_no_words_take_the_look_of_a_layer_that_is_pale(case: Case) -> None:
+    root = ET.fromstring(write_svg(case.views(), "Argo", ["one line", "another"]))  # noqa: S314 - our own drawing
+    found = [text for text in root.iter(f"{SVG}text") if text.text in ("one line", "another")]
+    assert len(found) == 2
+    assert not {text.attrib["class"] for text in found} & set(INKS)
+
+
 def test_layers_differ_without_colour() -> None:
     """Weight, dashes or fill tell any two layers of lines apart, printed in grey."""
 

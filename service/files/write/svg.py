@@ -112,7 +112,7 @@ def _sheet(
     parts += [_plain(EDGE, EDGE + HEAD * (1 + letters.PITCH * n), row, "head") for n, row in enumerate(heads)]
     for laid, left, below in placed:
         parts += ["<g>", *_view(laid, left - laid.box[0] * laid.scale, top + below + laid.box[3] * laid.scale), "</g>"]
-    parts += [_plain(column, down + BODY * letters.PITCH * n, row, "body") for n, row in enumerate(told) if row]
+    parts += [_plain(column, down + BODY * letters.PITCH * n, row, "told") for n, row in enumerate(told) if row]
     return "\n".join([*parts, "</svg>\n"])
 
 
@@ -132,7 +132,7 @@ def _style() -> str:
     ]
     rules += [
         f"text{{font-family:{FACES};fill:#111;stroke:none}}",
-        f".bold,.head{{font-weight:bold}}.head{{font-size:{HEAD:g}px}}.body{{font-size:{BODY:g}px}}",
+        f".bold,.head{{font-weight:bold}}.head{{font-size:{HEAD:g}px}}.told{{font-size:{BODY:g}px}}",
         f".wrong{{fill:{INKS['clash'].stroke}}}.blank{{fill:#fff}}.dot{{fill:#222}}",
     ]
     return "\n".join(rules)
@@ -237,7 +237,7 @@ def _text(text: Text, at: Place, scale: float) -> str:
     )
 
 
-def _plain(x: float, y: float, text: str, kind: Literal["head", "body"]) -> str:
+def _plain(x: float, y: float, text: str, kind: Literal["head", "told"]) -> str:
     return f'<text class="{kind}" x="{x:.2f}" y="{y:.2f}">{_clean(text)}</text>'
 
 
