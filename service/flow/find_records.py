@@ -14,7 +14,7 @@ from service.flow.known import remembered
 from service.flow.refusal import Refused
 from service.flow.resolve import hull_of
 from service.flow.standing import under_survivors
-from service.store.record_search import Asked, Place
+from service.store.record_search import ORDERS, Asked, Place, Side
 from service.store.unit import UnitOfWork
 
 MOST = 1000
@@ -25,7 +25,9 @@ class Wanted:
     """What is looked for; what is None may be anything.
 
     `hull` is a hull model's id or a name as people write it. `codes` are codes of gear, brackets or shaft that must all
-    be among a record's configuration. `after` is the cursor of the page before; it has no meaning beside `near`.
+    be among a record's configuration. `after` is the cursor of the page before; it has no meaning beside `near`. Every one
+    of `words` must be somewhere in a record's reference, names of its hull model, stern, status, year, codes or dealer;
+    who sees the records of one dealer alone is told of no other one by them: `dealers_of`. `order` is one of ORDERS.
     """
 
     hull: str | None = None
@@ -37,6 +39,16 @@ class Wanted:
     near: BoatForm | None = None
     limit: int = 20
     after: str | None = None
+    words: tuple[str, ...] = ()
+    side: Side | None = None
+    dealers_of: str | None = None
+    order: str = "newest"
+
+    def asked(self, hull: str | None) -> Asked:
+        """Return the same as the store is asked; `hull` is the id of the hull model."""
+        return Asked(
+            hull, self.years, self.stern, self.status, self.dealer, self.codes, self.words, self.side, self.dealers_of
+        )
 
 
 @dataclass(frozen=True)
@@ -68,7 +80,7 @@ def find_records(uow: UnitOfWork, wanted: Wanted) -> Found:
         decision, hull = _hull(uow, wanted.hull)
         if decision is not None and decision.model is None:
             return Found((), hull=decision)
-        asked = Asked(hull, wanted.years, wanted.stern, wanted.status, wanted.dealer, wanted.codes)
+        asked = wanted.asked(hull)
         found = _near(uow, wanted, asked) if wanted.near is not None else _plain(uow, wanted, asked)
         if not found.records and wanted.dealer is not None:
             _see_dealer(uow, wanted.dealer)
@@ -80,6 +92,8 @@ def _see_words(wanted: Wanted) -> None:
     if wanted.stern is not None and wanted.stern not in STERNS:
         near = nearest(wanted.stern, STERNS)
         raise Refused(f"there is no stern {wanted.stern!r}; take one of {', '.join(STERNS)}" + _meant(near))
+    if wanted.order not in ORDERS:
+        raise Refused(f"nothing is sorted by {wanted.order!r}; take one of {', '.join(ORDERS)}")
     first, last = wanted.years
     if first is not None and last is not None and first > last:
         raise Refused(f"the years {first} to {last} run backwards; write the earlier first")
@@ -107,14 +121,14 @@ def _hull(uow: UnitOfWork, name: str | None) -> tuple[HullDecision | None, str |
 
 
 def _plain(uow: UnitOfWork, wanted: Wanted, asked: Asked) -> Found:
+    order = ORDERS[wanted.order]
     try:
-        after = Place.read(wanted.after) if wanted.after else None
+        after = Place.read(wanted.after, order.read) if wanted.after else None
     except ValueError as problem:
         raise Refused(str(problem)) from None
-    records = under_survivors(uow, uow.records.search(asked, after=after, limit=wanted.limit + 1))
-    page = records[: wanted.limit]
-    more = len(records) > wanted.limit
-    return Found(page, next=str(Place(page[-1].date, page[-1].reference)) if more else None)
+    found, last = uow.records.search_page(asked, after=after, limit=wanted.limit, order=order)
+    more = len(found) == wanted.limit and bool(uow.records.search_page(asked, after=last, limit=1, order=order)[0])
+    return Found(under_survivors(uow, found), next=str(last) if more else None)
 
 
 def _near(uow: UnitOfWork, wanted: Wanted, asked: Asked) -> Found:

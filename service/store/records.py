@@ -21,8 +21,9 @@ from service.store.errors import Conflict
 from service.store.happening import Happening
 from service.store.measurements import Measurements
 from service.store.merges import Merges
-from service.store.record_search import ASKED, NEWEST, Asked, Place, condition, page
-from service.store.schema import contacts, record_merges, record_revisions, records
+from service.store.record_counts import RecordCounts
+from service.store.record_search import ASKED, NEWEST, OWN, Asked, Order, Place, condition, page
+from service.store.schema import contacts, record_revisions, records
 from service.store.series import Series
 from service.store.written import Standing, Written, written
 
@@ -33,7 +34,7 @@ class Records:
     def __init__(self, desk: Desk) -> None:
         self._desk = desk
         self.measurements, self.merges, self.series = Measurements(desk), Merges(desk), Series(desk)
-        self.attachments, self.carried = Attachments(desk), Carried(desk)
+        self.attachments, self.carried, self.counts = Attachments(desk), Carried(desk), RecordCounts(desk)
         self._boats = Boats(desk)
         self._contacts = Contacts(desk)
 
@@ -42,11 +43,11 @@ class Records:
 
         What was merged into another record is left out, here and wherever records are counted or searched for.
         """
-        return _records(self._desk.all(_CURRENT.where(_OWN)))
+        return _records(self._desk.all(_CURRENT.where(OWN)))
 
     def each(self) -> Iterator[Record]:
         """Yield what `all` returns, one after the other: nothing holds all of them at once."""
-        return map(_record, self._desk.stream(_CURRENT.where(_OWN)))
+        return map(_record, self._desk.stream(_CURRENT.where(OWN)))
 
     def each_history(self) -> Iterator[tuple[Revision, ...]]:
         """Yield what `histories` returns, one after the other: nothing holds all of them at once."""
@@ -55,7 +56,7 @@ class Records:
 
     def count(self) -> int:
         """Return how many records there are."""
-        counted = sa.select(sa.func.count()).select_from(records).where(_OWN)
+        counted = sa.select(sa.func.count()).select_from(records).where(OWN)
         return int(self._desk.connection.execute(counted).scalar_one())
 
     def get(self, reference: str) -> Record | None:
@@ -70,21 +71,31 @@ class Records:
     def find(self, *, hull: str | None = None, year: int | None = None, stern: str | None = None) -> tuple[Record, ...]:
         """Return the records of a hull model, a year of building and a stern, each where given."""
         asked = Asked(hull=hull, years=(year, year), stern=stern)
-        return _records(self._desk.all(_CURRENT.where(_OWN, *condition(asked))))
+        return _records(self._desk.all(_CURRENT.where(OWN, *condition(asked))))
 
-    def search(self, asked: Asked = ASKED, *, after: Place | None = None, limit: int) -> tuple[Record, ...]:
+    def search(
+        self, asked: Asked = ASKED, *, after: Place | None = None, limit: int, order: Order = NEWEST
+    ) -> tuple[Record, ...]:
         """Return the first `limit` records that are asked for, newest first, undated last; from behind `after` on."""
+        return self.search_page(asked, after=after, limit=limit, order=order)[0]
+
+    def search_page(
+        self, asked: Asked = ASKED, *, after: Place | None = None, limit: int, order: Order = NEWEST
+    ) -> tuple[tuple[Record, ...], Place | None]:
+        """Return the same in any order, those without a value to sort by last, and the place of the last one."""
         found: list[sa.Row[Any]] = []
-        for dated in (True, False):  # each follows an index; both in one statement follow none
-            part = page(asked, after, dated=dated)
+        sorts = (records.c.reference if order.column is None else order.column).label("sorts")
+        for valued in (True, False):  # each follows an index; both in one statement follow none
+            part = page(asked, after, order, valued=valued)
             if part is not None and len(found) < limit:
-                asks = _CURRENT.where(_OWN, *part).order_by(None).order_by(*NEWEST)
-                found += self._desk.all(asks.limit(limit - len(found)))
-        return _records(found)
+                asks = _CURRENT.add_columns(records.c.reference, sorts).where(OWN, *part).order_by(None)
+                found += self._desk.all(asks.order_by(*order.by()).limit(limit - len(found)))
+        last = Place(found[-1].sorts, found[-1].reference) if found else None
+        return _records(found), last
 
     def matching(self, asked: Asked) -> frozenset[str]:
         """Return the references of all records that are asked for."""
-        rows = self._desk.all(sa.select(records.c.reference).where(_OWN, *condition(asked)))
+        rows = self._desk.all(sa.select(records.c.reference).where(OWN, *condition(asked)))
         return frozenset(row.reference for row in rows)
 
     def dealers(self) -> tuple[str, ...]:
@@ -94,13 +105,13 @@ class Records:
 
     def proposed_by(self, answer: str) -> tuple[Record, ...]:
         """Return the records that an answer was made into."""
-        return _records(self._desk.all(_CURRENT.where(_OWN, records.c.answer == answer)))
+        return _records(self._desk.all(_CURRENT.where(OWN, records.c.answer == answer)))
 
     def of_same_boat(self, reference: str) -> tuple[str, ...]:
         """Return the references of all records of a record's boat, its own among them."""
         c = records.c
         boat = sa.select(c.boat_id).where(c.reference == reference).scalar_subquery()
-        rows = self._desk.all(sa.select(c.reference).where(_OWN, c.boat_id == boat).order_by(c.reference))
+        rows = self._desk.all(sa.select(c.reference).where(OWN, c.boat_id == boat).order_by(c.reference))
         return tuple(row.reference for row in rows)
 
     def head(self, reference: str, *, lock: bool = False) -> int | None:
@@ -271,7 +282,6 @@ def _revisions(rows: Iterable[sa.Row[Any]]) -> tuple[Revision, ...]:
 
 
 _REVISION = record_revisions.c
-_OWN = ~sa.exists().where(record_merges.c.record_id == records.c.id)
 _ORDER = (records.c.date.is_not(None), records.c.date, records.c.reference)
 _CURRENT = (
     sa.select(_REVISION.document, *JOINED)
