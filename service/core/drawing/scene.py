@@ -11,13 +11,14 @@ import numpy as np
 
 from service.core.boat import BoatForm, Obstacle
 from service.core.catalogue import Bracket, Catalogue, Gear, Role
+from service.core.drawing.outline import half, stations
 from service.core.drawing.shapes import Point
 from service.core.fit import Fit, Placement, obstacle_names, prepare
 from service.core.fit.assemble import boxes_of
 from service.core.fit.kit import Kit, build
 from service.core.fit.mounts import Seated, seat
 from service.core.fit.shapes import Pad
-from service.core.fit.site import Flag, S, Site, half_breadth, skin
+from service.core.fit.site import Flag, S, Site, skin
 from service.core.fit.terms import terms
 from service.core.fit.things import FLANGE, surroundings
 from service.core.form import with_values
@@ -31,8 +32,6 @@ ABOVE, UNDER, BESIDE = 150.0, 120.0, 250.0
 """How far a view reaches above the vane, under the blade and beside what is widest (mm); the rest is cut off there."""
 SWUNG, MARGIN = 1000.0, 50.0
 """What swings aft is followed so far beyond that, and how much is left beside it (mm)."""
-STATIONS = 25
-EDGE = 1e-6
 
 
 @dataclass(frozen=True)
@@ -105,18 +104,12 @@ class Scene:
 
     def half(self, z: float) -> float:
         """Return the half-breadth of the skin at a height; of the hull as it was given where only the post is a seat."""
-        if not self.flag(Flag.POST_ONLY):
-            return float(half_breadth(self.site, 0, z))
-        water, top = self.value(S.HALF_WATER), self.value(S.HALF_TOP)
-        return max(water + (top - water) * z / max(self.value(S.TOP), 1.0), 0.0)
+        return half(self.site, z)
 
     @cached_property
     def stations(self) -> tuple[float, ...]:
         """Return heights at which the skin is drawn, rising, both edges of a step among them."""
-        heights = [float(z) for z in np.linspace(self.value(S.BOTTOM), self.value(S.TOP), STATIONS)]
-        if self.flag(Flag.STEPPED):
-            heights += [self.value(S.STEP_HEIGHT) - EDGE, self.value(S.STEP_HEIGHT)]
-        return tuple(sorted(heights))
+        return stations(self.site)
 
     @property
     def blade(self) -> tuple[float, float]:
