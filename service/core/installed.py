@@ -8,9 +8,9 @@ from typing import Literal
 
 from pydantic import Field
 
-from service.core.boat import BoatForm, Shape, Text
+from service.core.boat import BoatForm, Shape, Text, get
 from service.core.catalogue import Configuration
-from service.core.measurement import Measurement, resolved
+from service.core.measurement import Measurement, fields, resolved
 from service.core.record import Outcome, Proposed, Record, RecordedPlacement, Status
 
 
@@ -64,6 +64,22 @@ def installed(
             ),
         }
     )
+
+
+def said_already(
+    before: Record, now: Record, site: AsInstalled, rows: Sequence[Measurement], *, who: str, note: str | None
+) -> bool:
+    """Say whether `who` has written down just this of `before`, so that it stands in `now`: the same form sent twice.
+
+    `rows`: every measurement of the boat as it stands.
+    """
+    kept = {(row.field, row.value) for row in rows if row.who == who}
+    if any((path, get(site.form, path)) not in kept for path in fields() if get(site.form, path) is not None):
+        return False
+    after = installed(before, site, rows, status="installed", day=now.date)
+    if note is not None:
+        after = after.model_copy(update={"outcome": after.outcome.model_copy(update={"note": note})})
+    return after == now
 
 
 def _placed(record: Record, kit: Configuration, spot: dict[str, float]) -> RecordedPlacement:
