@@ -13,13 +13,24 @@ from starlette.types import Scope
 
 from service.files.vault import Vault
 from service.store.unit import Store
-from service.web import bench, enquiries, enquiry_edits, faults, fits, house_parts, measuring, replies, sign_in
+from service.web import (
+    bench,
+    enquiries,
+    enquiry_edits,
+    faults,
+    fits,
+    fleet_parts,
+    house_parts,
+    measuring,
+    replies,
+    sign_in,
+)
 from service.web.desk import Desk
 from service.web.guard import Guard
 from service.web.pages import CONTENT, ROOT
 from service.web.who import Anyone
 
-PARTS = (sign_in, enquiries, enquiry_edits, measuring, fits, bench, replies, *house_parts.PARTS)
+PARTS = (sign_in, enquiries, enquiry_edits, measuring, fits, bench, replies, *fleet_parts.PARTS, *house_parts.PARTS)
 
 
 class _Kept(StaticFiles):
