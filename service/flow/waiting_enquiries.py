@@ -16,7 +16,10 @@ from service.store.unit import UnitOfWork
 
 @dataclass(frozen=True)
 class Line:
-    """One enquiry in the list; `why` says why it waits, `since` since when, `lack` what is missing for an answer."""
+    """One enquiry in the list.
+
+    `why` says why it waits, `since` since when where something was done, `lack` what is missing for an answer.
+    """
 
     enquiry: Enquiry
     hull: HullModel | None
@@ -50,7 +53,7 @@ def _why(enquiry: Enquiry, steps: Sequence[Step]) -> tuple[str, datetime | None,
     missing = len(gaps(enquiry.form)) if enquiry.waits == "us" else 0
     lack = f"{missing} key measurement{'s' if missing > 1 else ''} missing" if missing else None
     if last is None:
-        return "new, not answered", enquiry.received or enquiry.created, lack
+        return "new, not answered", None, lack
     if enquiry.waits == "us" and last.did in ("asked", "sent"):
         return "they wrote again after", last.at, lack
     said = {

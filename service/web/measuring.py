@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
-from fastapi import APIRouter, Request
-from starlette.responses import Response
+from typing import Annotated
 
+from fastapi import APIRouter, Query, Request
+from starlette.responses import JSONResponse, Response
+
+from service.core import units
 from service.core.boat import how_to_measure
 from service.core.reading.gaps import KEY_FIELDS
 from service.core.reading.pictures import PICTURES, Picture, picture_of
 from service.files.write.picture_svg import picture_svg
 from service.web.boat_fields import UNITS, Spec, groups, named
+from service.web.enquiry_words import written
 from service.web.faults import NotFound
 from service.web.pages import page
 from service.web.who import Anyone
@@ -22,6 +26,21 @@ def fields() -> dict[str, Spec]:
     every = {spec.path: spec for _, _, specs in groups() for spec in specs}
     every |= {path: Spec(path, "text") for path in PICTURES if path not in every}
     return {path: spec for path, spec in every.items() if how_to_measure(path) or picture_of(path)}
+
+
+DIMENSIONS: dict[str, units.Dimension] = {"mm": "length", "deg": "angle", "kg": "mass"}
+
+
+@routes.get("/value/{sort}")
+def value(by: Anyone, sort: str, text: Annotated[str, Query(max_length=200)] = "") -> Response:  # noqa: ARG001 - the same
+    """Return as JSON what a quantity is read as, for whoever is writing it: `said`, and whether it is `wrong`."""
+    dimension = DIMENSIONS.get(sort)
+    if dimension is None:
+        raise NotFound("Quantities are in mm, deg or kg.")
+    got = units.parse(text, dimension, assumed=units.SI_UNIT[dimension])
+    if isinstance(got, units.Unread):
+        return JSONResponse({"said": f"{got.reason}: {got.why}", "wrong": True})
+    return JSONResponse({"said": f"= {written(got.value, f'_{sort}')}", "wrong": False})
 
 
 @routes.get("/{field}")

@@ -44,6 +44,8 @@ def test_from_a_pasted_mail_to_a_form_two_people_agree_on(site: Site, *, scripts
         other.goto(at)
 
         top.fill("3 ft 2 1/2 in")
+        if scripts:
+            expect(page.get_by_text("= 977.9\u202fmm")).to_be_visible()
         page.get_by_label("How was it got: height of the transom's top edge above the water").select_option("laser")
         page.get_by_role("button", name="Save the form").click()
         expect(page.get_by_text("The form is saved")).to_be_visible()

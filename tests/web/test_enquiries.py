@@ -348,6 +348,22 @@ def test_every_measurement_with_a_picture_or_words_has_a_sheet(here: Office) -> 
     assert client.get("/desk/help/boat.colour").status_code == 404
 
 
+@pytest.mark.parametrize(
+    ("sort", "text", "said", "wrong"),
+    [
+        ("mm", "4 ft 2 1/2 in", f"= {4 * FOOT + 2.5 * INCH:.1f}\u202fmm", False),
+        ("mm", "1,27 m", "= 1270\u202fmm", False),
+        ("deg", "-12°30'", "= \u221212.5°", False),
+        ("kg", "7.1 t", "= 7100\u202fkg", False),
+        ("mm", "steep", "unreadable", True),
+    ],
+)
+def test_what_is_being_written_is_read_back(here: Office, sort: str, text: str, said: str, *, wrong: bool) -> None:
+    got = here.client().get(f"/desk/help/value/{sort}", params={"text": text}).json()
+    assert got["said"].startswith(said)
+    assert got["wrong"] is wrong
+
+
 def test_places_in_the_list_that_were_never_given_are_not_found(here: Office) -> None:
     assert here.client().get(f"{AT}?after=yesterday").status_code == 404
 

@@ -23,6 +23,7 @@ WALKS: dict[tuple[str, str], Walk] = {
         ("POST", f"/enquiries/{{enquiry_id}}/{what}"): Walk(SELLING, f"/desk/enquiries/{{enquiry}}/{what}", other=True)
         for what in ("form", "hull", "undo", "back", "close", "reopen", "note", "asker")
     },
+    ("GET", "/help/value/{sort}"): Walk(ANYONE, "/desk/help/value/mm?text=1,27+m"),
     ("GET", "/help/{field}"): Walk(ANYONE, "/desk/help/transom.rake_deg"),
     ("GET", "/help/{field}/picture.svg"): Walk(ANYONE, "/desk/help/transom.rake_deg/picture.svg"),
     ("GET", "/enquiries/{enquiry_id}/fits"): Walk(SELLING, "/desk/enquiries/{enquiry}/fits", other=True),
