@@ -113,6 +113,6 @@ def test_from_question_to_reply_to_a_new_start(site: Site, at: str, how: str) ->
         page.get_by_label("Reply, to be read through").fill("Dear Mara,\n\ntake the first one.")
         page.get_by_role("button", name="Freeze as sent").click()
         expect(page.get_by_text("Frozen as sent; it is their move")).to_be_visible()
-        assert page.locator("pre.words").inner_text().endswith("Dear Mara,\n\ntake the first one.")
+        assert page.locator("pre.letter-sent").inner_text().endswith("Dear Mara,\n\ntake the first one.")
         page.get_by_role("button", name="Start again from this one").click()
         expect(page.get_by_text("put the new measurements in")).to_be_visible()
