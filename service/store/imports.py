@@ -81,6 +81,14 @@ class Imports:
         for row in self._desk.connection.execute(asked.limit(limit)):
             yield _outcome(row)
 
+    def telling(self, import_id: str, limit: int) -> tuple[RowOutcome, ...]:
+        """Return the first rows of which there is something to say: not taken, changed, or looked at for undoing."""
+        c = import_rows.c
+        said = sa.or_(c.outcome.in_(("rejected", "updated")), c.undo.is_not(None))
+        return tuple(
+            map(_outcome, self._desk.all(_ROW.where(c.import_id == import_id, said).order_by(c.number).limit(limit)))
+        )
+
     def to_undo(self, import_id: str, limit: int) -> tuple[RowOutcome, ...]:
         """Return the next rows that changed something and were not looked at for undoing, the last ones first."""
         c = import_rows.c

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Sequence
 
-from service.core.mapping import KEEP, Guess, Seen
+from service.core.mapping import KEEP, Guess, Mapping, Seen
 from service.core.mapping.decimals import Evidence
 from service.files.columns import REQUIRED
 from service.files.read.grid import TableFile
@@ -112,3 +112,28 @@ def _text(text: str) -> str:
 def _one_line(text: str) -> str:
     plain = "".join(c if c.isprintable() else " " for c in text)
     return " ".join(plain.split())[:_LONGEST]
+
+
+def put_mapping(mapping: Mapping) -> str:
+    """Return a mapping as the text of its file, without remarks: read back it is the same.
+
+    >>> from service.core.mapping import ColumnRule
+    >>> put_mapping(Mapping(decimal=",", column=(ColumnRule(heading="LOA", to="boat.loa_mm", unit="ft"),))).splitlines()
+    ['decimal = ","', 'heading_row = 1', '[[column]]', 'heading = "LOA"', 'to = "boat.loa_mm"', 'unit = "ft"']
+    """
+    said = mapping.model_dump(exclude_none=True, exclude={"always", "column"})
+    lines = [f"{key} = {_value(value)}" for key, value in sorted(said.items())]
+    if mapping.always:
+        lines += ["[always]", *(f"{_text(key)} = {_text(value)}" for key, value in mapping.always.items())]
+    for rule in mapping.column:
+        own = {key: value for key, value in rule.model_dump(exclude_none=True).items() if value != {}}
+        lines += ["[[column]]", *(f"{key} = {_value(value)}" for key, value in own.items())]
+    return "\n".join(lines) + "\n"
+
+
+def _value(value: object) -> str:
+    if isinstance(value, dict):
+        return "{ " + ", ".join(f"{_text(key)} = {_text(one)}" for key, one in value.items()) + " }"
+    if isinstance(value, (list, tuple)):
+        return f"[{', '.join(_text(one) for one in value)}]"
+    return str(value) if isinstance(value, int) else _text(str(value))
