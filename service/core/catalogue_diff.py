@@ -228,3 +228,11 @@ def _carries(one: Configuration, goes: Mapping[str, list[tuple[Kind, str]]]) -> 
     }
     targets = [_EVERY, *(f"{kind}:{code}" for kind, code in own)]
     return own | {part for target in targets for part in goes.get(target, ())}
+
+
+def listed(catalogue: Catalogue) -> dict[Kind, dict[str, dict[str, tuple[Value, str | None]]]]:
+    """Return every thing by kind and code: its fields with value and unit, in the order of the shape."""
+    found: dict[Kind, dict[str, dict[str, tuple[Value, str | None]]]] = {kind: {} for kind in KINDS}
+    for (kind, code), leaves in _things(catalogue).items():
+        found[kind][code] = {name: (leaf.value, leaf.unit) for name, leaf in leaves.items()}
+    return found
