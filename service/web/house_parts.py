@@ -2,6 +2,6 @@
 
 from __future__ import annotations
 
-from service.web import house, hull_pairs, hulls, keys, users
+from service.web import catalogue, house, hull_pairs, hulls, imports, keys, people, reports, users
 
-PARTS = (hull_pairs, hulls, house, users, keys)
+PARTS = (hull_pairs, hulls, catalogue, reports, imports, people, house, users, keys)

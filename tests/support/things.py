@@ -47,6 +47,7 @@ def made(store: Store, *, bad: bool = False) -> dict[str, str]:
     with store.reading() as uow:
         first, second = ("H-1", "H-2") if bad else [one.reference for one in uow.records.all()][:2]
         batch = uow.imports.all()[0].id
+        contact = next(iter(uow.people.all())).id
     wanted = KeyWanted(hostile.TEXTS[0] if bad else "web form", ("enquiries:read",), DEALER)
     key = create_key(store.writing(), wanted, random=bytes(range(64)), who="tests").key
     return {
@@ -57,6 +58,7 @@ def made(store: Store, *, bad: bool = False) -> dict[str, str]:
         "second": second,
         "hull": "tarnholt-36",
         "batch": batch,
+        "contact": contact,
         "version": "demo-1",
         "key": key.id,
         "login": "bo@example.com",
