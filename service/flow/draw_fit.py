@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from service.core.answer import Answer
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue
 from service.core.drawing import scene
@@ -12,6 +13,7 @@ from service.core.drawing.side import side
 from service.core.drawing.stern import stern
 from service.core.fit import Fit
 from service.files.write.svg import Inline, inline_view
+from service.store.unit import UnitOfWork
 
 
 @dataclass(frozen=True)
@@ -20,6 +22,12 @@ class FitViews:
 
     stern: Inline
     side: Inline
+
+
+def catalogue_of(uow: UnitOfWork, answer: Answer) -> Catalogue | None:
+    """Return the catalogue that an answer was made with, without loading anything else; None where it is not kept here."""
+    version = answer.provenance.catalogue
+    return uow.kept.get(f"catalogue {version}", uow.stamps.fleet(), lambda: uow.catalogues.get(version))
 
 
 def draw_fit(form: BoatForm, fit: Fit, catalogue: Catalogue) -> FitViews | None:

@@ -16,8 +16,8 @@ from service.core.fit import Fit
 from service.files.read.messages import LANGUAGES
 from service.files.write.eml import Worded
 from service.flow.draft_letters import question_letter, reply_letter
-from service.flow.draw_fit import FitViews, draw_fit
-from service.flow.known import NoCatalogueError, gather
+from service.flow.draw_fit import FitViews, catalogue_of, draw_fit
+from service.flow.known import NoCatalogueError
 from service.flow.offer_papers import offered
 from service.flow.show_enquiry import get_enquiry
 from service.flow.sign_in import Visitor
@@ -165,7 +165,8 @@ def looked_at(answer: Answer, rank: int) -> Suggestion | None:
 
 
 def _suggested(uow: UnitOfWork, answer: Answer, look: Suggestion) -> Outcome:
-    views = draw_fit(answer.form, look.fit, gather(uow).known.catalogue)
+    catalogue = catalogue_of(uow, answer)
+    views = draw_fit(answer.form, look.fit, catalogue) if catalogue else None
     return Outcome("best", answer.form, look.fit, None, views, fit_view.rows(look.fit), fit_view.binding(look.fit), {})
 
 

@@ -7,8 +7,7 @@ from typing import Annotated
 from fastapi import APIRouter, Query, Request
 from starlette.responses import Response
 
-from service.flow.draw_fit import draw_stern
-from service.flow.known import gather
+from service.flow.draw_fit import catalogue_of, draw_stern
 from service.flow.working_answer import working_answer
 from service.web.desk import Here
 from service.web.faults import NotFound
@@ -40,7 +39,8 @@ def stern_view(here: Here, by: Selling, enquiry_id: str, rank: int) -> Response:
     answer = working_answer(here.store, mine(here, by, enquiry_id))
     found = next((one for one in answer.suggestions if one.rank == rank), None)
     with here.store.reading() as uow:
-        drawn = draw_stern(answer.form, found.fit, gather(uow).known.catalogue) if found else None
+        catalogue = catalogue_of(uow, answer)
+        drawn = draw_stern(answer.form, found.fit, catalogue) if found and catalogue else None
     if drawn is None:
         raise NotFound("There is no such drawing.")
     return Response(drawn.svg, media_type="image/svg+xml")

@@ -10,7 +10,7 @@ from starlette.responses import Response
 from service.core.answer import Answer
 from service.files.write.eml import Worded
 from service.flow.draft_letters import as_mail, worded
-from service.flow.draw_fit import draw_fit
+from service.flow.draw_fit import catalogue_of, draw_fit
 from service.flow.offer_papers import offered
 from service.flow.papers import mark_of, paper
 from service.flow.refusal import Refused
@@ -94,7 +94,7 @@ def show_answer(request: Request, here: Here, by: Selling, enquiry_id: str, answ
     with here.store.reading() as uow:
         answer = _frozen(uow, enquiry, answer_id)
         step, back = sent_as(uow.steps.of(enquiry.id), answer_id)
-        catalogue = uow.catalogues.get(answer.provenance.catalogue)
+        catalogue = catalogue_of(uow, answer)
         best = answer.suggestions[0] if answer.suggestions else None
         views = draw_fit(answer.form, best.fit, catalogue) if best and catalogue else None
         mark = mark_of(uow, answer)

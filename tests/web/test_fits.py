@@ -12,6 +12,7 @@ import pytest
 
 from service import bootstrap
 from service.core.answer import Answer
+from service.flow import known
 from service.flow import working_answer as flow
 from service.flow.answer import keep_answers, work_out
 from service.flow.draw_fit import draw_fit
@@ -23,6 +24,7 @@ from service.flow.working_answer import kept_answer, working_answer
 from service.store.enquiries import Enquiry
 from service.store.enquiry_steps import Step
 from service.store.unit import Store
+from service.web.fit_panel import Wanted, filled
 from tests.support.hostile import TEXTS
 from tests.support.offices import DEALER, Office, send
 from tests.support.things import LETTER
@@ -92,6 +94,26 @@ def test_the_answer_is_worked_out_once_and_kept_without_who_asked(
 
     monkeypatch.setattr(flow, "compose", never)
     assert "What fits her" in client.get(at_of(things)).text
+
+
+def test_a_kept_answer_is_shown_without_loading_the_fleet(
+    here: Office, things: dict[str, str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    enquiry = enquiry_of(here.store, things["enquiry"])
+    working_answer(here.store, enquiry)
+
+    def never(_: object) -> object:
+        raise AssertionError("the fleet was loaded")
+
+    monkeypatch.setattr(known, "_built", never)
+    fresh = bootstrap.open_store(bootstrap.settings(here.url))  # a process that has shown nothing yet
+    with fresh.reading() as uow:
+        answer = kept_answer(uow, enquiry)
+        assert answer is not None
+        shown = filled(uow, enquiry, answer, Wanted())
+    fresh.close()
+    assert shown.outcome is not None
+    assert shown.outcome.views is not None
 
 
 def test_it_is_worked_out_anew_once_the_form_or_the_fleet_is_another(here: Office, things: dict[str, str]) -> None:
