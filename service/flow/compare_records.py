@@ -11,6 +11,7 @@ from typing import Any
 from service.core.boat import Obstacle, title
 from service.core.catalogue import Catalogue
 from service.core.drawing.outline import SternOutline, stern_outline
+from service.core.measurement import fields
 from service.core.record import HullModel, Record
 from service.files.columns import values
 from service.flow.edit_record import redirected, unknown
@@ -125,7 +126,7 @@ def _rows(one: Record, other: Record) -> Iterator[Row]:
 
 
 def _method(record: Record, field: str) -> str | None:
-    if not field.startswith(("boat.", "transom.", "main_rudder.")):
+    if field not in fields():
         return None
     methods = record.form.methods
     return methods.get(field, methods.get("*"))

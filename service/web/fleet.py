@@ -25,7 +25,7 @@ from service.store.unit import UnitOfWork
 from service.web import fields
 from service.web.desk import Desk, Here
 from service.web.faults import NotFound
-from service.web.pages import ROOT, Notice, page, redirect
+from service.web.pages import ROOT, Notice, in_part, page, redirect
 from service.web.posted import Form
 from service.web.sight import note, seen
 from service.web.who import Anyone, Selling, actor, owner_of
@@ -75,7 +75,7 @@ def show_fleet(request: Request, here: Here, by: Anyone) -> Response:
         wanted = _wanted(uow, given, by, trouble)
         listing = _listing(uow, wanted, given, by, trouble) if wanted is not None else Listing(())
         waits = _waiting(uow, by) if by.user.role == "fitter" and not any(given.values()) else None
-        codes = uow.records.counts.codes()
+        codes = ((), (), ()) if in_part(request) else uow.records.counts.codes()  # the list alone offers none
     return page(
         request, "fleet/list.html", status=422 if trouble else 200, part="fleet/found.html", given=given,
         trouble=trouble, listing=listing, waits=waits, codes=codes, sterns=STERNS, statuses=STATUSES, sides=SIDES,
@@ -146,7 +146,9 @@ def _listing(
     except Refused as refused:
         trouble["q"] = f"{refused}."
         return Listing(())
-    total = None if wanted.near is not None or wanted.after else uow.records.counts.tally(wanted.asked(None))
+    total = None
+    if wanted.near is None and not wanted.after:
+        total = len(found.records) if found.next is None else uow.records.counts.tally(wanted.asked(None))
     more = None
     if found.next is not None:
         more = f"{AT}?{urlencode({**{k: v for k, v in given.items() if v}, 'after': found.next})}"

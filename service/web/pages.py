@@ -43,7 +43,7 @@ def page(
     **context: Any,  # noqa: ANN401 - of any template
 ) -> Response:
     """Return a page; where a script asks and there is a `part`, that template alone, made from the same values."""
-    asked = request.headers.get("hx-request") == "true" and request.headers.get("hx-boosted") != "true"
+    asked = in_part(request)
     name = part if part is not None and asked else template
     seen = getattr(request.state, "visitor", None)
     notice = None if asked and part else _notice(request)
@@ -62,6 +62,11 @@ def page(
     if notice is not None:
         response.delete_cookie(NOTICE, path=ROOT)
     return response
+
+
+def in_part(request: Request) -> bool:
+    """Say whether a script asks, which takes a part of a page."""
+    return request.headers.get("hx-request") == "true" and request.headers.get("hx-boosted") != "true"
 
 
 def redirect(request: Request, to: str, notice: Notice | str | None = None) -> Response:

@@ -310,6 +310,8 @@ def test_two_are_compared_with_differences_first_and_both_sterns(here: Office) -
     said = text(page)
     assert said.index("What differs") < said.index("Said of one alone") < said.index("What is the same")
     assert "Ladder, port" in said
+    assert "Draft 1500 mm tape 1840 mm tape +340 mm" in said
+    assert "Year built 1979 1984 +5" in said  # nobody took a tape to that
     drawing = page.text[page.text.index("<svg") : page.text.index("</svg>") + 6]
     root = ET.fromstring(drawing)  # noqa: S314 - our own drawing
     assert len([one for one in root.iter("path") if "skin" in one.attrib["class"]]) == 2
