@@ -52,7 +52,7 @@ def show_enquiry(uow: UnitOfWork, enquiry: Enquiry) -> ShownEnquiry:
         siblings = tuple(one for one in same if one.owner == enquiry.owner and one.id != enquiry.id)
         hull = hull_decided(known_hulls(uow), enquiry, steps, _model(uow, enquiry.hull))
         reading = reading_of(uow, enquiry)
-        return ShownEnquiry(enquiry, reading, steps, hull, siblings, _filled(uow, enquiry), typed_in(steps))
+        return ShownEnquiry(enquiry, reading, steps, hull, siblings, _filled(uow, enquiry, steps), typed_in(steps))
 
 
 def hull_decided(
@@ -118,12 +118,12 @@ def _model(uow: UnitOfWork, hull: str | None) -> HullModel | None:
     return uow.hulls.among([hull]).get(hull) if hull else None
 
 
-def _filled(uow: UnitOfWork, enquiry: Enquiry) -> tuple[Filled, ...]:
+def _filled(uow: UnitOfWork, enquiry: Enquiry, steps: Sequence[Step]) -> tuple[Filled, ...]:
     """Return what the answer to the form as it stands took from elsewhere; nothing where none was worked out yet."""
     draft = uow.steps.draft(enquiry.id)
     if draft is not None and draft.version == enquiry.version:
         return _of(draft.document)
-    kept = uow.answers.of(enquiry.id) if enquiry.version == 0 else ()
+    kept = () if any(step.form for step in steps) else uow.answers.of(enquiry.id)
     document = uow.answers.get(kept[-1]) if kept else None
     return _of(document) if document else ()
 

@@ -16,6 +16,9 @@ from service.flow.answer import Worked, keep_answers, work_out
 from service.store.happening import Actor
 from service.store.unit import Store, UnitOfWork
 
+GOES_ON, CAME_FROM = "they wrote again; it goes on in ", "goes on from "
+"""How the notes begin that tie a letter to an earlier one of its thread; the other enquiry's id follows."""
+
 
 @dataclass(frozen=True)
 class Taken:
@@ -55,7 +58,9 @@ def take_in(
         kept: list[str] = []
         for one in worked:
             answers = keep_answers(uow, one, owner=dealer or "").answers
-            kept += [str(answer.enquiry) for answer in answers] or [_bare(uow, one, dealer)]
+            fresh = [str(answer.enquiry) for answer in answers]
+            _tie(uow, one, fresh, who=actor.who, owner=dealer or "")
+            kept += fresh or [_bare(uow, one, dealer)]
         uow.commit()
     return Taken(kind, tuple(kept))
 
@@ -91,6 +96,19 @@ def _known(uow: UnitOfWork, pages: Sequence[bytes], name: str, dealer: str | Non
             text = got.text if isinstance(got, Letter) else page.decode("utf-8", "replace")
             found += uow.enquiries.of_words(text, dealer)
     return tuple(dict.fromkeys(found))
+
+
+def _tie(uow: UnitOfWork, worked: Worked, fresh: Sequence[str], *, who: str, owner: str) -> None:
+    """Note at both ends that a letter goes on from an earlier enquiry about the same boat, which then waits for nobody."""
+    if worked.letter is None:
+        return
+    before = [name for name in worked.letter.thread if name != worked.letter.message_id]
+    earlier = uow.enquiries.in_thread(before, owner)
+    for boat, new in enumerate(fresh):
+        last = next((one for one in reversed(earlier) if one.boat == boat), None)
+        if last is not None:
+            uow.steps.add(last.id, "noted", who=who, said=f"{GOES_ON}{new}", waits="nobody")
+            uow.steps.add(new, "noted", who=who, said=f"{CAME_FROM}{last.id}")
 
 
 def _bare(uow: UnitOfWork, worked: Worked, dealer: str | None) -> str:

@@ -9,6 +9,7 @@ from datetime import datetime
 from service.core.reading.gaps import gaps
 from service.core.record import HullModel
 from service.flow.list_enquiries import list_enquiries
+from service.flow.take_in import CAME_FROM, GOES_ON
 from service.store.enquiries import Enquiry
 from service.store.enquiry_steps import Step
 from service.store.unit import UnitOfWork
@@ -52,8 +53,11 @@ def _why(enquiry: Enquiry, steps: Sequence[Step]) -> tuple[str, datetime | None,
     last = next((step for step in reversed(steps) if step.did != "noted"), None)
     missing = len(gaps(enquiry.form)) if enquiry.waits == "us" else 0
     lack = f"{missing} key measurement{'s' if missing > 1 else ''} missing" if missing else None
+    tied = next((step for step in reversed(steps) if (step.said or "").startswith((GOES_ON, CAME_FROM))), None)
+    if tied is not None and enquiry.waits == "nobody" and (tied.said or "").startswith(GOES_ON):
+        return "they wrote again, it goes on in a newer one", tied.at, None
     if last is None:
-        return "new, not answered", None, lack
+        return "new, not answered" if tied is None else "they replied, not answered", None, lack
     if enquiry.waits == "us" and last.did in ("asked", "sent"):
         return "they wrote again after", last.at, lack
     said = {

@@ -13,6 +13,7 @@ from service.core.hulls.shapes import Evidence
 from service.core.reading.shape import Doubt
 from service.core.record import HullModel
 from service.core.revision import Change
+from service.flow.take_in import CAME_FROM, GOES_ON
 from service.store.enquiry_steps import Step
 from service.web.boat_fields import UNITS, shown
 
@@ -38,12 +39,13 @@ class Candidate:
 
 @dataclass(frozen=True)
 class Past:
-    """One step of the history as people read it."""
+    """One step of the history as people read it; `leads` is the enquiry that it speaks of."""
 
     step: Step
     did: str
     changes: tuple[Change, ...]
     said: str | None
+    leads: str | None = None
 
 
 def doubt_said(doubt: Doubt) -> str:
@@ -128,5 +130,8 @@ def history(steps: Sequence[Step]) -> tuple[Past, ...]:
     for step, (before, after) in zip(steps, pairwise(forms), strict=True):
         changed = () if step.form is None or before is None or after is None else form_changes(before, after)
         typed = step.did == "edited" and " = " in (step.said or "")
-        past.append(Past(step, DID[step.did], changed, None if typed else step.said))
+        words = None if typed else step.said
+        tie = next((tie for tie in (GOES_ON, CAME_FROM) if step.did == "noted" and (words or "").startswith(tie)), None)
+        leads = None if tie is None or words is None else words.removeprefix(tie)
+        past.append(Past(step, DID[step.did], changed, tie or words, leads))
     return tuple(reversed(past))

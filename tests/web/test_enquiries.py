@@ -109,6 +109,27 @@ def test_what_came_before_leads_to_the_enquiry_there_is(here: Office, text: str)
     assert "This came before" in client.get(first).text
 
 
+def test_a_reply_goes_on_from_the_enquiry_it_replies_to(here: Office) -> None:
+    client = here.client()
+    first = taken(client, mail("demo").replace("demo-1@", "thread-1@"))
+    with here.store.writing() as uow:
+        uow.steps.add(first.rpartition("/")[2], "asked", who="Ada Holm", said="How thick is the skin?", waits="them")
+        uow.commit()
+    assert "asked 1 question, no reply yet" in client.get(f"{AT}?waits=them").text
+    head = "From: imogen@example.org\nSubject: Re: Self-steering for our Tarnholt 36\nDate: Sat, 24 Jan 2026 10:00:00 +0000\n"
+    ids = (
+        "Message-ID: <thread-2@example.net>\nIn-Reply-To: <thread-1@example.net>\nReferences: <thread-1@example.net>\n"
+    )
+    second = taken(client, f"{head}{ids}\nThe skin is 14 mm thick, through all of it.\n\nImogen Rathwick\n")
+    assert second != first
+    form = fields(client.get(second).text)
+    assert (form["transom.thickness_mm"], form["transom.top_height_mm"]) == ("14", "985")  # the earlier letter's too
+    assert f'<a href="{first}">an earlier enquiry</a>' in client.get(second).text
+    assert f'<a href="{second}">a newer enquiry</a>' in client.get(first).text
+    assert "they replied, not answered" in client.get(AT).text
+    assert "it goes on in a newer one" in client.get(f"{AT}?waits=nobody").text
+
+
 def test_what_asks_for_nothing_is_said_and_taken_only_when_told_so(here: Office) -> None:
     client = here.client()
     refused = send(client, AT, AT, files={"file": ("spares.eml", mail("spares-order").encode())})
