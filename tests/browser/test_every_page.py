@@ -12,6 +12,7 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Page
 
 from tests.browser.conftest import NARROW, Site, served
+from tests.support import hostile
 from tests.support.offices import office
 from tests.support.things import made
 from tests.web.walk import NOBODY, WALKS
@@ -107,3 +108,11 @@ def test_hostile_texts_stay_texts_on_every_page(bad: tuple[Site, dict[str, str]]
             if said != [None, 0] or handlers or "1337" in page.inner_text("body"):
                 hurt[path] = f"{said} {handlers}"
     assert hurt == {}
+
+
+def test_the_hostile_texts_are_on_the_pages_that_were_looked_at(bad: tuple[Site, dict[str, str]]) -> None:
+    """Else the sweep above would show nothing."""
+    site, things = bad
+    with site.visit("admin") as page:
+        for place in (f"/desk/enquiries/{things['enquiry']}", f"/desk/fleet/{things['record']}"):
+            assert page.request.get(place).text().count(hostile.SIGN) > 0, place
