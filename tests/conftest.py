@@ -10,10 +10,11 @@ import pytest
 
 from tests.support.databases import Databases, Files, Served, tidy
 from tests.support.postgres import Server, server
+from tests.support.seeding import seeded_file
 
 LONG = (
     "migrations/test_data_stays.py", "flow/test_registry.py", "cli/test_hulls.py", "referee/test_clearances.py",
-    "scripts/test_demo.py", "cli/test_jobs.py", "cli/test_worker.py",
+    "browser/test_every_page.py", "scripts/test_demo.py", "cli/test_jobs.py", "cli/test_worker.py",
 )  # fmt: skip
 """What takes longest comes first, so that of several processes none is left with it at the end; and before what needs the
 compiled loops what needs none, for they are compiled while the first tests run."""
@@ -45,6 +46,12 @@ def served(postgres: Server) -> Iterator[Served]:
     made = Served(postgres)
     yield made
     made.close()
+
+
+@pytest.fixture(scope="session")
+def ledger(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Return a file with the demo maker's data that nobody writes to."""
+    return seeded_file(tmp_path_factory)
 
 
 @pytest.fixture(scope="session", params=["sqlite", "postgresql"])

@@ -96,14 +96,6 @@ def _quiet(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
     del tmp_path_factory
 
 
-@pytest.fixture(scope="session")
-def ledger(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Return a seeded file that nobody writes to."""
-    file = tmp_path_factory.mktemp("api") / "seeded.sqlite"
-    seed(f"sqlite:///{file}")
-    return file
-
-
 @pytest.fixture(scope="module")
 def here(ledger: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[House]:
     """Return a house on a copy of the seeded file, for one module."""
@@ -124,8 +116,8 @@ def asked(here: House) -> dict[str, Any]:
 def everywhere(every_database: Databases, ledger: Path) -> Callable[[], str]:
     """Return what gives a seeded database of each kind in turn."""
     if every_database.kind == "sqlite":  # that one is seeded already
-        return lambda: every_database.like("api", lambda url: shutil.copy(ledger, file_of(url)))
-    return lambda: every_database.like("api", seed)
+        return lambda: every_database.like("seeded", lambda url: shutil.copy(ledger, file_of(url)))
+    return lambda: every_database.like("seeded", seed)
 
 
 def kept(here: House) -> dict[str, int]:

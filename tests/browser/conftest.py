@@ -84,23 +84,21 @@ def _quiet() -> None:
     configure()
 
 
-@pytest.fixture(scope="session")
+def settled(page: Page, path: str) -> None:
+    """Go to a page and wait for what it loads by itself."""
+    page.goto(path, wait_until="load")
+    page.wait_for_function("() => !document.querySelector('.htmx-request')")
+
+
+@pytest.fixture(scope="module")
 def browser() -> Iterator[Browser]:
-    """Start Debian's chromium."""
+    """Start Debian's chromium, for one module: as long as it runs no other test of this process may have an event loop."""
     found = shutil.which("chromium") or shutil.which("chromium-browser")
     assert found, "chromium is not here; on Debian: apt-get install chromium"
     with sync_playwright() as playwright:
         started = playwright.chromium.launch(executable_path=found, args=["--no-sandbox", "--disable-gpu"])
         yield started
         started.close()
-
-
-@pytest.fixture(scope="session")
-def ledger(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Return a seeded file that nobody writes to."""
-    file = tmp_path_factory.mktemp("browser") / "seeded.sqlite"
-    seed(f"sqlite:///{file}")
-    return file
 
 
 @contextmanager
@@ -134,7 +132,7 @@ def site_on_a_server(
     served_databases: Served, browser: Browser, tmp_path_factory: pytest.TempPathFactory
 ) -> Iterator[Site]:
     """Return a desk on PostgreSQL, for one module."""
-    url = served_databases.like("desk", seed)
+    url = served_databases.like("seeded", seed)
     with office(url, tmp_path_factory.mktemp("files")) as made, served(made, browser) as running:
         yield running
 

@@ -11,7 +11,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Page
 
-from tests.browser.conftest import NARROW, Site, served
+from tests.browser.conftest import NARROW, Site, served, settled
 from tests.support import hostile
 from tests.support.offices import office
 from tests.support.things import made
@@ -20,6 +20,10 @@ from tests.web.walk import NOBODY, WALKS
 TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]
 HEAVIEST = 300_000
 """What a page may weigh with all it loads (bytes)."""
+LOADED = (
+    "performance.getEntriesByType('navigation').concat(performance.getEntriesByType('resource'))"
+    ".map(one => one.decodedBodySize)"
+)
 PAGES = [walk for (method, _), walk in WALKS.items() if method == "GET"]
 
 
@@ -47,7 +51,7 @@ def shown(page: Page, path: str) -> bool:
     assert response.status == 200, (path, response.status, response.text()[:400])
     if not response.headers["content-type"].startswith("text/html"):
         return False
-    page.goto(path, wait_until="networkidle")
+    settled(page, path)
     return True
 
 
@@ -56,7 +60,7 @@ def role(roles: tuple[str, ...]) -> str | None:
 
 
 @pytest.mark.parametrize("narrow", [False, True], ids=["wide light", "narrow dark"])
-def test_axe_finds_nothing_and_nothing_is_wider_than_the_screen(
+def test_axe_finds_nothing_and_pages_are_neither_wide_nor_heavy(
     site: Site, things: dict[str, str], *, narrow: bool
 ) -> None:
     axe, found = Axe(), dict[str, Any]()
@@ -72,24 +76,10 @@ def test_axe_finds_nothing_and_nothing_is_wider_than_the_screen(
                 width = page.evaluate("document.documentElement.scrollWidth")
                 if narrow and width > NARROW["width"]:
                     found[f"{path} is wide"] = width
+                weight = sum(page.evaluate(LOADED))
+                if weight > HEAVIEST:
+                    found[f"{path} is heavy"] = weight
     assert found == {}
-
-
-def test_a_page_weighs_little_with_all_it_loads(site: Site, things: dict[str, str]) -> None:
-    heavy: dict[str, int] = {}
-    with site.visit("admin") as page:
-        for walk in (one for one in PAGES if role(one.roles) == "admin"):
-            path = walk.path.format(**things)
-            page.context.clear_cookies(name="desk-notice")
-            if not shown(page, path):
-                continue
-            loaded: list[int] = page.evaluate(
-                "performance.getEntriesByType('navigation').concat(performance.getEntriesByType('resource'))"
-                ".map(one => one.decodedBodySize)"
-            )
-            if sum(loaded) > HEAVIEST:
-                heavy[path] = sum(loaded)
-    assert heavy == {}
 
 
 def test_hostile_texts_stay_texts_on_every_page(bad: tuple[Site, dict[str, str]]) -> None:

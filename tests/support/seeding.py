@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import fcntl
+import os
 from pathlib import Path
+
+import pytest
 
 from service.cli.main import status
 
@@ -18,3 +22,17 @@ def seed(url: str) -> None:
         ("records", "import", FIXTURES / "fleet.jsonl"),
     ):
         assert status([*map(str, step), "--db", url, "--json"]) == 0, step
+
+
+def seeded_file(folders: pytest.TempPathFactory) -> Path:
+    """Return a seeded SQLite file that nobody writes to. Processes that test together make it once and share it."""
+    own = folders.getbasetemp()
+    folder = own.parent if "PYTEST_XDIST_WORKER" in os.environ else own
+    file = folder / "seeded.sqlite"
+    with (folder / "seeded.lock").open("w") as lock:
+        fcntl.flock(lock, fcntl.LOCK_EX)
+        if not file.exists():
+            made = folder / "seeding.sqlite"
+            seed(f"sqlite:///{made}")
+            made.rename(file)
+    return file

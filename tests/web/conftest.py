@@ -21,14 +21,6 @@ def _quiet() -> None:
     configure()
 
 
-@pytest.fixture(scope="session")
-def ledger(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Return a seeded file that nobody writes to."""
-    file = tmp_path_factory.mktemp("web") / "seeded.sqlite"
-    seed(f"sqlite:///{file}")
-    return file
-
-
 @pytest.fixture(scope="module")
 def here(ledger: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Office]:
     """Return a desk on a copy of the seeded file, for one module."""
@@ -48,7 +40,7 @@ def everywhere(databases: Databases, ledger: Path, tmp_path: Path) -> Iterator[O
         else:
             seed(url)
 
-    with office(databases.like("desk", fill), tmp_path / "files") as opened:
+    with office(databases.like("seeded", fill), tmp_path / "files") as opened:
         yield opened
 
 

@@ -27,7 +27,10 @@ def test_the_page_comes_without_the_report_and_the_report_after_it(here: Office,
     assert f'hx-get="/desk/reports/{name}?made=1"' in page
     assert f'href="/desk/reports/{name}?made=1"' in page  # for a browser without script
     assert 'id="made"' not in page
-    made = client.get(f"{HERE}/{name}?made=1", headers={"HX-Request": "true"}).text
+    late = (
+        "&from=2025-01-01" if name == "unmet" else ""
+    )  # every boat that nothing fits is tried with new metal: few will do
+    made = client.get(f"{HERE}/{name}?made=1{late}", headers={"HX-Request": "true"}).text
     assert made.lstrip().startswith('<div id="made"')
     assert "<table" in made
     assert not re.search(r"\sstyle=|<style", made)
