@@ -122,8 +122,8 @@ def show(
     """
     enquiry = mine(here, by, enquiry_id)
     if not hull.strip():
-        return shown(request, here, by, enquiry)
+        return shown(request, here, enquiry)
     with here.store.reading() as uow:
         found = resolve_name(uow, hull.strip())
     lost = None if found.model or found.alternatives else "No hull model answers to that"
-    return shown(request, here, by, enquiry, found=found, hull_query=hull, choosing=True, hull_trouble=lost)
+    return shown(request, here, enquiry, found=found, hull_query=hull, choosing=True, hull_trouble=lost)

@@ -33,7 +33,7 @@ from service.web.boat_fields import shown as field_text
 from service.web.boat_sent import read_fields, sent_texts
 from service.web.desk import Desk, Here
 from service.web.faults import NotFound
-from service.web.fits import panel
+from service.web.fit_panel import Panel
 from service.web.pages import ROOT, Notice, page, redirect
 from service.web.posted import Form, Posted
 from service.web.who import Selling, actor, owner_of
@@ -54,17 +54,16 @@ def mine(here: Desk, by: Visitor, enquiry_id: str) -> Enquiry:
 def shown(
     request: Request,
     here: Desk,
-    by: Visitor,
     enquiry: Enquiry,
     *,
     status: int = 200,
     **said: Any,  # noqa: ANN401 - what was sent, and what is wrong with it
 ) -> Response:
-    """Return the page of an enquiry."""
+    """Return the page of an enquiry; what there is to offer comes after it, for the letter is looked at first."""
     with here.store.reading() as uow:
         got = show_enquiry(uow, enquiry)
-    beside = panel(here, by, enquiry)
-    return page(request, "enquiries/show.html", status=status, panel=beside, **enquiry_page.view(got, **said))
+    view = enquiry_page.view(got, **said)
+    return page(request, "enquiries/show.html", status=status, panel=Panel(enquiry), **view)
 
 
 @routes.post("/{enquiry_id}/form")
@@ -76,7 +75,7 @@ def save_form(request: Request, here: Here, by: Selling, form: Form, enquiry_id:
     if form.text("more") in LISTS:
         rows = f"rows.{form.text('more')}"
         roomier = sent | {rows: str(_number(sent.get(rows)) + 1)}
-        return shown(request, here, by, enquiry, sent=roomier, version=expect)
+        return shown(request, here, enquiry, sent=roomier, version=expect)
     typed = _typed(sent)
     try:
         unit = here.store.writing(actor(request, by))
@@ -84,12 +83,12 @@ def save_form(request: Request, here: Here, by: Selling, form: Form, enquiry_id:
             unit, enquiry, lambda base: read_fields(sent, base), who=by.who, expect=expect, typed=typed
         )
     except FormError as error:
-        return shown(request, here, by, enquiry, status=422, defects=error.defects, sent=sent, version=expect)
+        return shown(request, here, enquiry, status=422, defects=error.defects, sent=sent, version=expect)
     except EnquiryMoved as moved:
         enquiry = mine(here, by, enquiry_id)
         both = texts(moved.form) | {name: text for name, text in typed.items() if name in sent}
         return shown(
-            request, here, by, enquiry, status=409, sent=both, version=moved.version, clashes=moved.clashes, moved=moved.step
+            request, here, enquiry, status=409, sent=both, version=moved.version, clashes=moved.clashes, moved=moved.step
         )  # fmt: skip
     return _done(request, enquiry_id, edited, "The form is saved", "Nothing was changed", at="form")
 
@@ -125,9 +124,7 @@ def take_hull(request: Request, here: Here, by: Selling, form: Form, enquiry_id:
     try:
         edited = choose_hull(unit, enquiry, form.text("hull") or None, who=by.who, expect=_whole(form, "version"))
     except Refused as refused:
-        return shown(
-            request, here, by, mine(here, by, enquiry_id), status=409, hull_trouble=str(refused), choosing=True
-        )
+        return shown(request, here, mine(here, by, enquiry_id), status=409, hull_trouble=str(refused), choosing=True)
     return _done(request, enquiry_id, edited, "The hull model is taken", "Nothing was changed", at="hull")
 
 
@@ -172,7 +169,7 @@ def note(request: Request, here: Here, by: Selling, form: Form, enquiry_id: str)
     try:
         note_enquiry(here.store.writing(actor(request, by)), enquiry, form.text("note"), who=by.who)
     except Refused as refused:
-        return shown(request, here, by, enquiry, status=422, note=form.text("note"), note_trouble=f"{refused}.")
+        return shown(request, here, enquiry, status=422, note=form.text("note"), note_trouble=f"{refused}.")
     return redirect(request, f"{AT}/{enquiry_id}#past", "Noted")
 
 
@@ -186,7 +183,7 @@ def asker(request: Request, here: Here, by: Selling, form: Form, enquiry_id: str
     except FormError as error:
         wrong = defaultdict(str, {defect.field: defect.problem for defect in error.defects})
         kept = dict.fromkeys(Contact.model_fields, "") | said
-        return shown(request, here, by, enquiry, status=422, asker=kept, asker_trouble=wrong)
+        return shown(request, here, enquiry, status=422, asker=kept, asker_trouble=wrong)
     say_who_asks(here.store.writing(actor(request, by)), enquiry, contact, who=by.who)
     return redirect(request, f"{AT}/{enquiry_id}#who-asks", "Who asks is saved")
 

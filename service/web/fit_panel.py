@@ -21,7 +21,7 @@ from service.flow.known import NoCatalogueError
 from service.flow.offer_papers import offered
 from service.flow.show_enquiry import get_enquiry
 from service.flow.sign_in import Visitor
-from service.flow.working_answer import kept_answer, working_answer
+from service.flow.working_answer import working_answer
 from service.store.enquiries import Enquiry
 from service.store.enquiry_steps import Step
 from service.store.unit import UnitOfWork
@@ -110,13 +110,6 @@ def mine(here: Desk, by: Visitor, enquiry_id: str) -> Enquiry:
     if found is None:
         raise NotFound("There is no such enquiry.")
     return found
-
-
-def panel(here: Desk, by: Visitor, enquiry: Enquiry) -> Panel:  # noqa: ARG001 - whoever sees the enquiry sees all of it
-    """Return the answer that is kept, as pages show it; one without an answer where it has to be worked out."""
-    with here.store.reading() as uow:
-        answer = kept_answer(uow, enquiry)
-        return Panel(enquiry) if answer is None else filled(uow, enquiry, answer, Wanted())
 
 
 def worked(here: Desk, enquiry: Enquiry, wanted: Wanted) -> Panel:

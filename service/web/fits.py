@@ -11,10 +11,9 @@ from service.flow.draw_fit import catalogue_of, draw_stern
 from service.flow.working_answer import working_answer
 from service.web.desk import Here
 from service.web.faults import NotFound
-from service.web.fit_panel import Wanted, mine, panel, shown, worked
+from service.web.fit_panel import Wanted, mine, shown, worked
 from service.web.who import Selling
 
-__all__ = ["panel", "routes"]
 routes = APIRouter(prefix="/enquiries")
 
 

@@ -67,10 +67,10 @@ def list_due(request: Request, here: Here, by: AtDesk, months: Text = "") -> Res
 
 
 @routes.get("/erase")
-def show_erase(request: Request, here: Here, by: AtAdmin, who: Text = "") -> Response:
-    """Show what taking somebody's data away would do."""
+def show_erase(request: Request, here: Here, by: AtAdmin, who: Text = "", looked: Text = "") -> Response:
+    """Show who it is at once, and what taking their data away would do when all that is held was `looked` through."""
     del by
-    return _erasing(request, here, who.strip())
+    return _erasing(request, here, who.strip(), look=bool(looked))
 
 
 @routes.post("/erase")
@@ -107,11 +107,18 @@ def _somebody(here: Desk, who: str) -> Somebody:
 
 
 def _erasing(
-    request: Request, here: Desk, who: str, *, why: str = "", unsure: str | None = None, trouble: str | None = None
+    request: Request,
+    here: Desk,
+    who: str,
+    *,
+    look: bool = True,
+    why: str = "",
+    unsure: str | None = None,
+    trouble: str | None = None,
 ) -> Response:
     one = _somebody(here, who)
-    would = erase_person(here.store.reading(), here.vault, who, why="", preview=True)
+    would = erase_person(here.store.reading(), here.vault, who, why="", preview=True) if look else None
     return page(
-        request, "people/erase.html", status=422 if trouble or unsure else 200,
+        request, "people/erase.html", part="people/would.html", status=422 if trouble or unsure else 200,
         who=who, one=one, name=called(one), would=would, why=why, unsure=unsure, trouble=trouble,
     )  # fmt: skip

@@ -46,19 +46,24 @@ def test_who_is_due_depends_on_the_months(here: Office, who: str) -> None:
 
 def test_erasing_is_looked_at_confirmed_by_the_name_and_done(here: Office, who: str) -> None:
     client = here.client("admin")
-    text = client.get(f"{HERE}/erase?who={who}").text
+    text = client.get(f"{HERE}/erase?looked=1&who={who}").text
     assert "cannot be undone" in text
     assert "Mara Lindqvist" in text
     for name, why in (("Mara Lindquist", "asked"), ("", "asked"), ("Mara Lindqvist", "Mara Lindqvist asked")):
-        refused = send(client, f"{HERE}/erase?who={who}", f"{HERE}/erase", who=who, name=name, why=why)
+        refused = send(client, f"{HERE}/erase?looked=1&who={who}", f"{HERE}/erase", who=who, name=name, why=why)
         assert refused.status_code == 422, name
         assert f'value="{why}"' in refused.text
     with here.store.reading() as uow:
         assert any(one.id == who for one in uow.people.all())
     done = send(
-        client, f"{HERE}/erase?who={who}", f"{HERE}/erase", who=who, name=" mara  lindqvist ", why="asked to be"
+        client,
+        f"{HERE}/erase?looked=1&who={who}",
+        f"{HERE}/erase",
+        who=who,
+        name=" mara  lindqvist ",
+        why="asked to be",
     )
     assert done.status_code == 303
     with here.store.reading() as uow:
         assert not any(one.id == who for one in uow.people.all())
-    assert client.get(f"{HERE}/erase?who={who}").status_code == 404
+    assert client.get(f"{HERE}/erase?looked=1&who={who}").status_code == 404
