@@ -14,7 +14,7 @@ from tests.support.seeding import seeded_file
 
 LONG = (
     "migrations/test_data_stays.py", "flow/test_registry.py", "cli/test_hulls.py", "referee/test_clearances.py",
-    "browser/test_every_page.py", "scripts/test_demo.py", "cli/test_jobs.py", "cli/test_worker.py",
+    "browser/test_every_page.py", "web/test_reports.py", "scripts/test_demo.py", "cli/test_jobs.py", "cli/test_worker.py",
 )  # fmt: skip
 """What takes longest comes first, so that of several processes none is left with it at the end; and before what needs the
 compiled loops what needs none, for they are compiled while the first tests run."""
