@@ -73,7 +73,9 @@ def test_the_shaft_is_dragged_and_moved_by_keys_and_comes_back(site: Site, at: s
         page.mouse.down()
         page.mouse.move(x + 60, y, steps=6)
         expect(page.locator("#margins")).to_contain_text("to starboard")  # while it is still held
-        page.mouse.up()
+        with page.expect_response(lambda one: "/place" in one.url and "quick" not in (one.request.post_data or "")):
+            page.mouse.up()
+        page.wait_for_function("() => !document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling')")
         expect(page.locator("[data-kind=placed]")).to_be_visible()
         dragged = float(offset.input_value())
         assert dragged > 50
