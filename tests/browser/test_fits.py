@@ -83,8 +83,10 @@ def test_the_shaft_is_dragged_and_moved_by_keys_and_comes_back(site: Site, at: s
         expect(page.locator("[data-kind=placed]")).to_contain_text("binds")
         slider = page.get_by_role("slider", name="Shaft, offset to starboard")
         slider.focus()
-        slider.press("Shift+ArrowLeft")
-        slider.press("ArrowLeft")
+        with page.expect_response(lambda one: "/place" in one.url and "quick" not in (one.request.post_data or "")):
+            slider.press("Shift+ArrowLeft")
+            slider.press("ArrowLeft")
+        page.wait_for_function("() => !document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling')")
         assert float(offset.input_value()) == pytest.approx(dragged - 55)
         expect(page.locator("#margins")).to_contain_text(f"{round(dragged - 55)}\u202fmm to starboard")
         expect(slider).to_have_attribute("aria-valuetext", f"{dragged - 55:g} mm to starboard, raised 0 mm")

@@ -6,6 +6,9 @@
   const QUIET = 350; // ms after the last key before the drawing is made anew
   let waiting = null, busy = false, again = false, refocus = null;
 
+  // Who presses a button does not want what the keys were about to ask for any more.
+  document.addEventListener("click", (event) => { if (event.target.closest?.("button, a")) clearTimeout(waiting); });
+
   const field = (name) => document.querySelector(`#place [name=${name}]`);
   const value = (name) => Number(field(name)?.value) || 0;
   const element = (name, attributes) => {
