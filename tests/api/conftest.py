@@ -26,8 +26,8 @@ from service.flow.create_key import KeyWanted, create_key
 from service.settings import Serving
 from service.store import schema
 from service.store.unit import Store
-from tests.support.databases import Databases, file_of
-from tests.support.seeding import seed
+from tests.support.databases import Databases
+from tests.support.seeding import seeded_like
 
 MINE, OTHER = "Hafenladen Ems", "Quayside Rigging"
 EVERY = ("enquiries:write", "enquiries:read", "records:read", "records:write", "reports:read")
@@ -115,9 +115,7 @@ def asked(here: House) -> dict[str, Any]:
 @pytest.fixture(scope="session")
 def everywhere(every_database: Databases, ledger: Path) -> Callable[[], str]:
     """Return what gives a seeded database of each kind in turn."""
-    if every_database.kind == "sqlite":  # that one is seeded already
-        return lambda: every_database.like("seeded", lambda url: shutil.copy(ledger, file_of(url)))
-    return lambda: every_database.like("seeded", seed)
+    return lambda: seeded_like(every_database, ledger)
 
 
 def kept(here: House) -> dict[str, int]:

@@ -132,7 +132,7 @@ def site_on_a_server(
     served_databases: Served, browser: Browser, tmp_path_factory: pytest.TempPathFactory
 ) -> Iterator[Site]:
     """Return a desk on PostgreSQL, for one module."""
-    url = served_databases.like("seeded", seed)
+    url = served_databases.like(seed)
     with office(url, tmp_path_factory.mktemp("files")) as made, served(made, browser) as running:
         yield running
 

@@ -46,7 +46,7 @@ def fill(url: str) -> None:
 @pytest.fixture
 def url(databases: Databases) -> str:
     """Return a ledger with hull models alone."""
-    return databases.like("hull models", fill)
+    return databases.like(fill)
 
 
 def test_an_import_is_left_to_a_worker(run: Run, url: str) -> None:

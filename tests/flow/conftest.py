@@ -61,7 +61,7 @@ def copies(files: Files) -> Iterator[Callable[[], Store]]:
     made: list[Store] = []
 
     def one() -> Store:
-        made.append(opened(files.like("seeded", seed)))
+        made.append(opened(files.like(seed)))
         return made[-1]
 
     yield one

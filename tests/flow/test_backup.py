@@ -117,7 +117,7 @@ def _asked(url: str, what: Callable[[sa.Connection], Any]) -> Any:  # noqa: ANN4
 
 
 def test_a_backup_while_others_write_is_one_moment(databases: Databases, tmp_path: Path) -> None:
-    url = databases.like("backed up", seed)
+    url = databases.like(seed)
     stop, written = threading.Event(), [0]
 
     def write() -> None:

@@ -21,7 +21,7 @@ NOW = datetime(2024, 6, 1, tzinfo=UTC)
 def pair(files: Files, served: Served) -> Iterator[tuple[Store, Store]]:
     """Return two loaded databases, one of each kind, made in the same way."""
     with tidy(served):
-        both = opened(files.like("seeded", seed)), opened(served.like("seeded", seed))
+        both = opened(files.like(seed)), opened(served.like(seed))
         yield both
         for store in both:
             store.close()

@@ -79,7 +79,7 @@ def test_a_change_is_taken_over_alone(seeded: Store, builds: list[int]) -> None:
 
 
 def test_what_another_process_wrote_is_seen(files: Files, builds: list[int]) -> None:
-    url = files.like("seeded", seed)
+    url = files.like(seed)
     store, other = opened(url), opened(url)
     _index(store)
     _put(other, NEW)
@@ -91,7 +91,7 @@ def test_what_another_process_wrote_is_seen(files: Files, builds: list[int]) -> 
 
 def test_another_history_under_the_same_numbers_is_not_taken_for_its_own(files: Files) -> None:
     """As after a restore: the file is another one, and its registry went on differently from there."""
-    url = files.like("seeded", seed)
+    url = files.like(seed)
     backup = file_of(url).with_suffix(".backup")
     shutil.copy(file_of(url), backup)
     store = opened(url)

@@ -55,7 +55,7 @@ def _filled(url: str) -> None:
 @pytest.fixture
 def store(served: Served) -> Iterator[Store]:
     with tidy(served):
-        opened = _opened(served.like("named", _filled))
+        opened = _opened(served.like(_filled))
         yield opened
         opened.close()
 

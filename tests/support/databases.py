@@ -17,7 +17,7 @@ from tests.support.postgres import Server
 
 Kind = Literal["sqlite", "postgresql"]
 Fill = Callable[[str], object]
-"""Fills the database at an address; done once for a name, however many copies are asked for."""
+"""Fills the database at an address; done once for each such function, however many copies are asked for."""
 
 
 class Databases(Protocol):
@@ -28,12 +28,12 @@ class Databases(Protocol):
     def empty(self) -> str:
         """Return the address of a database in which there is nothing yet (a file that is not there yet)."""
 
-    def like(self, name: str, fill: Fill) -> str:
+    def like(self, fill: Fill) -> str:
         """Return the address of a new copy of the database that `fill` filled."""
 
     def migrated(self) -> str:
         """Return the address of a new database at this program's revision, with nothing in it."""
-        return self.like("migrated", migrate.upgrade)
+        return self.like(migrate.upgrade)
 
 
 class Files(Databases):
@@ -44,6 +44,7 @@ class Files(Databases):
     def __init__(self, folder: Path) -> None:
         """Keep the folder in which files are made."""
         self._folder, self._made = folder, 0
+        self._kept: dict[Fill, Path] = {}
 
     def empty(self) -> str:
         """Return the address of a file that is not there yet, in a folder of its own."""
@@ -52,15 +53,14 @@ class Files(Databases):
         folder.mkdir()
         return f"sqlite:///{folder / 'ledger.db'}"
 
-    def like(self, name: str, fill: Fill) -> str:
+    def like(self, fill: Fill) -> str:
         """Return a copy of the file that `fill` filled."""
-        kept = self._folder / name
-        if not kept.exists():
+        if fill not in self._kept:
             url = self.empty()
             fill(url)
-            shutil.copytree(file_of(url).parent, kept)
+            self._kept[fill] = file_of(url).parent
         url = self.empty()
-        shutil.copytree(kept, file_of(url).parent, dirs_exist_ok=True)
+        shutil.copytree(self._kept[fill], file_of(url).parent, dirs_exist_ok=True)
         return url
 
 
@@ -87,20 +87,20 @@ class Served(Databases):
         """Keep the server on which databases are made."""
         self.server = server
         self._made: list[str] = []
-        self._kept: dict[str, str] = {}
+        self._kept: dict[Fill, str] = {}
         self._admin = psycopg.connect(server.url("postgres"), autocommit=True)
 
     def empty(self) -> str:
         """Return the address of a database without tables."""
         return self.server.url(self._create("template0"))
 
-    def like(self, name: str, fill: Fill) -> str:
+    def like(self, fill: Fill) -> str:
         """Return a copy of the database that `fill` filled; nobody may be connected to that one any more."""
-        if name not in self._kept:
+        if fill not in self._kept:
             kept = self._create("template0")
             fill(self.server.url(kept))
-            self._kept[name] = kept
-        return self.server.url(self._create(self._kept[name]))
+            self._kept[fill] = kept
+        return self.server.url(self._create(self._kept[fill]))
 
     def run(self, statement: str) -> None:
         """Run a statement as the server's owner, outside of every test's database."""

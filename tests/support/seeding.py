@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import fcntl
 import os
+import shutil
 from pathlib import Path
 
 import pytest
 
 from service.cli.main import status
+from tests.support.databases import Databases, file_of
 
 FIXTURES = Path(__file__).resolve().parents[2] / "seed_fixtures"
 
@@ -36,3 +38,12 @@ def seeded_file(folders: pytest.TempPathFactory) -> Path:
             seed(f"sqlite:///{made}")
             made.rename(file)
     return file
+
+
+def seeded_like(databases: Databases, ledger: Path) -> str:
+    """Return the address of a new seeded database: of a file, a copy of the one that is seeded already."""
+    if databases.kind == "postgresql":
+        return databases.like(seed)
+    url = databases.empty()
+    shutil.copy(ledger, file_of(url))
+    return url

@@ -9,9 +9,9 @@ from pathlib import Path
 import pytest
 
 from service.api.log import configure
-from tests.support.databases import Databases, file_of
+from tests.support.databases import Databases
 from tests.support.offices import Office, office
-from tests.support.seeding import seed
+from tests.support.seeding import seeded_like
 from tests.support.things import made
 
 
@@ -33,14 +33,7 @@ def here(ledger: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Off
 @pytest.fixture
 def everywhere(databases: Databases, ledger: Path, tmp_path: Path) -> Iterator[Office]:
     """Return a desk of its own for one test, on each kind of database in turn."""
-
-    def fill(url: str) -> None:
-        if databases.kind == "sqlite":  # that one is seeded already
-            shutil.copy(ledger, file_of(url))
-        else:
-            seed(url)
-
-    with office(databases.like("seeded", fill), tmp_path / "files") as opened:
+    with office(seeded_like(databases, ledger), tmp_path / "files") as opened:
         yield opened
 
 

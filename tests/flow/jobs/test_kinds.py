@@ -58,7 +58,7 @@ def fill(url: str) -> None:
 
 @pytest.fixture
 def url(databases: Databases) -> str:
-    return databases.like("half a dozen", fill)
+    return databases.like(fill)
 
 
 FILE = "\n".join(LINES[100:110]).encode()
