@@ -159,13 +159,18 @@ def _packed(how: str) -> Callable[[Material], bytes | None]:
 
     def make(made: Material) -> bytes | None:
         from service.files.write import packing  # noqa: PLC0415 - the PDF writer is large
+        from service.files.write.sheet_metal import owner_buys  # noqa: PLC0415 - the same
 
         if made.best is None or made.catalogue is None or made.best.fit.verdict == "does_not_fit":
             return None
         origin = f"catalogue {made.catalogue.version}. Answer {made.mark}"
+        fit, asked = made.best.fit, made.answer.form.enquiry
         what = packing.Packing(
-            made.best.configuration, made.best.fit.parts, made.catalogue, made.boat, origin, letter=made.letter
-        )
+            fit.configuration, fit.parts, made.catalogue, made.boat, origin,
+            going_to=", ".join(filter(None, (asked.dealer or made.answer.form.contact.name, asked.country, asked.reference))),
+            not_shipped=owner_buys(fit),
+            letter=made.letter,
+        )  # fmt: skip
         written: bytes = getattr(packing, how)(what)
         return written
 

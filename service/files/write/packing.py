@@ -1,35 +1,45 @@
-"""What is shipped, as the warehouse needs it: by carton to pack, by code to pick, with prices; CSV, workbook and PDF."""
+"""What is shipped, as the warehouse needs it: by carton to pack, by code to pick, with prices; CSV, workbook and PDF.
+
+On paper each has a page of its own: what lies in the carton need not tell what was paid for it.
+"""
 
 from __future__ import annotations
 
 import io
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from reportlab.platypus import Flowable
+from reportlab.platypus import Flowable, PageBreak
 
 from service.core.catalogue import Catalogue, Configuration
 from service.core.fit.shapes import PartLine
 from service.files.columns import Cell
 from service.files.write.grids import Sheet, put_csv, put_xlsx
-from service.files.write.paper import TITLE, Foot, build, section, table, text
+from service.files.write.paper import LEAD, TITLE, Foot, build, gap, items, section, table, text
 
 PACKED = ("carton", "code", "what it is", "number", "loose small part", "mass, kg")
 PICKED = ("code", "what it is", "number", "cartons")
 PRICED = ("code", "what it is", "number", "price", "amount", "currency")
 TICK = "\N{BALLOT BOX}"
+SIGN_ROOM = 18
+"""Room for a hand to sign in (points)."""
 NO_TAX = "Prices as in the catalogue, without tax, freight or duty. What has no price of its own goes with the gear and brackets."
 
 
 @dataclass(frozen=True)
 class Packing:
-    """What a configuration is shipped as, from the catalogue it was worked out with."""
+    """What a configuration is shipped as, from the catalogue it was worked out with.
+
+    `going_to` says to whom; `not_shipped` is what belongs to the job and is in no carton.
+    """
 
     configuration: Configuration
     lines: tuple[PartLine, ...]
     catalogue: Catalogue
     subject: str
     origin: str
+    going_to: str = ""
+    not_shipped: tuple[str, ...] = ()
     letter: bool = False
 
     def packed(self) -> list[tuple[Cell, ...]]:
@@ -120,37 +130,86 @@ def packing_pdf(packing: Packing) -> bytes:
 
 
 def _story(packing: Packing) -> Iterator[Flowable]:
-    yield text(packing.subject, TITLE)
+    yield from _packing(packing)
+    yield PageBreak()
+    yield from _picking(packing)
+    yield PageBreak()
+    yield from _prices(packing)
+
+
+def _headed(packing: Packing, title: str) -> Iterator[Flowable]:
+    """Yield what every list begins with: what it is, of which boat, to whom it goes, which metal it is."""
+    one = packing.configuration
+    yield text(title, TITLE)
+    yield text(packing.subject, LEAD)
+    if packing.going_to:
+        yield text(f"for {packing.going_to}")
+    yield text(f"{one.gear}, lower bracket {one.lower}, upper bracket {one.upper}, {one.shaft}")
+
+
+def _packing(packing: Packing) -> Iterator[Flowable]:
+    yield from _headed(packing, "Packing list")
     packed = packing.packed()
-    for carton in dict.fromkeys(row[0] for row in packed):
+    cartons = list(dict.fromkeys(row[0] for row in packed))
+    yield text(f"{len(cartons)} cartons, {_pieces(packed)} pieces, {_heavy(packed)}.", LEAD)
+    for n, carton in enumerate(cartons):
         inside = [row for row in packed if row[0] == carton]
-        kilos = sum(row[5] for row in inside if isinstance(row[5], float))
-        heavy = f": {kilos:.1f} kg, loose things not counted" if kilos else ""
-        yield section(f"Carton {carton}{heavy}")
-        rows = [(TICK, _cell(r[1]), _cell(r[2]), _cell(r[3]), "LOOSE" if r[4] else "") for r in inside]
-        small = [n for n, row in enumerate(inside) if row[4]]
-        yield table(("", "code", "what it is", ">number", "small"), rows, (0.05, 0.28, 0.45, 0.1, 0.12), small)
+        yield section(f"Carton {carton}: {_heavy(inside)}")
+        yield table(
+            ("", ">number", "code", "what it is", "small"),
+            [(TICK, _cell(r[3]), _cell(r[1]), _cell(r[2]), "LOOSE" if r[4] else "") for r in inside],
+            (0.04, 0.08, 0.28, 0.48, 0.12),
+            [n for n, row in enumerate(inside) if row[4]],
+            headed=n == 0,
+        )
     loose = [row for row in packed if row[4]]
     if loose:
-        count = sum(row[3] for row in loose if isinstance(row[3], int))
+        yield gap()
         yield text(
-            f"{count} loose small parts of {len(loose)} kinds: count them twice, they are what is missed at sea."
+            f"{_pieces(loose)} loose small parts of {len(loose)} kinds: count them twice, they are what is missed at sea."
         )
-    yield section("Pick list, by code")
+    if packing.not_shipped:
+        yield section("In no carton: the owner buys")
+        yield from items(packing.not_shipped)
+    yield gap(10)
+    yield table(("packed by", "counted again by", "date"), [(gap(SIGN_ROOM), "", "")], (0.4, 0.4, 0.2))
+
+
+def _picking(packing: Packing) -> Iterator[Flowable]:
+    yield from _headed(packing, "Pick list, by code")
+    yield gap()
     yield table(
-        ("", "code", "what it is", ">number", "into carton"),
-        [(TICK, *map(_cell, row)) for row in packing.picked()],
-        (0.05, 0.28, 0.4, 0.1, 0.17),
+        ("", ">number", "code", "what it is", "into carton"),
+        [(TICK, _cell(number), _cell(code), _cell(name), _cell(into)) for code, name, number, into in packing.picked()],
+        (0.04, 0.08, 0.28, 0.43, 0.17),
     )
+
+
+def _prices(packing: Packing) -> Iterator[Flowable]:
     priced = packing.priced()
-    yield section("Prices")
+    yield from _headed(packing, "Prices")
+    yield gap()
     yield table(
         ("code", "what it is", ">number", ">price", ">amount", "currency"),
         [tuple(map(_money, row)) for row in priced],
         (0.28, 0.32, 0.09, 0.11, 0.11, 0.09),
         [len(priced) - 1],
     )
+    yield gap()
     yield text(NO_TAX)
+
+
+def _pieces(rows: Iterable[tuple[Cell, ...]]) -> int:
+    return sum(row[3] for row in rows if isinstance(row[3], int))
+
+
+def _heavy(rows: Iterable[tuple[Cell, ...]]) -> str:
+    """Return what some lines weigh together, as far as the catalogue tells."""
+    masses = [row[5] for row in rows]
+    known = [mass for mass in masses if isinstance(mass, float)]
+    if not known:
+        return "mass not in the catalogue"
+    return f"{'at least ' if len(known) < len(masses) else ''}{sum(known):.1f} kg"
 
 
 def _cell(value: Cell) -> str:

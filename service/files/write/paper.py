@@ -58,6 +58,7 @@ TITLE = ParagraphStyle("title", parent=BODY, fontName=fonts.BOLD, fontSize=15, l
 LEAD = ParagraphStyle("lead", parent=BODY, fontName=fonts.BOLD, fontSize=9.5, leading=13)
 ITEM = ParagraphStyle("item", parent=BODY, leftIndent=15, bulletIndent=0, spaceAfter=1)
 BOLD_CELL = ParagraphStyle("bold cell", parent=CELL, fontName=fonts.BOLD)
+BOLD_RIGHT = ParagraphStyle("bold right", parent=RIGHT, fontName=fonts.BOLD)
 
 
 @dataclass(frozen=True)
@@ -90,35 +91,42 @@ def items(lines: Sequence[str], *, numbered: bool = False, boxes: bool = False) 
 
 
 def table(
-    headings: Sequence[str], rows: Sequence[Sequence[str | Flowable]], widths: Sequence[float], bold: Sequence[int] = ()
+    headings: Sequence[str],
+    rows: Sequence[Sequence[str | Flowable]],
+    widths: Sequence[float],
+    bold: Sequence[int] = (),
+    *,
+    headed: bool = True,
 ) -> Table:
     """Return a table: headings that begin with `>` stand to the right, as their cells do; repeated on every page.
 
-    `widths` are shares of the frame's width; rows in `bold` are set bold.
+    `widths` are shares of the frame's width; rows in `bold` are set bold. Not `headed`: under another table, whose headings
+    are its own too.
     """
     right = [heading.startswith(">") for heading in headings]
-    head = [text(h.lstrip(">"), HEAD_RIGHT if r else HEAD) for h, r in zip(headings, right, strict=True)]
+    head = [[text(h.lstrip(">"), HEAD_RIGHT if r else HEAD) for h, r in zip(headings, right, strict=True)]] * headed
+    styles = {(False, False): CELL, (False, True): BOLD_CELL, (True, False): RIGHT, (True, True): BOLD_RIGHT}
     body = [
         [
-            cell if isinstance(cell, Flowable) else text(cell, RIGHT if r else BOLD_CELL if n in bold else CELL)
+            cell if isinstance(cell, Flowable) else text(cell, styles[r, n in bold])
             for cell, r in zip(row, right, strict=True)
         ]
         for n, row in enumerate(rows)
     ]
     style = [
-        ("LINEBELOW", (0, 0), (-1, 0), 0.7, INK),
-        ("LINEBELOW", (0, 1), (-1, -1), 0.25, HexColor("#bbbbbb")),
+        ("LINEBELOW", (0, 0), (-1, -1), 0.25, HexColor("#bbbbbb")),
+        *[("LINEBELOW", (0, 0), (-1, 0), 0.7, INK)] * headed,
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
         ("LEFTPADDING", (0, 0), (-1, -1), 2),
         ("RIGHTPADDING", (0, 0), (-1, -1), 4),
         ("TOPPADDING", (0, 0), (-1, -1), 0.5),
         ("BOTTOMPADDING", (0, 0), (-1, -1), 1.3),
-        *(("BACKGROUND", (0, n + 1), (-1, n + 1), PALE) for n in bold),
+        *(("BACKGROUND", (0, n + headed), (-1, n + headed), PALE) for n in bold),
     ]
     return Table(
-        [head, *body],
+        [*head, *body],
         colWidths=[f"{100 * w:.2f}%" for w in widths],
-        repeatRows=1,
+        repeatRows=int(headed),
         style=TableStyle(style),
         hAlign="LEFT",
     )
@@ -168,10 +176,10 @@ def _kept(story: Sequence[Flowable]) -> Iterator[Flowable]:
 
 
 class _Document(BaseDocTemplate):  # type: ignore[misc]  # the library has no types
-    """A document whose section headings are bookmarks."""
+    """A document whose titles and section headings are bookmarks."""
 
     def afterFlowable(self, flowable: Flowable) -> None:  # noqa: N802 - the library's name
-        if isinstance(flowable, Paragraph) and flowable.style.name == SECTION.name:
+        if isinstance(flowable, Paragraph) and flowable.style.name in (TITLE.name, SECTION.name):
             words = flowable.getPlainText()
             key = f"{self.page}-{words}"
             self.canv.bookmarkPage(key)

@@ -100,6 +100,11 @@ def bolts(fit: Fit) -> str:
     return "Through-bolts with washers and nuts: " + "; ".join(map(_bolts, fit.fasteners))
 
 
+def owner_buys(fit: Fit) -> tuple[str, ...]:
+    """Return what belongs to the job and is in no carton, the bolts first."""
+    return tuple(one[:1].upper() + one[1:] for one in (bolts(fit), *fit.owner_supplies))
+
+
 def _bolts(one: Fastener) -> str:
     long = f" {TIMES} {one.length_mm:g} mm" if one.length_mm else ", length once the skin has been measured"
     return f"{one.count} {one.size}{long} ({one.role} bracket)"

@@ -194,6 +194,4 @@ def _rest(sheet: Sheet) -> Iterator[Flowable]:
         yield from items(after_fitting(form, fit), boxes=True)
         yield from sheet_metal.parts(fit.parts)
         yield section("What the owner supplies")
-        yield from items(
-            [one[:1].upper() + one[1:] for one in (sheet_metal.bolts(fit), *fit.owner_supplies)], boxes=True
-        )
+        yield from items(sheet_metal.owner_buys(fit), boxes=True)
