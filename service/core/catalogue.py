@@ -179,12 +179,15 @@ class Bracket(Shape):
 
 
 class Part(Shape):
+    """What goes along with a gear, a bracket or a shaft. `plumbs`: it stands for the shaft while the brackets are set plumb."""
+
     code: Code
     name: str
     quantity: Annotated[int, Field(ge=1)]
     carton: str
     small: bool = False
     goes_with: tuple[str, ...] = Field(min_length=1)
+    plumbs: bool = False
 
 
 class Method(Shape):

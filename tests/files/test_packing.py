@@ -93,10 +93,11 @@ def test_each_list_has_a_page_of_its_own_and_no_price_lies_in_the_carton() -> No
     read = pypdf.PdfReader(io.BytesIO(packing_pdf(made)))
     pages = [" ".join(page.extract_text().split()) for page in read.pages]
     assert len(pages) == 3
+    marks = [str(one.title) for one in read.outline if not isinstance(one, list)]
     for page, title in zip(pages, ("Packing list", "Pick list", "Prices"), strict=True):
         assert page.startswith(title)
         assert "Saltgate Marine, GB" in page
-        assert title in [str(one["/Title"])[: len(title)] for one in read.outline]
+        assert any(marked.startswith(title) for marked in marks)
     assert [demo().currency in page for page in pages] == [False, False, True]
     assert "6 cartons, 30 pieces, at least 44.9 kg" in pages[0]
     assert "Carton B: 7.1 kg" in pages[0]

@@ -12,7 +12,7 @@ from service.core.answer.questions import ASKABLE
 from service.core.answer.shapes import Answer, Contrast, Suggestion
 from service.core.answer.speech import Said, Speech, mm, said, share
 from service.core.boat import BoatForm
-from service.core.fit.describe import obstacle_names
+from service.core.fit.describe import OWN_TUBE, obstacle_names
 from service.core.fit.fasteners import NEAREST_INCH
 from service.core.fit.shapes import Check, Fastener, Fit
 from service.core.fit.strength import of_hull
@@ -147,7 +147,7 @@ def provided(answer: Answer, speech: Speech) -> Block:
     """Return what the owner provides: bolts, and what goes with them."""
     fit = answer.suggestions[0].fit
     lines = [speech.put(bolts(one, speech)) for one in fit.fasteners]
-    lines += [speech.put(one) for one in supplies(answer.form)]
+    lines += [speech.put(one) for one in supplies(answer.form, fit)]
     return Block(speech.say("heading-buy"), lists=(("", tuple(line[:1].upper() + line[1:] for line in lines)),))
 
 
@@ -166,12 +166,13 @@ def bolts(one: Fastener, speech: Speech) -> Said:
     return said("supply-bolts", bracket=labels.bracket(one.role), count=one.count, size=size, length=length)
 
 
-def supplies(form: BoatForm) -> tuple[Said, ...]:
+def supplies(form: BoatForm, fit: Fit) -> tuple[Said, ...]:
     """Return what else the owner provides. One for each of `fit.owner_supplies`."""
     names = ["supply-sealant", "supply-backing"]
     names += ["supply-core"] if form.boat.hull_material == "frp_cored" or form.transom.core_mm else []
     names += ["supply-insulate"] if form.boat.hull_material in ("aluminium", "steel") else []
-    return tuple(said(name) for name in (*names, "supply-tube"))
+    names += ["supply-tube"] if OWN_TUBE in fit.owner_supplies else []
+    return tuple(map(said, names))
 
 
 def nothing(answer: Answer, speech: Speech) -> Block:

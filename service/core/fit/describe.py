@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import partial
 from typing import Any
@@ -19,7 +20,7 @@ from service.core.fit.checks import check, scales
 from service.core.fit.kit import G, Kit
 from service.core.fit.mounts import Seated
 from service.core.fit.outcome import Outcome, scaled, tightest
-from service.core.fit.shapes import Check, Fit, Placement
+from service.core.fit.shapes import Check, Fit, PartLine, Placement
 from service.core.fit.site import Site
 from service.core.fit.strength import load_document, load_outcomes, of_hull
 from service.core.fit.terms import FIXED, KINDS, Kind, terms
@@ -77,6 +78,7 @@ def describe(
     checks = tuple(row.check() for row in rows)
     metal = _metal(form, catalogue, configuration, seats)
     least = tightest(checks)
+    parts = fasteners.parts(catalogue, configuration)
     return Fit(
         configuration=configuration,
         verdict="undecided",
@@ -88,8 +90,8 @@ def describe(
         ),
         checks=(*checks, *under_way),
         trades=tuple(f"take off the {names[c.id]}" for c in checks if not c.binds and c.status == "fail" and c.id in names),
-        parts=fasteners.parts(catalogue, configuration),
-        owner_supplies=owner_supplies(form),
+        parts=parts,
+        owner_supplies=owner_supplies(form, catalogue, parts),
         smallest_margin=round(scaled(least), 4),
         why=f"tightest: {least.why}",
         **metal,
@@ -221,8 +223,11 @@ def with_loads(fit: Fit, found: Assessment | None) -> Fit:
     return fit.model_copy(update=update)
 
 
-def owner_supplies(form: BoatForm) -> tuple[str, ...]:
-    """Return what the owner has to provide."""
+OWN_TUBE = "a straight tube of the shaft's diameter to plumb with before drilling"
+
+
+def owner_supplies(form: BoatForm, catalogue: Catalogue, parts: Sequence[PartLine]) -> tuple[str, ...]:
+    """Return what the owner has to provide, beside the parts that are shipped."""
     own = [
         "sealant for the bolt holes",
         "backing plates cut to the drawing (316 stainless, aluminium or sealed marine plywood)",
@@ -231,5 +236,7 @@ def owner_supplies(form: BoatForm) -> tuple[str, ...]:
         own.append("epoxy to fill the core around every hole, or compression sleeves")
     if form.boat.hull_material in ("aluminium", "steel"):
         own.append("insulating washers and sleeves between stainless metal and the hull")
-    own.append("a straight tube of the shaft's diameter to plumb with before drilling")
+    plumbing = {part.code for part in catalogue.parts if part.plumbs}
+    if not any(line.code in plumbing for line in parts):
+        own.append(OWN_TUBE)
     return tuple(own)

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from service.core.answer import Answer, compose
+from service.core.answer import Answer, as_text, compose, reply
 from service.core.answer.compose import Known
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
@@ -127,6 +127,19 @@ def test_where_nothing_fits_the_nearest_miss_is_shown_with_its_cures() -> None:
     assert all(not s.fit.cures for s in one.suggestions[1:])
     misses = [s.fit.smallest_margin or 0.0 for s in one.suggestions]
     assert max(misses) < 0
+
+
+def test_the_owner_brings_the_tube_to_plumb_with_only_where_none_is_shipped() -> None:
+    """The demo maker ships one with each gear; where a catalogue has none, the owner's list and the reply name it."""
+    ships = demo()
+    bare = ships.model_copy(update={"parts": tuple(part for part in ships.parts if not part.plumbs)})
+    assert len(bare.parts) == len(ships.parts) - 2
+    for catalogue, own in ((ships, False), (bare, True)):
+        one = compose(boat(), None, known(catalogue=catalogue))
+        fit = one.suggestions[0].fit
+        assert ("a straight tube of the shaft's diameter to plumb with before drilling" in fit.owner_supplies) is own
+        assert any("dummy shaft" in line.name for line in fit.parts) is not own
+        assert ("straight tube" in as_text(reply(one, speak()))) is own
 
 
 def test_a_configuration_the_catalogue_no_longer_makes_is_not_put_forward() -> None:
