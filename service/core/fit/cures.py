@@ -4,11 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+import numpy as np
+from numpy.typing import NDArray
+
 from service.core.catalogue import Configuration
-from service.core.fit.boats import Boats, variant, without_obstacle
+from service.core.fit.boats import Boats, allowed_lies, variant, without_obstacle
 from service.core.fit.describe import obstacle_names
 from service.core.fit.engine import set_many
+from service.core.fit.kit import build
+from service.core.fit.screen import better
 from service.core.fit.shapes import Fit
+from service.core.fit.side_by_side import side_by_side
 
 
 def cures(boats: Boats, fit: Fit) -> tuple[str, ...]:
@@ -26,7 +32,20 @@ def cures(boats: Boats, fit: Fit) -> tuple[str, ...]:
 
 
 def _passes(boats: Boats, configurations: Sequence[Configuration]) -> list[bool]:
-    return [one.fit.verdict != "does_not_fit" for one in set_many(boats, configurations)]
+    """Say of each whether it passes: those alone are placed whole that a quick look gives hope for."""
+    kit, rules, lies = build(boats.catalogue, configurations), boats.catalogue.rules, allowed_lies(boats.form)
+
+    def hope(places: Sequence[int]) -> NDArray[np.bool_]:
+        aims, _ = better(boats.nominal, kit, rules, lies, np.array(places, dtype=np.intp), 0.0)
+        return aims >= 0.0
+
+    every = range(len(configurations))
+    passes = np.empty(len(configurations), dtype=bool)
+    passes[0::2], passes[1::2] = side_by_side(hope, (every[0::2], every[1::2]))
+    hopeful = [int(n) for n in np.flatnonzero(passes)]
+    for n, one in zip(hopeful, set_many(boats, [configurations[n] for n in hopeful]), strict=True):
+        passes[n] = one.fit.verdict != "does_not_fit"
+    return [bool(one) for one in passes]
 
 
 def _neighbours(boats: Boats, own: Configuration) -> list[tuple[str, Configuration]]:
