@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from service.core.boat import BoatForm
-from service.core.catalogue import Catalogue
+from service.core.catalogue import Catalogue, Configuration
 from service.core.fit import Fit, cures, fit_configuration, prepare, set_many
 from service.core.fit.site import S
 from service.core.recall import Fill
@@ -239,3 +239,22 @@ def test_every_cure_by_other_metal_holds() -> None:
         part = "shaft" if words[1] == "shaft" else words[1]
         code = words[2] if part == "shaft" else words[3]
         assert set_many(boats, [fit.configuration.model_copy(update={part: code})])[0].fit.verdict == "fits"
+
+
+@pytest.mark.parametrize(("low", "rake"), [(450, 0), (700, 20), (450, -8)])
+def test_no_part_that_would_cure_it_is_passed_over(low: float, rake: float) -> None:
+    """Without a step no stand holds. Each other shaft or bracket of the demo maker's is placed whole: what passes is named."""
+    wall = {"kind": "rail", "aft_mm": [0, 200], "starboard_mm": [100, 900], "height_mm": [low, low + 150], "keep": True}
+    boats = prepare(boat(transom={"rake_deg": rake}, obstacles=[wall]), demo(), draws=1)
+    own = Configuration(gear="gear-720", lower="hinge-60-170", upper="stand-90-190", shaft="shaft-1110")
+    fit = set_many(boats, [own])[0].fit
+    assert fit.verdict == "does_not_fit"
+    brackets = [b.code for b in demo().brackets]
+    parts = [(role, code) for role in ("lower", "upper") for code in brackets]
+    parts += [("shaft", s.code) for s in demo().shafts]
+    tried = [own.model_copy(update={part: code}) for part, code in parts]
+    able = [one for one in tried if one != own and demo().misfit(one) is None]
+    passing = {one for one in able if set_many(boats, [one])[0].fit.verdict != "does_not_fit"}
+    assert passing
+    named = {words.split(" it would pass")[0].split()[-1] for words in cures(boats, fit)}
+    assert named == {code for part, code in parts if own.model_copy(update={part: code}) in passing}
