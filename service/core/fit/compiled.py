@@ -6,17 +6,27 @@ are written plainly, one boat and one placement at a time, and read like the for
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import TypeVar, cast
+from collections.abc import Callable, Mapping, Sequence
+from typing import Any, TypeVar, cast
 
 import numba
+from numba.core.types import Type, unliteral
 
 F = TypeVar("F", bound=Callable[..., object])
 
 
 def compiled(function: F) -> F:
     """Return the function as machine code. Division by zero gives inf or nan, as in numpy; other threads go on."""
-    return cast("F", numba.njit(cache=True, error_model="numpy", nogil=True)(function))
+    made: Any = numba.njit(cache=True, error_model="numpy", nogil=True)(function)
+    template = made.get_call_template
+
+    def of_kinds(args: Sequence[Type], kws: Mapping[str, Type]) -> object:
+        of_kind: Callable[[Type], Type] = unliteral
+        return template(tuple(map(of_kind, args)), {name: of_kind(one) for name, one in kws.items()})
+
+    # numba would compile a call with the constant 0 and one with a variable apart, and all that is called from there
+    made.get_call_template = of_kinds
+    return cast("F", made)
 
 
 def inlined(function: F) -> F:

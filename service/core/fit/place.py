@@ -186,8 +186,8 @@ def _deep(site: Site, kit: Kit, k: int, t: Terms, sides: Array) -> tuple[Array, 
         y_low, y_high = offset_range(site, kit, k, sides[n], t)
         usual, _ = grid(site, kit, k, t, sides[n], 4, 5, t[T.SPACING] / 2.0, MIDDLE)
         starts = np.vstack((evolved(site, kit, k, t, scale, sides[n], out).reshape(1, 7), usual))
-        for start in starts:
-            at, value = climb(site, 0, kit, k, t, scale, start, y_low, y_high, TRUST, 2 * ROUNDS, np.inf, best)
+        for m in range(starts.shape[0]):
+            at, value = climb(site, 0, kit, k, t, scale, starts[m], y_low, y_high, TRUST, 2 * ROUNDS, np.inf, best)
             if value > best:
                 best, best_at, best_side = value, at, n
     return best_at, best, best_side
