@@ -5,6 +5,7 @@ Each worker starts from `made`; its settings stand in the environment.
 
 from __future__ import annotations
 
+import gc
 import os
 from collections.abc import Callable
 from datetime import datetime
@@ -37,6 +38,8 @@ def made() -> FastAPI:
     settings = bootstrap.settings()
     store = bootstrap.open_store(settings)
     warm(store)
+    gc.collect()
+    gc.freeze()  # the ledger in memory stays: a collector that walks over it holds everybody up, half a second at a time
     courier = Courier(bootstrap.clock, insecure=serving.insecure_webhooks)
     return joined(store, bootstrap.vault(settings), serving, clock=bootstrap.clock, random=os.urandom, courier=courier)
 

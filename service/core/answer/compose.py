@@ -114,8 +114,7 @@ def _candidates(boats: Boats, catalogue: Catalogue, votes: Sequence[Vote]) -> li
     """Set what precedents put forward on the boat, then what the solver finds, each configuration once."""
     likely = [v.configuration for v in votes if v.probability >= LEAST_VOTE][:BY_PRECEDENT]
     lies = allowed_lies(boats.form)
-    found = [c for c in promising(boats.nominal, catalogue, lies=lies, keep=BY_SOLVER + len(likely)) if c not in likely]
-    return set_many(boats, [*likely, *found[:BY_SOLVER]])
+    return set_many(boats, [*likely, *promising(boats.nominal, catalogue, lies=lies, keep=BY_SOLVER, beside=likely)])
 
 
 def _best(

@@ -37,7 +37,7 @@ def ready(case: Case, known: Known, seed: int = 1) -> Boats:
 
 def best(case: Case, known: Known) -> Fit | None:
     """Return the best fit an answer would put first: one that passes, else the least miss. None where nothing can be made."""
-    if not makeable(ready(case, known).nominal, known.catalogue):
+    if not makeable(ready(case, known).nominal, known.catalogue).every:
         return None
     _, found = candidates_of(case.form, case.hull, known)
     fits = [one.fit for one in found]
@@ -51,10 +51,10 @@ def passes(fit: Fit) -> bool:
 
 def quick(boats: Boats, catalogue: Catalogue) -> list[Configuration]:
     """Return every configuration that passes a quick look, the simplest first; loads are not looked at."""
-    every = makeable(boats.nominal, catalogue)
-    if not every:
+    able = makeable(boats.nominal, catalogue)
+    if not able.every:
         return []
-    survey = Survey(boats.nominal, catalogue, allowed_lies(boats.form), every)
+    survey = Survey(boats.nominal, catalogue, allowed_lies(boats.form), able)
     known: dict[tuple[str, str, str], bool] = {}
     for first in range(0, len(survey.every), AT_ONCE):
         survey.beating(range(first, min(first + AT_ONCE, len(survey.every))), 0.0, known)

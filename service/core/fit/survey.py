@@ -7,7 +7,9 @@ Where nothing passes the same is asked of the least miss: what cannot beat the b
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -23,29 +25,66 @@ from service.core.fit.site import S, Site
 KEEP = 12
 AT_ONCE = 24
 """Configurations asked at a time: the answer may be known after the first few."""
+Pair = tuple[str, str, str]
+"""A gear with its lower and its upper bracket."""
 MISSES = 12
 """The best misses of a quick look that are placed in full, to tell which misses by least."""
 
 
-def makeable(site: Site, catalogue: Catalogue) -> list[Configuration]:
+@dataclass(frozen=True)
+class Assortment:
+    """Configurations of a catalogue in the order of simplicity; what each pairs, and its shaft; their metal as arrays."""
+
+    every: tuple[Configuration, ...]
+    parts: tuple[tuple[Pair, str], ...]
+    kit: Kit
+
+
+class _Same:
+    """A catalogue as a key: equal to itself alone, for to compare two whole ones takes longer than a survey."""
+
+    def __init__(self, catalogue: Catalogue) -> None:
+        self.catalogue = catalogue
+
+    def __hash__(self) -> int:
+        return id(self.catalogue)
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _Same) and self.catalogue is other.catalogue
+
+
+@lru_cache(maxsize=4)
+def _assortment(of: _Same) -> Assortment:
+    every = sorted(of.catalogue.configurations(), key=Burdens(of.catalogue))
+    return Assortment(tuple(every), tuple(map(_parts, every)), build(of.catalogue, every))
+
+
+def _parts(one: Configuration) -> tuple[Pair, str]:
+    return (one.gear, one.lower, one.upper), one.shaft
+
+
+def makeable(site: Site, catalogue: Catalogue) -> Assortment:
     """Return every configuration for a gear that may go on the boat, or for any where she is too heavy for all."""
-    heavy = float(site.values[0, S.DISPLACEMENT])
+    heavy, whole = float(site.values[0, S.DISPLACEMENT]), _assortment(_Same(catalogue))
     able = {gear.code for gear in catalogue.gears if heavy <= gear.max_displacement_kg}
-    return [c for c in catalogue.configurations() if not able or c.gear in able]
+    if not able or len(able) == len(catalogue.gears):
+        return whole
+    places = [n for n, (pair, _) in enumerate(whole.parts) if pair[0] in able]
+    every, parts = tuple(whole.every[n] for n in places), tuple(whole.parts[n] for n in places)
+    return Assortment(every, parts, Kit(*(rows[places] for rows in whole.kit)))
 
 
 class Survey:
-    """One boat and a catalogue in the order of simplicity, and which pairs of brackets are known to beat an aim."""
+    """One boat and an assortment, and which pairs of brackets are known to beat an aim."""
 
-    def __init__(self, site: Site, catalogue: Catalogue, lies: tuple[Lie, ...], every: list[Configuration]) -> None:
-        self.every = sorted(every, key=Burdens(catalogue))
+    def __init__(self, site: Site, catalogue: Catalogue, lies: tuple[Lie, ...], able: Assortment) -> None:
+        self.every, self.kit = able.every, able.kit
         self.site, self.catalogue, self.lies = site, catalogue, lies
-        self.kit = build(catalogue, self.every)
         self.longest = any_shaft(self.kit)
-        self.pair = [(c.gear, c.lower, c.upper) for c in self.every]
+        self.pair = [pair for pair, _ in able.parts]
         self.rough = np.full(len(self.every), -np.inf)
 
-    def beating(self, places: Sequence[int], enough: float, known: dict[tuple[str, str, str], bool]) -> float:
+    def beating(self, places: Sequence[int], enough: float, known: dict[Pair, bool]) -> float:
         """Ask configurations by their places whether they beat `enough`; note a rough aim of each. Return `enough` as risen.
 
         `known` keeps the pairs that were asked alone.
@@ -70,22 +109,34 @@ class Survey:
 
 
 def promising(
-    site: Site, catalogue: Catalogue, *, lies: tuple[Lie, ...] = LIES, keep: int = KEEP
+    site: Site,
+    catalogue: Catalogue,
+    *,
+    lies: tuple[Lie, ...] = LIES,
+    keep: int = KEEP,
+    beside: Collection[Configuration] = (),
 ) -> list[Configuration]:
-    """Return the simplest configurations that pass, simplest first, then what misses by least; `keep` at most."""
-    every = makeable(site, catalogue)
-    if not every:
+    """Return the simplest configurations that pass, simplest first, then what misses by least; `keep` at most.
+
+    What is `beside` these is put forward anyhow, and left out.
+    """
+    able = makeable(site, catalogue)
+    if not able.every:
         return []
-    survey = Survey(site, catalogue, lies, every)
-    known: dict[tuple[str, str, str], bool] = {}
+    survey = Survey(site, catalogue, lies, able)
+    own = set(map(_parts, beside))
+    new = np.array([parts not in own for parts in able.parts])
+    known: dict[Pair, bool] = {}
     for first in range(0, len(survey.every), AT_ONCE):
         survey.beating(range(first, min(first + AT_ONCE, len(survey.every))), 0.0, known)
-        if (survey.rough >= 0).sum() >= keep:
+        if (new & (survey.rough >= 0)).sum() >= keep:
             break
-    good = [int(n) for n in np.flatnonzero(survey.rough >= 0)[:keep]]
+    passing = survey.rough >= 0
+    good = [int(n) for n in np.flatnonzero(passing & new)[:keep]]
     if len(good) < keep:
-        good += _least_missed(survey, keep - len(good), alone=not good)
-    return [survey.every[n] for n in good]
+        missed = _least_missed(survey, keep + len(beside) - int(passing.sum()), alone=not passing.any())
+        good += [n for n in missed if new[n]]
+    return [survey.every[n] for n in good[:keep]]
 
 
 def _least_missed(survey: Survey, keep: int, *, alone: bool) -> list[int]:
@@ -95,7 +146,7 @@ def _least_missed(survey: Survey, keep: int, *, alone: bool) -> list[int]:
         return []
     if alone:
         enough = min(float(_placed(survey, seen[:MISSES]).max()) + GAIN, 0.0)
-        known: dict[tuple[str, str, str], bool] = {}
+        known: dict[Pair, bool] = {}
         for first in range(0, len(seen), AT_ONCE):
             enough = survey.beating(seen[first : first + AT_ONCE], enough, known)
         seen.sort(key=lambda n: -survey.rough[n])
