@@ -20,6 +20,7 @@ from service.api.app import create_app
 from service.api.courier import Courier
 from service.api.log import configure
 from service.api.running import Running
+from service.core.fit.side_by_side import at_most
 from service.files.vault import Vault
 from service.flow.warm import warm
 from service.settings import Serving
@@ -37,6 +38,7 @@ def made() -> FastAPI:
     serving = bootstrap.serving()
     settings = bootstrap.settings()
     store = bootstrap.open_store(settings)
+    at_most(max(1, bootstrap.processors() // (serving.workers * serving.threads)))
     warm(store)
     gc.collect()
     gc.freeze()  # the ledger in memory stays: a collector that walks over it holds everybody up, half a second at a time

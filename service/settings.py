@@ -76,7 +76,7 @@ def data_folder(environment: Mapping[str, str], platform: str) -> Path:
 class Serving:
     """How the service over HTTP is run.
 
-    `threads` answers are worked out at a time in each of the `workers`, and each uses what processors are idle. `proxies`
+    `threads` answers are worked out at a time in each of the `workers`, and each uses its share of the processors. `proxies`
     are the addresses whose forwarded headers are believed, separated by commas. `requests` a minute a key may make,
     `strangers` an address without one. `counters` is the file in which the workers count together, None where one works
     alone. `public` is the address people know the service by. `insecure_webhooks` lets webhooks lead anywhere, for tests.
