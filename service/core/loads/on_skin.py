@@ -180,11 +180,12 @@ def _bending(under: Under, on: Carried, *, plates: bool) -> tuple[Result, Array 
 def _enough(stress: Callable[[Num], Array], limit: float, numbers: Numbers) -> Array:
     """Return the least overlap in mm whose stress stays within the limit, by halving; infinite where the most does not."""
     low, high = numbers["backing_overlap"], numbers["backing_overlap_most"]
-    shape = np.shape(stress(low))
-    least, most = np.full(shape, low), np.full(shape, high)
-    for _ in range(HALVINGS):
-        middle = (least + most) / 2
-        good = stress(middle) <= limit
-        least, most = np.where(good, least, middle), np.where(good, middle, most)
-    most = np.where(stress(low) <= limit, low, most)
-    return np.asarray(np.where(stress(high) <= limit, most, np.inf))
+    enough, held = stress(low) <= limit, stress(high) <= limit
+    least, most = np.full(enough.shape, low), np.full(enough.shape, high)
+    if not np.all(enough | ~held):  # else the halving would be for nothing: the one or the other is the answer
+        for _ in range(HALVINGS):
+            middle = (least + most) / 2
+            good = stress(middle) <= limit
+            least, most = np.where(good, least, middle), np.where(good, middle, most)
+    most = np.where(enough, low, most)
+    return np.asarray(np.where(held, most, np.inf))
