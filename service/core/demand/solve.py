@@ -13,10 +13,8 @@ from service.core.catalogue import Catalogue, Configuration
 from service.core.demand.metal import new_in
 from service.core.fit import Boats, Fit, set_many
 from service.core.fit.boats import allowed_lies
-from service.core.fit.survey import Survey, makeable
+from service.core.fit.survey import Survey, growing, makeable
 
-AT_ONCE = 480
-"""Configurations asked at a time where all of them are wanted."""
 TRIED = 3
 """Configurations placed in full, loads and all, to find one that passes."""
 
@@ -56,8 +54,8 @@ def quick(boats: Boats, catalogue: Catalogue) -> list[Configuration]:
         return []
     survey = Survey(boats.nominal, catalogue, allowed_lies(boats.form), able)
     known: dict[tuple[str, str, str], bool] = {}
-    for first in range(0, len(survey.every), AT_ONCE):
-        survey.beating(range(first, min(first + AT_ONCE, len(survey.every))), 0.0, known)
+    for places in growing(len(survey.every)):
+        survey.beating(places, 0.0, known)
     return [survey.every[int(n)] for n in np.flatnonzero(survey.rough >= 0)]
 
 

@@ -7,7 +7,7 @@ Where nothing passes the same is asked of the least miss: what cannot beat the b
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -23,8 +23,8 @@ from service.core.fit.side_by_side import side_by_side
 from service.core.fit.site import S, Site
 
 KEEP = 12
-AT_ONCE = 24
-"""Configurations asked at a time: the answer may be known after the first few."""
+FEW, MOST = 24, 768
+"""Configurations asked at a time: few at first, for the answer may be known then, and twice as many each time."""
 Pair = tuple[str, str, str]
 """A gear with its lower and its upper bracket."""
 MISSES = 12
@@ -127,8 +127,8 @@ def promising(
     own = set(map(_parts, beside))
     new = np.array([parts not in own for parts in able.parts])
     known: dict[Pair, bool] = {}
-    for first in range(0, len(survey.every), AT_ONCE):
-        survey.beating(range(first, min(first + AT_ONCE, len(survey.every))), 0.0, known)
+    for places in growing(len(survey.every)):
+        survey.beating(places, 0.0, known)
         if (new & (survey.rough >= 0)).sum() >= keep:
             break
     passing = survey.rough >= 0
@@ -139,6 +139,14 @@ def promising(
     return [survey.every[n] for n in good[:keep]]
 
 
+def growing(count: int) -> Iterator[range]:
+    """Yield the places of so many things in order, few at first and more each time."""
+    first, size = 0, FEW
+    while first < count:
+        yield range(first, min(first + size, count))
+        first, size = first + size, min(2 * size, MOST)
+
+
 def _least_missed(survey: Survey, keep: int, *, alone: bool) -> list[int]:
     """Return places of the least misses; `alone`: nothing passes, so the very least of all is looked for."""
     seen = [int(n) for n in np.argsort(-survey.rough, kind="stable") if survey.rough[n] < 0]
@@ -147,8 +155,10 @@ def _least_missed(survey: Survey, keep: int, *, alone: bool) -> list[int]:
     if alone:
         enough = min(float(_placed(survey, seen[:MISSES]).max()) + GAIN, 0.0)
         known: dict[Pair, bool] = {}
-        for first in range(0, len(seen), AT_ONCE):
-            enough = survey.beating(seen[first : first + AT_ONCE], enough, known)
+        for first in range(
+            0, len(seen), FEW
+        ):  # no more at a time: each few learn from those before how little is a miss
+            enough = survey.beating(seen[first : first + FEW], enough, known)
         seen.sort(key=lambda n: -survey.rough[n])
     nearest = seen[: max(keep, MISSES)]
     aims = _placed(survey, nearest)
