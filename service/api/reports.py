@@ -16,6 +16,7 @@ from service.api.problems import Problem
 from service.api.running import Running
 from service.api.strict import JSON, StrictRoute
 from service.api.who import ReportsRead, Service
+from service.core.days import Day
 from service.core.demand.ledger import Asked as Demanded
 from service.core.quality import Quality
 from service.core.report import Report
@@ -36,9 +37,9 @@ class Days:
 
 
 def days(
-    as_of: Annotated[Date | None, Query(description="The day it is made for; later ones do not count.")] = None,
-    first: Annotated[Date | None, Query(alias="from", description="Count from this day on.")] = None,
-    last: Annotated[Date | None, Query(alias="to", description="Count up to this day.")] = None,
+    as_of: Annotated[Day | None, Query(description="The day it is made for; later ones do not count.")] = None,
+    first: Annotated[Day | None, Query(alias="from", description="Count from this day on.")] = None,
+    last: Annotated[Day | None, Query(alias="to", description="Count up to this day.")] = None,
 ) -> Days:
     """Return the days that were asked for."""
     return Days(as_of, first, last)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date as Date  # noqa: N812 - the field is called date
 from datetime import datetime
 from typing import Annotated, Any, Literal, Self
 
@@ -10,6 +9,7 @@ from pydantic import Field, model_validator
 
 from service.core.boat import BoatForm, Shape, Text
 from service.core.catalogue import Configuration
+from service.core.days import Day
 from service.core.hulls import HullDecision
 from service.core.job import State as JobState
 from service.core.record import Record, Status
@@ -86,7 +86,7 @@ class StepWanted(Shape):
     """Step a record to another status."""
 
     status: Status
-    date: Date | None = None
+    date: Day | None = None
     note: Text | None = None
 
 

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from datetime import datetime
 from functools import cache, lru_cache
 from itertools import pairwise
 from typing import Annotated, Any, Literal, Self, get_args
@@ -25,6 +24,7 @@ from pydantic import (
 )
 
 from service.core import units
+from service.core.days import Moment
 from service.core.words import nearest
 
 Stern = Literal["plumb", "raked", "reverse", "scoop", "open", "double_ended"]
@@ -86,7 +86,7 @@ class Asked(Shape):
     """Who asked, when and how."""
 
     reference: Text | None = None
-    received: datetime | None = None
+    received: Moment | None = None
     channel: Literal["email", "web", "phone", "api"] | None = None
     dealer: Text | None = None
     country: Annotated[str, Field(pattern=r"^[A-Z]{2}$")] | None = None

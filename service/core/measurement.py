@@ -16,6 +16,7 @@ from pydantic import AwareDatetime, Field, field_validator
 
 from service.core import units
 from service.core.boat import BoatForm, Method, Shape, Text, get, paths
+from service.core.days import Day
 from service.core.form import merged, parse_form, stated, with_values
 from service.core.revision import Revision
 
@@ -45,7 +46,7 @@ class Measurement(Shape):
     uncertainty: float | None = Field(None, ge=0, allow_inf_nan=False)
     who: Text
     at: AwareDatetime
-    taken: date | None = None
+    taken: Day | None = None
     source: Text | None = None
 
     @field_validator("field")

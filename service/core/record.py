@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from datetime import date as Date  # noqa: N812 - the field is called date
 from typing import Literal, Self
 
 from pydantic import Field, model_validator
 
 from service.core.boat import BoatForm, Length, Shape, Size, Text
 from service.core.catalogue import Configuration
+from service.core.days import Day
 
 Status = Literal["proposed", "shipped", "installed", "withdrawn"]
 NEXT: dict[Status, tuple[Status, ...]] = {
@@ -64,7 +64,7 @@ class Record(Shape):
 
     reference: str = Field(min_length=1, max_length=80)
     status: Status
-    date: Date | None = None
+    date: Day | None = None
     dealer: Text | None = None
     hull: str | None = None
     form: BoatForm

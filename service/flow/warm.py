@@ -8,13 +8,20 @@ from service.flow.answer import answer_file
 from service.flow.known import NoCatalogueError
 from service.store.unit import Store
 
+_NONE_FITS = (
+    b'{"boat": {"stern": "raked", "displacement_kg": 60000}, "transom": {"top_height_mm": 2600, "rake_deg": 70}}'
+)
 _ANY = b'{"boat": {"stern": "raked"}, "transom": {"top_height_mm": 900, "rake_deg": 15}}'
 
 
 def warm(store: Store) -> bool:
-    """Answer for a boat nobody asked about, and keep nothing. False where no catalogue is loaded yet."""
+    """Answer for a boat nobody asked about, and for one that nothing fits, and keep nothing.
+
+    What nothing fits is searched for in another way, with loops of its own. False where no catalogue is loaded yet.
+    """
     try:
-        answer_file(store, _ANY, "a boat", now=datetime(2000, 1, 1, tzinfo=UTC), keep=False)
+        for boat in (_ANY, _NONE_FITS):
+            answer_file(store, boat, "a boat", now=datetime(2000, 1, 1, tzinfo=UTC), keep=False)
     except NoCatalogueError:
         return False
     return True

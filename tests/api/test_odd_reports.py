@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 from service.settings import Serving
-from tests.api.conftest import house
+from tests.api.conftest import House, house
 from tests.cli.conftest import Run, run
 from tests.support.databases import Databases
 from tests.support.odd_fleets import AS_OF, ODD, fill
@@ -88,3 +88,11 @@ def test_an_odd_fleet_is_told_of_sensibly(fleet: str, run: Run, databases: Datab
         assert (quality.status_code, ran.status) == (200, 0)
         assert quality.json() == json.loads(ran.out)
         assert quality.json()["records"] == len(ODD[fleet])
+
+
+@pytest.mark.parametrize("query", ["as_of=0", "as_of=1577836800", "from=2020", "to=1e9"])
+def test_a_number_is_no_day_of_a_report(here: House, query: str) -> None:
+    """Else it would be counted as seconds since 1970, and the report would be of a fleet that was not there yet."""
+    response = here.get(f"/v1/reports/demand?{query}")
+    assert response.status_code == 422
+    assert "2025-11-30" in response.json()["errors"][0]["detail"]
