@@ -19,6 +19,7 @@ from service.flow.try_fit import Tried, place_fit, try_fit
 from service.flow.working_answer import working_answer
 from service.store.enquiries import Enquiry
 from service.web import fit_view
+from service.web.by_page import by_page
 from service.web.desk import Desk, Here
 from service.web.fit_panel import Outcome, Panel, Wanted, filled, looked_at, mine, shown, whole, worked
 from service.web.pages import ROOT, Notice, redirect
@@ -98,7 +99,7 @@ def _tried(request: Request, here: Desk, enquiry: Enquiry, form: Posted, *, plac
         said = "; ".join(str(defect) for defect in error.defects)
         return shown(request, worked(here, enquiry, replace(wanted, faults=faults, trouble=said)), status=422)
     except Refused as error:
-        return shown(request, worked(here, enquiry, replace(wanted, trouble=str(error))), status=422)
+        return shown(request, worked(here, enquiry, replace(wanted, trouble=by_page(str(error)))), status=422)
     return shown(request, made, part=part)
 
 

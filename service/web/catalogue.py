@@ -16,6 +16,7 @@ from service.flow.compare_catalogues import Side, compare_catalogues
 from service.flow.load_catalogue import load_catalogue
 from service.flow.refusal import Refused
 from service.store.errors import Conflict
+from service.web.by_page import by_page
 from service.web.desk import Desk, Here
 from service.web.faults import NotFound
 from service.web.pages import ROOT, page, redirect
@@ -57,7 +58,7 @@ def do_load(request: Request, here: Here, by: AtAdmin, form: Form) -> Response:
     except FormError as error:
         return _listed(request, here, _faults(file.content, error), file.name)
     except (Unreadable, Conflict) as error:
-        return _listed(request, here, [f"{error}"], file.name)
+        return _listed(request, here, [by_page(str(error))], file.name)
     said = "is in force from now on" if loaded.fresh else "was loaded already: nothing was changed"
     return redirect(
         request, f"{ROOT}/catalogue", f"{loaded.catalogue.name}, version {loaded.catalogue.version}, {said}"

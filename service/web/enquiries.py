@@ -16,6 +16,7 @@ from service.flow.resolve import resolve_name
 from service.flow.sign_in import Visitor
 from service.flow.take_in import Taken, take_in
 from service.flow.waiting_enquiries import waiting_enquiries
+from service.web.by_page import by_page
 from service.web.desk import Desk, Here
 from service.web.enquiry_edits import mine, shown
 from service.web.faults import NotFound
@@ -84,7 +85,7 @@ def take(request: Request, here: Here, by: Selling, form: Form) -> Response:
         lines = [str(defect) for defect in error.defects]
         return _list(request, here, by, status=422, text=form.text("text"), trouble="; ".join(lines))
     except (Unreadable, ValueError) as error:
-        return _list(request, here, by, status=422, text=form.text("text"), trouble=str(error))
+        return _list(request, here, by, status=422, text=form.text("text"), trouble=by_page(str(error)))
     if not taken.enquiries:
         raw = base64.b64encode(data).decode() if form.file("file") and len(data) <= CARRIED else form.text("raw")
         text = form.text("text") or taken.text

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from fastapi import FastAPI, Request
 from fastapi.exceptions import RequestValidationError
@@ -15,6 +15,7 @@ from service.flow.fit import NotInCatalogueError
 from service.flow.known import NoCatalogueError
 from service.flow.refusal import Moved, Refused
 from service.store.errors import Conflict, StoreError
+from service.web.by_page import by_page
 from service.web.guard import ForeignRequest
 from service.web.pages import ROOT, page, redirect, within
 from service.web.who import ChooseFirst, NotYours, SignInFirst
@@ -73,9 +74,7 @@ def _of_the_store(error: Exception) -> Told | None:
     if isinstance(error, Conflict):
         return Told(409, "That does not go together", f"{error.what}: {error.where}. {error.mend}")
     if isinstance(error, NoCatalogueError):
-        return Told(
-            503, "No catalogue yet", "Nothing can be fitted before one is loaded: `transom catalogue load FILE`"
-        )
+        return Told(503, "No catalogue yet", "Nothing can be fitted before one is loaded, under Catalogue.")
     if isinstance(error, StoreError):  # its text names the database, which is nobody's business here
         return Told(503, "The database is away", "Nothing was changed. Try again in a few seconds.")
     return None
@@ -91,6 +90,7 @@ def told(request: Request, error: Exception) -> Response:
     said = explain(error)
     if said is None:
         raise error
+    said = replace(said, detail=by_page(said.detail), lines=tuple(map(by_page, said.lines)))
     return page(request, "fault.html", status=said.status, part="fault_part.html", fault=said)
 
 

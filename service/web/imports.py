@@ -24,6 +24,7 @@ from service.flow.preview_import import Plan, changed, plan_import, preview_impo
 from service.flow.undo_import import undo_import
 from service.store.errors import Conflict
 from service.web.attached import attached
+from service.web.by_page import by_page
 from service.web.desk import Desk, Here
 from service.web.faults import NotFound
 from service.web.pages import ROOT, Notice, page, redirect
@@ -66,7 +67,7 @@ def show_new(request: Request, here: Here, by: AtDesk, file: Text = "", name: Te
     try:
         plan = plan_import(given.data, given.name)
     except (Unreadable, FormError) as error:
-        return _listed(request, here, f"{error}.")
+        return _listed(request, here, by_page(f"{error}."))
     looked = Looked(given, plan)
     if len(given.data) <= UNASKED:
         looked = _tried(here, looked, by.who)
@@ -96,7 +97,7 @@ def do_run(request: Request, here: Here, by: AtDesk, form: Form) -> Response:
             report = import_records(unit, given.data, given.name, mapping=mapping, decide=decide, who=by.who)
             batch_id, said = report.batch.id if report.batch else "", _said(report)
     except (Unreadable, FormError) as error:
-        return _new(request, replace(looked, trouble=f"{error}."))
+        return _new(request, replace(looked, trouble=by_page(f"{error}.")))
     Waiting(here.vault.folder).drop(given.file)
     return redirect(request, f"{HERE}/{batch_id}", Notice(said, f"{HERE}/{batch_id}/undo"))
 
@@ -195,7 +196,7 @@ def _looked(here: Desk, form: Posted) -> Looked:
         said = "; ".join(f"{'.'.join(map(str, one['loc']))} {one['msg']}".strip() for one in error.errors()[:5])
         return Looked(given, plan, trouble=f"{said}.")
     except (Unreadable, FormError) as error:
-        return Looked(given, plan, trouble=f"{error}.")
+        return Looked(given, plan, trouble=by_page(f"{error}."))
     return Looked(given, plan)
 
 
@@ -215,7 +216,7 @@ def _tried(here: Desk, looked: Looked, who: str) -> Looked:
             looked, report=preview_import(here.store, looked.given.data, looked.given.name, looked.plan, who)
         )
     except (Unreadable, FormError) as error:
-        return replace(looked, trouble=f"{error}.")
+        return replace(looked, trouble=by_page(f"{error}."))
 
 
 def _new(request: Request, looked: Looked) -> Response:

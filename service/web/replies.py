@@ -19,6 +19,7 @@ from service.flow.working_answer import working_answer
 from service.store.enquiries import Enquiry
 from service.store.unit import UnitOfWork
 from service.web import fit_view
+from service.web.by_page import by_page
 from service.web.desk import Desk, Here
 from service.web.faults import NotFound
 from service.web.fit_panel import Wanted, mine, shown, whole, worked
@@ -149,7 +150,7 @@ def _again(
     **typed: Any,  # noqa: ANN401 - the letter as it was typed
 ) -> Response:
     """Return the page once more with what is wrong, and the letter as it was typed."""
-    said = str(error)
+    said = by_page(str(error))
     if isinstance(error, ChangedMeanwhile):
         said += ". Your letter is still below, as you wrote it; take the draft again if it should say what is new"
     wanted = Wanted(look=whole(form.text("look")), trouble=said, **typed)
