@@ -30,6 +30,8 @@ def read_bare(sheet: Sheet, notes: Notes) -> None:
             continue
         for mark in clause.marks:
             match = _BEHIND.match(sheet.clean, mark.end, clause.end)
+            if match is not None and any(f.start <= match.start(1) < f.end for f in clause.found):
+                continue  # already a length, by the letter's tape
             if mark.concept == "LENGTH" and match is None:  # "10,40 lang"
                 match = _AHEAD.search(sheet.clean, max(clause.start, mark.start - LONG), mark.start)
             name = _field(clause, mark.concept) if match else None

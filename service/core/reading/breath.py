@@ -16,9 +16,27 @@ SKIN = frozenset({"THICK", "HULL", "GRP", "SOLID", "CORED"})
 OTHER_EDGES = frozenset({"BOOTSTRIPE", "TOERAIL", "STEP", "KEEL"})
 _BARE = re.compile(r"\d[\d.,]{0,6}[ ]?[,;\u2013-]?\s{0,2}(?:[a-z]{1,5}\s)?$")
 _PLUS = re.compile(r"\s{0,2}(?:[^\W\d]{2,14}\s{1,2}){0,2}\+\s{0,2}")
+_IS = re.compile(r"[ ]?[:,=\u2013-]?[ ]{0,9}(?:(?:is|ist|est|es|\u00e8|is|\u00e4r|er)[ ])?")
+OUTBOARD = frozenset({"outboard", "fuoribordo", "fueraborda", "fuera borda", "hors bord", "buitenboord"})
 NEAR = 45
 BEFORE = 12
 ARTICLE = 5
+
+
+def renamed(clean: str, marks: list[Mark]) -> list[Mark]:
+    """Return marks with what they mean here: "rudder: outboard" is how it hangs, a moulded-in platform is the step."""
+    concepts = {m.concept for m in marks}
+    moulded = "SCOOP" in concepts and not concepts & {"FOLD", "FIXED", "REMOVE"}
+    out: list[Mark] = []
+    for mark in marks:
+        hangs = mark.concept == "O_OUTBOARD" and clean[mark.start : mark.end].casefold().replace("-", " ") in OUTBOARD
+        if hangs and any(m.concept == "RUDDER" and _IS.fullmatch(clean, m.end, mark.start) for m in marks):
+            out.append(Mark("HUNG_OUT", mark.start, mark.end))
+        elif mark.concept == "O_PLATFORM" and moulded:
+            out.append(Mark("STEP", mark.start, mark.end))
+        else:
+            out.append(mark)
+    return out
 
 
 def put_right(clean: str, marks: list[Mark], found: list[Found]) -> tuple[list[Mark], list[Found]]:

@@ -4,17 +4,21 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from itertools import islice
+from itertools import islice, pairwise
 
-from service.core.reading.claims import Claim, Notes
+from service.core.reading.claims import RANGES, Claim, Notes
+from service.core.reading.measures import LABELS, TAKEN_BACK
 from service.core.reading.sheet import Clause, Sheet
-from service.core.reading.view import view
+from service.core.reading.view import denied, view
 from service.core.units import Quantity
 
 _NUMBER = r"(\d{1,5}(?:[.,]\d{1,2})?)"
 _DENIAL = r"(?:not|nicht|pas|niet|non|no|inte|ikke)"
 _NOT = re.compile(rf"{_NUMBER}[ \t]{{0,3}}[a-z\"'°]{{0,4}}[ ,]{{1,3}}(?:and )?{_DENIAL}[ \t]+{_NUMBER}")
 _WRITTEN = re.compile(r"\d{1,5}(?:[.,]\d{1,2})?")
+_WAS = re.compile(r"\b(?:was|were|war|waren|\u00e9tait|\u00e9taient|era|eran|erano|waren|var)\b", re.IGNORECASE)
+_THAT = re.compile(r"\b(?:that|those|das|c|cela|\u00e7a|eso|esa|quello|quella|dat|det)\b", re.IGNORECASE)
+LONGEST = 200
 CLOSE = 1e-6
 MOST = 5
 TALLEST_RAIL = 250.0
@@ -25,9 +29,47 @@ def correct(sheet: Sheet, notes: Notes) -> None:
     for clause in sheet.clauses:
         if clause.foreign or clause.quoted:
             continue
+        _put_in_place(clause, notes)
         for match in islice(_NOT.finditer(sheet.clean, clause.start, clause.end), MOST):
+            if any(f.start < match.start(1) < f.end or f.start < match.start(2) < f.end for f in clause.found):
+                continue  # "3ft 9, not 3ft 6"
             new, old = (float(g.replace(",", ".")) for g in match.groups())
             notes.claims = [_mended(sheet, c, new, old, match.start(1), match.end(1)) for c in notes.claims]
+
+
+def _put_in_place(clause: Clause, notes: Notes) -> None:
+    """Replace the one claim that has the value taken back in "3 ft 9, not 3 ft 6", wherever that was said."""
+    for new, old in pairwise(clause.found):
+        one, other = new.read, old.read
+        if not isinstance(one, Quantity) or not isinstance(other, Quantity) or one.dimension != other.dimension:
+            continue
+        hits = [c for c in notes.claims if isinstance(c.value, float) and abs(c.value - other.value) < CLOSE]
+        if len({c.field for c in hits}) == 1 and denied(clause, old.start, TAKEN_BACK):
+            fresh = replace(hits[0], value=one.value, start=new.start, end=new.end, depth=0)
+            notes.claims = [c for c in notes.claims if c not in hits] + [fresh]
+
+
+def rename(sheet: Sheet, notes: Notes) -> None:
+    """Give a number to the measure that a later sentence says it was: "the 2.95 was the beam", "sorry, that was the beam"."""
+    for at, clause in enumerate(sheet.clauses):
+        names = [LABELS[m.concept] for m in clause.marks if m.concept in LABELS]
+        away = "OTHER_BOAT" in clause.concepts
+        was = _WAS.search(sheet.clean, clause.start, min(clause.end, clause.start + LONGEST))
+        if was is None or clause.foreign or not (away or len(names) == 1):
+            continue
+        numbers = {
+            m[0].replace(",", ".") for m in islice(_WRITTEN.finditer(sheet.clean, clause.start, was.start()), MOST)
+        }
+        before = sheet.clauses[at - 1].start if at else clause.start
+        for claim in [c for c in notes.claims if c.start < clause.start and c.field.endswith("_mm")]:
+            said = _WRITTEN.match(sheet.clean[claim.start : claim.end])
+            meant = said is not None and said[0].replace(",", ".") in numbers
+            that = not numbers and claim.start >= before and _THAT.search(sheet.clean, clause.start, was.start())
+            if (meant or that) and claim.field not in names:
+                notes.claims.remove(claim)
+                low, high = RANGES[names[0]] if names else (1.0, 0.0)
+                if not away and low <= claim.value <= high:
+                    notes.claims.append(replace(claim, field=names[0]))
 
 
 def _mended(sheet: Sheet, claim: Claim, new: float, old: float, start: int, end: int) -> Claim:

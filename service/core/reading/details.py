@@ -13,6 +13,7 @@ _YEAR = re.compile(
     r"(?<![\d.,+/-])(?:(19[3-9]\d|20[0-4]\d)|['\u2019]?(?<!\d)([4-9]\d))(?![\d]|[.,]\d|[ \t]?(?:mm|cm|m|kg|lb|ft|in)\b)"
 )
 _NUMBER = re.compile(r"[ \t:.#]{1,4}(\d{1,5}[A-Za-z]?)\b(?![.,]\d)")
+_ONLY_NUMBER = re.compile(r"(?:n\u00b0|n\u00ba|nr\.?|no\.?|#)[ ]?(\d{1,4}[A-Za-z]?)", re.IGNORECASE)  # "(n° 47)"
 _FROM = re.compile(r"\s(?:of|from|de|del|du|van|von|aus|uit|fra|fr[åa]n|di|nel|dal|vom)\s")
 _BESIDE = re.compile(r"(?:[(,]|,[ \t][^\W\d]{1,9})\s{0,3}$")
 _ARTICLE = re.compile(r"\b(?:a|an|my|our)\s$")
@@ -20,6 +21,7 @@ _CENTURY = 1900
 NEAR_NAME = 12
 TOUCHES = 3
 LEAST = 800.0
+WORD = 5
 
 
 def read_details(sheet: Sheet, boat: list[Named]) -> list[Claim]:
@@ -30,7 +32,7 @@ def read_details(sheet: Sheet, boat: list[Named]) -> list[Claim]:
             continue
         claims += _years(sheet, clause, boat)
         claims += _beside_name(clause, boat)
-        claims += _hull_numbers(sheet, clause)
+        claims += _hull_numbers(sheet, clause, boat)
         claims += _builders(sheet, clause)
     return claims
 
@@ -57,7 +59,16 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
         after = sheet.clean[match.end() : match.end() + 14].split()
         article = full and bool(_ARTICLE.search(before)) and bool(after) and _boat_word(clause, match.end())
         near = bool(named) or any(n.clause.paragraph == clause.paragraph for n in boat) or clause.shaped
-        if (cue and full and near) or beside or article or (cue and near and bool(named)):
+        inside = any(n.start <= match.start() < n.end for n in boat)
+        behind = (
+            bool(named)
+            and not inside
+            and any(
+                m.concept == "YEAR" and 0 <= m.start - match.end() <= 1 and m.end - m.start >= WORD
+                for m in clause.marks
+            )
+        )  # "79 model year"
+        if behind or (cue and full and near) or beside or article or (cue and near and bool(named)):
             found.append(Claim("boat.year", value, match.start(), match.end(), clause.depth))
     return found
 
@@ -95,8 +106,11 @@ def _beside_name(clause: Clause, boat: list[Named]) -> list[Claim]:
     return found
 
 
-def _hull_numbers(sheet: Sheet, clause: Clause) -> list[Claim]:
+def _hull_numbers(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
     found = []
+    alone = _ONLY_NUMBER.fullmatch(sheet.clean, clause.start, clause.end)
+    if alone is not None and clause.parent is not None and any(n.clause is clause.parent for n in boat):
+        found.append(Claim("boat.hull_number", alone[1], alone.start(1), alone.end(1), clause.depth, 0.7))
     for mark in clause.marks:
         match = _NUMBER.match(sheet.clean, mark.end, clause.end) if mark.concept == "HULL_NUMBER" else None
         if match is not None:

@@ -12,7 +12,7 @@ from service.core.reading.details import read_details
 from service.core.reading.enclosed import Told
 from service.core.reading.lexis import fold
 from service.core.reading.models import Named
-from service.core.reading.obstacles import Seen
+from service.core.reading.obstacles import Seen, read_obstacles
 from service.core.reading.shape import Doubt, Evidence
 from service.core.reading.sheet import Sheet
 from service.core.reading.stern import read_methods
@@ -32,16 +32,16 @@ class Said:
         return next((str(c.value) for c in self.claims if c.field == "boat.model"), None)
 
 
-def said_of(sheet: Sheet, part: Section, gathered: tuple[Notes, list[Seen], list[Named]], *, alone: bool) -> Said:
+def said_of(sheet: Sheet, part: Section, gathered: tuple[Notes, list[Named]], *, alone: bool) -> Said:
     """Return what the section of one boat says; one that is `alone` has every obstacle of the letter."""
-    notes, obstacles, named = gathered
+    notes, named = gathered
     mine = [n for n in named if part.start <= n.start < part.end]
     claims = [c for c in notes.claims if part.start <= c.start < part.end]
     claims += [c for c in read_details(sheet, mine) if part.start <= c.start < part.end]
     if part.named is not None:
         n = part.named
         claims.append(Claim("boat.model", n.name, n.start, n.end, n.clause.depth, min(0.95, 0.6 + n.score / 10)))
-    seen = [o for o in obstacles if alone or part.start <= o.start < part.end]
+    seen = read_obstacles(sheet) if alone else read_obstacles(sheet, part.start, part.end)
     return Said(claims, seen, [d for at, d in notes.doubts if part.start <= at < part.end])
 
 

@@ -113,6 +113,9 @@ class Matcher:
             for parts in filter(None, map(parts_of, phrases.split("|"))):
                 table = made.stems if parts[0].endswith("*") else made.exact
                 table.setdefault(parts[0].rstrip("*"), []).append((parts, concept))
+                plain = tuple(p.replace("n't", "nt") for p in parts)  # "dont", as many type it
+                if plain != parts:
+                    table.setdefault(plain[0].rstrip("*"), []).append((plain, concept))
         return made
 
     def marks(self, text: str, words: list[Word]) -> list[Mark]:

@@ -7,7 +7,7 @@ import re
 from service.core.reading.claims import Claim, Notes, plausible
 from service.core.reading.hedges import Hedge, middle
 from service.core.reading.lean import rake_sign
-from service.core.reading.shape import Why
+from service.core.reading.rudders import STERN, Decided, Decision, read_rudder
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import View, denied, is_obstacle, is_thing, view
 from service.core.units import Found, Quantity
@@ -19,12 +19,10 @@ LABELS = {
     "DRAFT": "boat.draft_mm",
 }
 DATUMS = frozenset({"BOOTSTRIPE", "TOERAIL", "KEEL"})
-STERN = frozenset({"TRANSOM", "POST"})
 MATERIALS = frozenset({"SOLID", "CORED", "GRP", "ALU", "WOOD", "STEEL"})
-Decided = tuple[str, float | Why]
-Decision = Decided | None
 THIN_MM = 150
 BEAM_MM = 1500
+TALL_MM = 600
 PLATE_MM = 40
 MOST_MEASURES = 40
 LEAST_KG = 1000.0
@@ -126,10 +124,19 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
     ):  # the sole's edge bears the bracket on an open stern, and there alone
         sole = "OPEN" in hints and {"WATER"} <= seen.near and "TOP" in seen.near
         return ("transom.top_height_mm", 1.0) if sole else None
+    overall = _overall(seen, found)
     particulars = "PARTICULARS" in hints and seen.whole <= {"WIDTH", "BOAT", "YEAR", "HULL"}
     if "WIDTH" in seen.before and particulars and min(plausible("boat.beam_mm", found), default=0.0) >= BEAM_MM:
         return "boat.beam_mm", 1.0
-    return _rudder(seen) or _thickness(seen, found) or _width(seen, found) or _height(seen)
+    return overall or read_rudder(seen) or _thickness(seen, found) or _width(seen, found) or _height(seen, found)
+
+
+def _overall(seen: View, found: Found) -> Decision:
+    """Return length or beam where nothing but the boat was spoken of: "the yacht is 11.2 m long and 3.85 m wide"."""
+    name = {"LENGTH": "boat.loa_mm", "WIDTH": "boat.beam_mm"}.get(seen.after[0] if seen.after else "")
+    of_boat = seen.subject == "BOAT" and not seen.left - {"BOAT", "MODEL", "YEAR", "LENGTH", "OURS", "WIDTH"}
+    fits = bool(name and of_boat) and min(plausible(name or "", found), default=0.0) >= BEAM_MM
+    return (name, 1.0) if name and fits else None
 
 
 def _step(seen: View) -> Decision:
@@ -138,47 +145,6 @@ def _step(seen: View) -> Decision:
     if seen.near & {"WIDTH"}:
         return "transom.step_width_mm", 1.0
     return ("transom.step_height_mm", 1.0) if seen.near & {"WATER", "HEIGHT"} else None
-
-
-def _direction(seen: View) -> float | None:
-    """Return +1 aft, -1 forward, by the direction word nearest behind the quantity, else in front of it."""
-    for concept in (*seen.after, *seen.before):
-        if concept in ("FORWARD", "AFT"):
-            return -1.0 if concept == "FORWARD" else 1.0
-    return None
-
-
-def _rudder(seen: View) -> Decision:
-    sign = _direction(seen)
-    near = seen.near | (
-        seen.question if not seen.near & STERN.union({"TOP"}) or seen.near & {"TRAILING"} else frozenset()
-    )
-    if "STOCK" in seen.near or ("STOCK" in seen.left and seen.thing in (None, "RUDDER")):
-        return "main_rudder.stock_aft_mm", sign if sign is not None else "sign_unknown"
-    answers = "TRAILING" in seen.question and sign is not None and not seen.near & {"WATER", "HEIGHT"}
-    trailing = "TRAILING" in seen.near or answers or (seen.thing == "RUDDER" and "STICK_OUT" in near | seen.left)
-    if not trailing:
-        sticks = {"STICK_OUT", "HUNG_OUT"} & (seen.left | seen.question) and "STICK_OUT" in near | seen.left
-        trailing = bool(sticks) and "RUDDER" in seen.left | seen.question
-    if not trailing:  # "the rudder ends 40 cm forward of the transom"
-        ends = "ENDS" in seen.near | seen.left and sign is not None and "WATER" not in seen.near
-        trailing = ends and "RUDDER" in seen.left and bool(seen.near & STERN.union({"TOP"}))
-    if not trailing:
-        return _rudder_height(seen)
-    if sign is None and {"STICK_OUT", "HUNG_OUT"} & (near | seen.whole | seen.question):
-        sign = 1.0
-    return "main_rudder.trailing_edge_aft_mm", sign if sign is not None else "sign_unknown"
-
-
-def _rudder_height(seen: View) -> Decision:
-    """Return top or bottom of the rudder's blade, where the rudder is what stands nearest."""
-    if seen.thing != "RUDDER" or "WATER" not in seen.near:
-        return None
-    edge = next((c for c in (*seen.before, *seen.after) if c in ("TOP", "BOTTOM")), None)
-    if edge is None:
-        return None
-    name = "main_rudder.top_height_mm" if edge == "TOP" else "main_rudder.bottom_height_mm"
-    return name, -1.0 if "BELOW" in seen.near else 1.0
 
 
 def _thickness(seen: View, found: Found) -> Decision:
@@ -197,7 +163,8 @@ def _thickness(seen: View, found: Found) -> Decision:
         "AFT",
         "FORWARD",
     }
-    plate = seen.whole & MATERIALS and beside and max(low) <= PLATE_MM
+    named = seen.whole & MATERIALS or seen.before[:1] == ("HULL",)  # "the skin is 5 mm"
+    plate = named and beside and max(low) <= PLATE_MM
     solid = seen.near & {"SOLID", "CORED"} and not seen.near & {"WATER", "WIDTH", "HEIGHT"}
     skin = seen.whole <= MATERIALS | {"HULL", "YEAR"} and bool(seen.whole - {"YEAR"}) and max(low) <= PLATE_MM
     asked = "THICK" in seen.question and not seen.near - MATERIALS - {"YEAR"}
@@ -226,7 +193,7 @@ def _width(seen: View, found: Found) -> Decision:  # noqa: PLR0911 - one return 
     return ("boat.beam_mm", 1.0) if beam else None
 
 
-def _height(seen: View) -> Decision:  # noqa: C901, PLR0911 - one return for each datum
+def _height(seen: View, found: Found) -> Decision:  # noqa: C901, PLR0911 - one return for each datum
     if seen.thing == "RUDDER" or (is_obstacle(seen.subject or "") and not seen.near & STERN):
         return None
     if seen.on_rail and {"WATER", "TOP"} <= seen.near:
@@ -242,6 +209,13 @@ def _height(seen: View) -> Decision:  # noqa: C901, PLR0911 - one return for eac
             return None
         if datum and level & {"TOP", "BOTTOM"}:
             return "transom.top_height_mm", "other_datum"
+        plain = (
+            seen.after[:1] == ("WATER",)
+            and seen.before[-1:] == ("TRANSOM",)
+            and not seen.near & {"TOP", "BOTTOM", "BELOW"}
+        )
+        if plain and min(plausible("transom.top_height_mm", found), default=0.0) >= TALL_MM:
+            return "transom.top_height_mm", 1.0  # "transom vertical, 0.96 m above the water"
         if "WATER" not in level:
             if level == seen.near and {"HEIGHT", "TRANSOM"} <= level:
                 return "transom.top_height_mm", "ambiguous"  # above the water, or from edge to edge?

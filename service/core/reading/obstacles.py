@@ -6,41 +6,30 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from service.core.reading.lexis import Mark, words_of
+from service.core.reading.meant import (
+    AND,
+    ATTRIBUTES,
+    CLOSE,
+    GOING,
+    MOVES,
+    PAIR,
+    SIDES,
+    begins,
+    is_place,
+    none_of,
+    verb_between,
+    wished,
+)
 from service.core.reading.measures import MOST_MEASURES
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import denied, is_obstacle, segment, view
 from service.core.units import Found, Quantity
 from service.core.units.lexicon import RANGE_WORDS
 
-MOVES = {"FOLD": "folds", "FIXED": "fixed", "SWING": "swings", "SLIDE": "slides"}
-GOING = {"KEEP": "keep", "REMOVE": "removable"}
-SIDES = {"PORT": "port", "STARBOARD": "starboard", "CENTRE": "centre"}
-ATTRIBUTES = frozenset({*MOVES, *SIDES, "REMOVE", "KEEP", "EACH_SIDE"})
-AND = frozenset(
-    [
-        "and",
-        "but",
-        "und",
-        "aber",
-        "sowie",
-        "et",
-        "mais",
-        "y",
-        "pero",
-        "e",
-        "ma",
-        "en",
-        "maar",
-        "och",
-        "men",
-        "og",
-        "plus",
-    ]
-)
-CLOSE = 30
-PAIR = 2
+COUNTED = 8
 SLENDER = frozenset({"exhaust", "staff", "mast"})
 """Things so thin that one distance says where they are."""
+IN_PAIRS = frozenset({"davits"})
 FAR_MM = 6000.0
 RANGE_JOINTS = RANGE_WORDS | {"-", "\u2013"}
 BOAT_MEASURES = frozenset({"RUDDER", "STOCK", "DISPLACEMENT", "LOA", "BEAM", "DRAFT"})
@@ -60,13 +49,13 @@ class Seen:
     found: list[tuple[Clause, Found]] = field(default_factory=list)
 
 
-def read_obstacles(sheet: Sheet) -> list[Seen]:
-    """Return the obstacles that the letter says are there, in order; denied ones are left out."""
+def read_obstacles(sheet: Sheet, start: int = 0, end: int | None = None) -> list[Seen]:
+    """Return the obstacles that the letter says are there in [start, end), in order; denied ones are left out."""
     seen: list[Seen] = []
     last: Seen | None = None
     paragraph = -1
     for clause in sheet.clauses:
-        if clause.foreign or "OTHER_BOAT" in clause.concepts:
+        if clause.foreign or "OTHER_BOAT" in clause.concepts or not start <= clause.start < (end or len(sheet.text)):
             continue
         if clause.paragraph != paragraph:
             last = None
@@ -88,7 +77,7 @@ def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None) -
     things = {"TRANSOM", "RUDDER", "STEP", "BOAT"} & clause.concepts
     carried = None if things & {"RUDDER", "STEP"} and not named else last
     for mark in clause.marks:
-        if mark.concept in ATTRIBUTES:
+        if mark.concept in ATTRIBUTES and not wished(sheet.clean, clause, mark):
             owner = _owner(sheet, clause, mark, here, carried)
             if owner is not None:
                 owner.marks.append((clause, mark))
@@ -108,8 +97,13 @@ def _mention(sheet: Sheet, clause: Clause, mark: Mark, seen: list[Seen]) -> Seen
         behind = [m for m in clause.marks if m.concept == "NOT" and not sheet.clean[high + 1 : m.start].strip()]
         high = behind[0].end if behind and behind[0].start > high else high
     around = [m for m in clause.marks if m.concept == "NOT" and low <= m.start < high]
-    around = [m for m in around if m.start < mark.start or not _begins(sheet.clean, mark.end, m.start)]
-    if any(m.start < mark.start or not _verb_between(clause, mark, m) for m in around):
+    around = [
+        m for m in around if not any(x.concept == "EXCEPT" and m.end <= x.start < mark.start for x in clause.marks)
+    ]
+    if none_of(sheet.clean, clause):
+        return None
+    around = [m for m in around if m.start < mark.start or not begins(sheet.clean, mark.end, m.start)]
+    if any(m.start < mark.start or not verb_between(clause, mark, m) for m in around):
         return None
     gone = next((m for m in clause.marks if m.concept == "GONE" and m.start >= mark.end), None)
     if gone is not None and not any(is_obstacle(m.concept) and mark.end <= m.start < gone.start for m in clause.marks):
@@ -120,19 +114,6 @@ def _mention(sheet: Sheet, clause: Clause, mark: Mark, seen: list[Seen]) -> Seen
         known = Seen(kind, mark.start, mark.end, clause.depth)
         seen.append(known)
     return known
-
-
-def _begins(clean: str, low: int, high: int) -> bool:
-    """Say whether a denial behind a thing begins another thought: "an arch and no motor"."""
-    words = words_of(clean[max(low, high - CLOSE) : high])
-    return bool(words) and words[-1].fold in AND
-
-
-def _verb_between(clause: Clause, thing: Mark, denial: Mark) -> bool:
-    """Say whether a denial behind the thing denies its moving or going ("does not fold") rather than the thing."""
-    return any(
-        m.concept in ATTRIBUTES and 0 <= m.start - denial.end <= CLOSE for m in clause.marks if m.start > thing.end
-    )
 
 
 def _nearest(parent: Clause, at: int, seen: list[Seen]) -> Seen | None:
@@ -152,21 +133,27 @@ def _owner(
         within = [s for m, s in here if m.start < mark.end and mark.start < m.end]
         if within:
             return within[0]  # "folding ladder" as one phrase
-        inside = False
         parted = bool(before) and bool(AND & {w.fold for w in words_of(between)})  # "a ladder to port and an arch"
-        if not inside and len(between) <= CLOSE and not parted and not set(",;:.") & set(between):
+        parted = parted or (
+            bool(before) and any(m.concept == "NOT" and mark.end <= m.start < after[0].start for m in clause.marks)
+        )
+        if len(between) <= CLOSE and not parted and not set(",;:.") & set(between):
             return after[1]
     if before:
         since = {m.concept for m in clause.marks if before[-1][0].end <= m.start < mark.start}
         if not mark.concept and since & BOAT_MEASURES:
             return None
-        carried = before[-1][0].concept == "O_PANELS" and len(before) > 1 and before[-2][0].concept == "O_ARCH"
-        return before[-2][1] if carried else before[-1][1]
+        return before[-2 if len(before) > 1 and _is_head(sheet.clean, before[-2][0], before[-1][0]) else -1][1]
     if here:
         first = here[0]
         low, _ = segment(sheet.clean, clause, first[0])
         return first[1] if mark.concept in SIDES and (low <= mark.start or not before) else None
     return last
+
+
+def _is_head(clean: str, thing: Mark, other: Mark) -> bool:
+    """Say whether the first of two things is spoken of: "outboard on the pushpit, to port", "an arch with panels"."""
+    return is_place(clean, thing, other) or (thing.concept == "O_ARCH" and other.concept == "O_PANELS")
 
 
 def _attributes(one: Seen) -> None:
@@ -187,11 +174,19 @@ def _told(one: Seen, marks: list[tuple[Clause, Mark]]) -> None:
             _tell(one, "moves", "fixed", mark)
         elif mark.concept in GOING and not negative:
             _tell(one, GOING[mark.concept], value=True, place=mark)
+        elif mark.concept == "CENTRE" and _counted(clause, mark):
+            continue  # "70 cm off centre": where it is counted from
         elif mark.concept in ("PORT", "STARBOARD", "CENTRE") and not negative:
             _tell(one, "side", SIDES[mark.concept], mark, first=mark.concept == "CENTRE")
     both = next((m for _, m in marks if m.concept == "EACH_SIDE"), None)
     if both is not None:
         _tell(one, "side", "both", both)
+
+
+def _counted(clause: Clause, mark: Mark) -> bool:
+    """Say whether a distance stands right before, with no word of measure between: "70 cm off centre"."""
+    before = [f.end for f in clause.found if 0 <= mark.start - f.end <= COUNTED]
+    return bool(before) and not any(before[-1] <= m.start < mark.start for m in clause.marks)
 
 
 def _tell(one: Seen, key: str, value: object, place: Mark | Found, *, first: bool = False) -> None:
@@ -227,6 +222,8 @@ def _boxes(sheet: Sheet, one: Seen) -> None:
 def _beside(one: Seen, sideways: list[tuple[float, Found]], wide: tuple[float, Found] | None) -> None:
     """Set how far off the middle it begins and ends: two distances, where it begins and its width, or a thin thing's one."""
     side = one.said.get("side")
+    if len(sideways) == 1 and one.kind in IN_PAIRS and side in (None, "both"):
+        _tell(one, "starboard_mm", [-sideways[0][0], sideways[0][0]], sideways[0][1], first=True)
     if side not in ("port", "starboard") or "starboard_mm" in one.said:
         return
     if len(sideways) == 1 and one.kind in SLENDER:

@@ -14,6 +14,7 @@ from service.core.reading.words import FIRMS
 _PHONE = re.compile(r"\(?\+?\d[\d ()/.-]{5,22}\d")
 _MAIL = re.compile(r"[\w.+-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,4}")
 _PARTS = re.compile(r"[,|;]|\s-\s")
+_FOR = re.compile(r"^(?:i\.[ ]?[av]\.|ppa\.?|p\.[ ]?[pao]\.)[ ]{1,3}", re.IGNORECASE)  # signs for the firm
 _CELLS = re.compile(r"[|,;]")
 FEWEST, MOST = 7, 15
 NAME_WORDS = 4
@@ -58,7 +59,7 @@ def _name(letter: Letter, sheet: Sheet, lines: list[Line], matcher: Matcher, fir
     known = [w.fold for w in words_of(person or "")]
     for line in lines:
         raw = sheet.clean[line.start : line.end]
-        part = _PARTS.split(raw)[0].strip()
+        part = _FOR.sub("", _PARTS.split(raw)[0].strip(), count=1)
         words = [w.fold for w in words_of(part)]
         if not _names(part, words, matcher):
             continue

@@ -8,7 +8,7 @@ from service.core.boat import BoatForm
 from service.core.reading.bare import read_bare, read_offset, read_slope
 from service.core.reading.boats import sections
 from service.core.reading.claims import Claim, Notes
-from service.core.reading.corrections import add_datum, correct
+from service.core.reading.corrections import add_datum, correct, rename
 from service.core.reading.enclosed import Told, tell, written_out
 from service.core.reading.gaps import gaps
 from service.core.reading.joining import form_of, joined, said_of
@@ -18,7 +18,6 @@ from service.core.reading.letter import Letter
 from service.core.reading.lexis import words_of
 from service.core.reading.measures import read_measures
 from service.core.reading.models import find_models
-from service.core.reading.obstacles import read_obstacles
 from service.core.reading.people import read_people
 from service.core.reading.profile import read_profile
 from service.core.reading.shape import Doubt, Enclosed, Evidence, Reading
@@ -50,7 +49,7 @@ def read(letter: Letter, *, known_models: Sequence[str] = ()) -> Reading:
     doubts: list[Doubt] = []
     if kind in ("enquiry", "reply"):
         common = [*read_people(letter, sheet, MATCHERS[tongue]), *_headers(letter, language)]
-        gathered = (notes, read_obstacles(sheet), named)
+        gathered = (notes, named)
         parts = [] if told and not named and not notes.claims else sections(sheet, named)
         boats = [said_of(sheet, part, gathered, alone=len(parts) == 1) for part in parts]
         for index, said in enumerate(joined(boats, told)):
@@ -93,6 +92,7 @@ def _gather(sheet: Sheet) -> Notes:
     read_bare(sheet, notes)
     read_slope(sheet, notes)
     correct(sheet, notes)
+    rename(sheet, notes)
     add_datum(sheet, notes)
     read_offset(sheet, notes)
     notes.claims = [c for c in notes.claims if not _foreign(sheet, c)]

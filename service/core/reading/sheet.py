@@ -11,16 +11,20 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
 
-from service.core.reading.breath import ONLY_HERE, only_places, put_right, summed
+from service.core.reading.breath import ONLY_HERE, only_places, put_right, renamed, summed
 from service.core.reading.hedges import Hedge, stated
-from service.core.reading.lexis import Mark, Matcher, Word, fold, words_of
+from service.core.reading.lexis import Mark, Matcher, fold, words_of
 from service.core.reading.lines import Line, Sender, blanked, lines_of
+from service.core.reading.signature import signed
 from service.core.reading.spoken import Speller, merged
+from service.core.reading.unitless import add_unitless
 from service.core.units import Found, scan
 
 _BULLET = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013]|\(?\d{1,2}[.)])[ \t]{1,20}")
 _LABEL = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013][ \t]{1,20})?[^\W\d_][^:\n.!?]{0,60}:(?:[ \t]|$)")
+_DASHED = re.compile(r"[ \t]{0,20}[^\W\d_a-z][^:\n.!?;]{1,40}[ ][-\u2013][ ]")  # "Rudder - on the keel"
 _ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=[^\W_a-z]|[\"'(\u201c\u2018]|[-*]\s)")
+_LOW_ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=\S)")  # of who types without capitals
 _MEASURE_ENDS = re.compile(
     r"\d[\d.,/\u00bd\u00bc\u00be]{0,6}[ ]?(?:[a-z]{1,9}|[\u00b0'\"\u2032\u2033]{1,2})?\)?$", re.IGNORECASE
 )
@@ -37,8 +41,7 @@ NARROW = 66
 SPARE = 6
 LISTED = 3
 RUNS_ON = frozenset(",;-&(/")
-SIGN_OFF_WORDS = 5
-SIGNATURE_LINES = 10
+COLUMNS = "   "
 
 
 @dataclass
@@ -102,55 +105,21 @@ def lay_out(text: str, subject_length: int, matcher: Matcher, speller: Speller, 
     text = text[:LONGEST]
     lines = lines_of(text, subject_length, sender)
     clean = blanked(text, lines)
-    lines = _signed(clean, lines, matcher, sender)
+    lines = signed(clean, lines, matcher, sender)
     clauses = _clauses(clean, lines)
     words = words_of(clean)
     _share(clauses, matcher.marks(clean, words), merged(scan(clean), speller.found(clean, words)))
+    add_unitless(clean, clauses)
     for clause in clauses:
         told = stated(clean, clause.marks, clause.found)
         clause.found, clause.hedges, clause.ranges = told.found, told.hedges, told.ranges
         taken = clause.found
         marks = [m for m in clause.marks if not any(f.start <= m.start and m.end <= f.end for f in taken)]
-        marks, found = put_right(clean, only_places(clean, marks), clause.found)
+        marks, found = put_right(clean, only_places(clean, renamed(clean, marks)), clause.found)
         clause.found = summed(clean, marks, found)
         clause.marks = [m for m in marks if m.concept not in ONLY_HERE]
     _connect(clean, clauses)
     return Sheet(text, clean, lines, clauses, subject_length, [c.start for c in clauses])
-
-
-def _signed(clean: str, lines: list[Line], matcher: Matcher, sender: Sender) -> list[Line]:
-    """Mark the signature: from a sign-off, "--" or the sender's own name to the end of the writer's own words."""
-    own = [i for i, line in enumerate(lines) if line.zone == "own" and clean[line.start : line.end].strip()]
-    name = frozenset(w.fold for w in words_of(sender[0] or "") if len(w.fold) > 1)
-    first = None
-    for rank, i in enumerate(own):
-        raw = clean[lines[i].start : lines[i].end].strip()
-        left = len(own) - rank
-        words = words_of(raw)
-        if raw in ("--", "-- ", "—") or (left <= SIGNATURE_LINES and _signs_off(raw, words, matcher)):
-            first = i
-            break
-        if left <= SIGNATURE_LINES and 0 < len(words) <= 4 and name and _is_name(raw, name):  # noqa: PLR2004 - a name
-            first = i
-            break
-    if first is None:
-        return lines
-    return [
-        Line(ln.start, ln.end, ln.depth, "signature") if i >= first and ln.zone == "own" else ln
-        for i, ln in enumerate(lines)
-    ]
-
-
-def _signs_off(raw: str, words: list[Word], matcher: Matcher) -> bool:
-    if not 0 < len(words) <= SIGN_OFF_WORDS:
-        return False
-    found = matcher.marks(raw, words_of(raw))
-    return bool(found) and found[0].concept == "SIGN_OFF" and not raw[: found[0].start].strip()
-
-
-def _is_name(raw: str, name: frozenset[str]) -> bool:
-    words = [fold(w.fold) for w in words_of(raw)]
-    return words[0] in name and all(w in name or len(w) == 1 for w in words)
 
 
 def _clauses(clean: str, lines: list[Line]) -> list[Clause]:
@@ -161,7 +130,13 @@ def _clauses(clean: str, lines: list[Line]) -> list[Clause]:
     for line in lines:
         raw = clean[line.start : line.end]
         readable = line.zone in ("own", "quoted", "subject") and raw.strip()
-        shaped = bool(_BULLET.match(raw) or _LABEL.match(raw)) or line.zone == "subject"
+        columns = raw[:1].isalpha() and COLUMNS in raw.rstrip()
+        shaped = (
+            columns
+            or bool(_DASHED.match(raw))
+            or bool(_BULLET.match(raw) or _LABEL.match(raw))
+            or line.zone == "subject"
+        )
         fresh = kind[0] and end - start < SHORT_LINE and raw.strip()[:1].isupper()  # a sentence behind a list
         own = line.start in broken  # a line of its own, though nothing marks it
         shaped, fresh = shaped or own, fresh or own
@@ -189,26 +164,41 @@ def _broken(clean: str, lines: list[Line]) -> frozenset[int]:
             continue
         texts = [clean[ln.start : ln.end].strip() for ln in paragraph]
         width = max(map(len, texts), default=0)
+        low = bool(texts) and texts[0][:1].islower()  # typed without capitals, each thought on its line
+        titled = len(texts) > LISTED and all(t[:1].isupper() and t[-1] not in RUNS_ON for t in texts)
+        if _led(texts):
+            found |= {ln.start for ln in paragraph}
         for above, below, ln in zip(texts, texts[1:], paragraph[1:], strict=False):
             room = max(width, NARROW if below[:1].isupper() else 0) - len(above) - len(below.split()[0])
-            listed = below[:1].isupper() and above[-1:] not in RUNS_ON
-            if room > SPARE and (_MEASURE_ENDS.search(above) or listed) and len(texts) >= LISTED:
+            listed = (low or below[:1].isupper()) and above[-1:] not in RUNS_ON
+            roomy = room > SPARE and (listed or _MEASURE_ENDS.search(above) is not None)
+            if (roomy or titled) and len(texts) >= LISTED:
                 found |= {ln.start, *([paragraph[0].start] if below is texts[1] else [])}
         paragraph = []
     return frozenset(found)
 
 
+def _led(texts: list[str]) -> bool:
+    """Say whether a line leads up to a list: it ends with a colon, and each line below is short and has its number."""
+    below = texts[1:]
+    numbers = all(any(c.isdigit() for c in t) and len(t) <= NARROW for t in below)
+    return len(below) >= LISTED - 1 and texts[0].endswith(":") and numbers
+
+
 def _sentences(clean: str, span: tuple[int, int], depth: int, paragraph: int, kind: tuple[bool, bool]) -> list[Clause]:
     start, end = span
     cuts = [start]
-    for found in _ENDS.finditer(clean, start, end):
+    low = clean[start:end].lstrip()[:1].islower()
+    for found in (_LOW_ENDS if low else _ENDS).finditer(clean, start, end):
         before = clean[max(start, found.start() - 12) : found.start()].split()
         word = fold(before[-1]) if before else ""
         initial = len(word) == 1 and word.isalpha() and not (len(before) > 1 and before[-2][-1].isdigit())  # "1,92 m."
         numbered = not clean[cuts[-1] : found.start()].strip(" \t\n(0123456789")  # "2. His boat": a list's number
-        digit = clean[found.end() : found.end() + 1].isdigit()
-        if digit and (len(word) < LONG_WORD or not word.isalpha()):
+        behind = clean[found.end() : found.end() + 1]
+        if (behind.isdigit() or behind.islower()) and (len(word) < LONG_WORD or not word.isalpha()):
             continue  # "ca. 3", "nr. 12": no sentence ends here
+        if behind.isdigit() and word.endswith(("nr", "num")):
+            continue  # "casconr. 12"
         if not numbered and (clean[found.start()] != "." or not (word in _SHORT or initial)):
             cuts.append(found.end())
     cuts.append(end)
@@ -244,6 +234,11 @@ def _share(clauses: list[Clause], marks: list[Mark], found: list[Found]) -> None
                 stack[-1].found.append(item)
 
 
+def _asks(clean: str, clause: Clause) -> bool:
+    """Say whether it is a quoted question without numbers: whoever quotes it answers it."""
+    return clause.quoted and not clause.found and clean[clause.start : clause.end].rstrip().endswith("?")
+
+
 def _connect(clean: str, clauses: list[Clause]) -> None:
     """Give each clause the topics of those before it in its paragraph, and the quoted question it answers."""
     numbered = {
@@ -259,7 +254,7 @@ def _connect(clean: str, clauses: list[Clause]) -> None:
         if not clause.shaped:
             clause.topic = tuple(m.concept for c in reversed(before) for m in reversed(c.marks))
         before.append(clause)
-        if clause.foreign:
+        if clause.foreign or _asks(clean, clause):
             asked = (
                 (asked if fresh else frozenset()) | clause.concepts
                 if "?" in clean[clause.start : clause.end]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
@@ -10,6 +11,8 @@ from itertools import product
 from service.core.reading.lexis import Numbers, Word, fold, parts_of
 from service.core.units import UNITS, Found, Quantity, Unit
 
+_WHOLE = re.compile(r"(?<![\w.,/])(\d{1,3})[ \n]$")
+WHOLE = 6
 SHORT = frozenset({"cm", "mm", "kg"})
 LEAST_LETTERS = 3
 TEN, TWENTY, HUNDRED = 10, 20, 100
@@ -119,12 +122,19 @@ class Speller:
         unit = _unit(words[read.end])
         if unit is None or not _joined(text, words, at, read.end):
             return None
-        value, end = read.value * unit.factor, read.end + 1
+        whole = self._before_half(text, words, at) if read.value == HALF else None
+        value, end = (read.value + (float(whole[1]) if whole else 0.0)) * unit.factor, read.end + 1
         more = self._rest(text, words, end, unit)
         value, end = (value + more.value, more.end) if more else (value, end)
-        start, stop = words[at].start, words[end - 1].end
+        start, stop = whole.start() if whole else words[at].start, words[end - 1].end
         quantity = Quantity(round(value, 6), unit.dimension, unit.symbol, text[start:stop], unit.note)
         return Found(start, stop, quantity, unit.dimension), end
+
+    def _before_half(self, text: str, words: list[Word], at: int) -> re.Match[str] | None:
+        """Return the whole number in figures that a half goes with: "6 and half tons", "6 y media"."""
+        if not at or words[at - 1].fold != self._and:
+            return None
+        return _WHOLE.search(text, max(0, words[at - 1].start - WHOLE), words[at - 1].start)
 
     def _rest(self, text: str, words: list[Word], end: int, unit: Unit) -> _Read | None:
         """Return what follows the unit: "and a half", "twenty" behind a metre."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from bisect import bisect_left
 
 from service.core.reading.claims import Claim, Notes
@@ -31,6 +32,12 @@ METHODS = {
     "M_GUESS": "guess",
     "M_PHOTO": "photo",
 }
+_ON = re.compile(
+    r"\b(?:on|onto|from|off|am|an dem|vom|sur|aan|op|utanp\u00e5|p\u00e5|av|en el|del|en la|allo|sullo|alla|sulla)"
+    r"(?:[ \n](?:the|my|our|le|de|het|selve|sj\u00e4lva))?[ \n]$",
+    re.IGNORECASE,
+)
+ON = 24
 FAR = 70
 CLOSE = 40
 UPRIGHT_DEG = 6.0
@@ -63,7 +70,7 @@ def read_words(sheet: Sheet, notes: Notes) -> None:
         if "OTHER_BOAT" in clause.concepts:
             continue
         _stern(clause, notes)
-        _rudder(clause, notes)
+        _rudder(sheet.clean, clause, notes)
         _material(sheet.clean, clause, notes)
         _preference(clause, notes)
         _waterline(clause, notes)
@@ -109,18 +116,36 @@ def _of_rudder(clause: Clause, at: int) -> bool:
     return "RUDDER" in before and "TRANSOM" not in before
 
 
-def _rudder(clause: Clause, notes: Notes) -> None:
+def _rudder(clean: str, clause: Clause, notes: Notes) -> None:
     concepts, topic = clause.concepts, frozenset(clause.topic[:3])
     about = "RUDDER" in concepts or "RUDDER" in topic
     if "HUNG_OUT" in concepts and (about or "STICK_OUT" in concepts):
         mark = next(m for m in clause.marks if m.concept == "HUNG_OUT")
+        inboard = "HUNG_IN" in concepts and not {"TRANSOM", "POST"} & concepts and "STICK_OUT" not in concepts
         if not denied(clause, mark.start):
-            _claim(notes, clause, "main_rudder.hung", "transom", "HUNG_OUT")
+            _claim(notes, clause, "main_rudder.hung", "inboard" if inboard else "transom", "HUNG_OUT")
     elif "HUNG_IN" in concepts or ("UNDER" in concepts and about):
         _claim(notes, clause, "main_rudder.hung", "inboard", "HUNG_IN" if "HUNG_IN" in concepts else "UNDER")
+    elif (stern := _on_stern(clean, clause)) is not None:
+        notes.claims.append(Claim("main_rudder.hung", "transom", stern.start, stern.end, clause.depth, 0.75))
     first = clause.marks[0] if clause.marks else None
     if first and first.concept == "YES" and {"RUDDER", "HUNG_OUT"} & clause.question and "HUNG_OUT" in clause.question:
         _claim(notes, clause, "main_rudder.hung", "transom", "YES", 0.7)
+
+
+def _on_stern(clean: str, clause: Clause) -> Mark | None:
+    """Return the transom that the rudder of the clause is said to be on, with no other thing and no number between."""
+    named: Mark | None = None
+    for mark in clause.marks:
+        if mark.concept == "RUDDER":
+            named = named or mark
+        elif is_obstacle(mark.concept) or mark.concept in ("AFT", "FORWARD", "NOT", "STOCK", "TRAILING"):
+            named = None
+        elif mark.concept in ("TRANSOM", "POST") and named is not None and mark.start > named.end:
+            counted = any(named.end <= f.start < mark.start for f in clause.found)
+            if not counted and _ON.search(clean, max(named.end, mark.start - ON), mark.start):
+                return mark
+    return None
 
 
 def _material(clean: str, clause: Clause, notes: Notes) -> None:
@@ -148,6 +173,8 @@ def _material(clean: str, clause: Clause, notes: Notes) -> None:
 def _alone(clean: str, clause: Clause, mark: Mark) -> bool:
     """Say whether commas stand on both sides: "1983, steel, 7.5 t"."""
     low, high = segment(clean, clause, mark)
+    low, closed = max(low, clean.rfind("(", low, mark.start) + 1), clean.find(")", mark.end, high)
+    high = closed if closed >= 0 else high
     return clean[low:high].strip(" .\n") == clean[mark.start : mark.end]
 
 
@@ -157,6 +184,8 @@ def _preference(clause: Clause, notes: Notes) -> None:
     gear = next((m for m in marks if m.concept == "GEAR"), None)
     if wish is None and gear is None:
         return
+    if wish is not None and wish.concept == "PREFER" and denied(clause, wish.start):
+        return  # "no preference for port or starboard"
     away: Mark | None = None
     for mark in marks:
         if is_obstacle(mark.concept):

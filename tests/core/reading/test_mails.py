@@ -1,9 +1,10 @@
-"""Seventy letters with what a careful reader takes from each; one hand wrote letters, truths and rules.
+"""Ninety-six letters with what a careful reader takes from each; one hand wrote letters, truths and rules.
 
 `tuned` was used while the rules were made. `apart` was scored unseen first (precision 0.983, recall 0.895) and then mended too,
 so neither is unseen any more. `later` came after: its first thirty were written before their writer looked at the rules and
-scored unseen (precision 0.971, recall 0.810; the rules were mended), then ten more (0.970, 0.891; mended again). A new letter
-is worth more than these.
+scored unseen (precision 0.971, recall 0.810; the rules were mended), then ten more (0.970, 0.891; mended again). `last` are
+sixteen harder ones (0.957, 0.792, five values invented). The rules were mended on its first eight alone; the other eight then
+still scored 0.953 and 0.783, and were mended too. A new letter is worth more than these.
 """
 
 from __future__ import annotations
@@ -12,10 +13,12 @@ import pytest
 
 from tests.core.reading.scoring import HERE, score
 
+LETTERS = {"tuned": 20, "apart": 20, "later": 40, "last": 16}
 
-@pytest.mark.parametrize("half", ["tuned", "apart", "later"])
-def test_what_is_stated_is_right_and_most_is_read(half: str) -> None:
-    got = score(HERE / half)
-    assert sum(1 for _ in (HERE / half).glob("*.eml")) == (40 if half == "later" else 20)
+
+@pytest.mark.parametrize("part", LETTERS)
+def test_what_is_stated_is_right_and_most_is_read(part: str) -> None:
+    got = score(HERE / part)
+    assert sum(1 for _ in (HERE / part).glob("*.eml")) == LETTERS[part]
     assert got.precision >= 0.97, got.faults
     assert got.recall >= 0.90, got.faults

@@ -77,7 +77,8 @@ VOCABULARY = Vocabulary(
         "udvendigt|spejlhængt",
         "HUNG_IN": "spaderor|balanceret spaderor|balanceror|fritbærende|balanceret ror|halvbalanceret|bag kølen|på skæg|"
         "skæg ror|på skeg|skegror|fritbærende ror|finneror",
-        "UNDER": "fritbærende|skæg|under båden|under skroget|skeg|under hækken|ophængt under|indenbords|under agterenden|"
+        "UNDER": "på kølen|"
+        "fritbærende|skæg|under båden|under skroget|skeg|under hækken|ophængt under|indenbords|under agterenden|"
         "under bunden",
         "TRAILING": "bagkant|bagkanten|agterkant|rorets bagkant|bageste kant|bagkanten af roret|bagkant ror|bagerste kant|"
         "bagkant af ror|agterkanten",
@@ -92,7 +93,8 @@ VOCABULARY = Vocabulary(
         "WOOD": "træ|mahogni|træbåd|i træ|af træ|eg|lærk|mahogni på eg|kravelbygget|klinkbygget|krydsfiner|fyr",
         "ALU": "aluminium|alu|aluminiumsskrog|i aluminium",
         "STEEL": "stål|stålbåd|i stål|stålskrog|af stål",
-        "O_LADDER": "badestige|stige|stigen|badelejder|lejder|badestigen|stiger|badetrin stige|badelejderen|badetrinsstige|"
+        "O_LADDER": "hækstige|"
+        "badestige|stige|stigen|badelejder|lejder|badestigen|stiger|badetrin stige|badelejderen|badetrinsstige|"
         "teleskopstige",
         "O_PLATFORM": "badeplatform|platform|platformen|badeplatformen|platforme|badebro|hækplatform",
         "O_DAVITS": "davider|davit|daviderne|davids|jolledavider",
@@ -113,10 +115,12 @@ VOCABULARY = Vocabulary(
         "fældbar|der klappes op|klappe ned|vipbar|sammenklapelig",
         "FIXED": "fast|fastmontert|svejset|faste|fastboltet|boltet|fastskruet|stiv|fastmonteret|fastsvejset|påboltet|"
         "skruet",
-        "REMOVE": "demonterbar|kan tages af|kan fjernes|tages af|fjernes|afmonteres|kan afmonteres|aftagelig|"
+        "REMOVE": "tages af ved behov|bliver afmonteret|"
+        "demonterbar|kan tages af|kan fjernes|tages af|fjernes|afmonteres|kan afmonteres|aftagelig|"
         "kan demonteres|demonteres|kan flyttes|kan skrues af|tage af|kan tages væk|fjerne|kan godt fjernes|"
         "kan tages ned|må gerne fjernes|tages væk",
-        "KEEP": "vil vi ikke fjerne|vil vi ikke af med|"
+        "KEEP": "fortsætte med at bruge|stadig bruge|stadig kunne bruge|"
+        "vil vi ikke fjerne|vil vi ikke af med|"
         "skal vi beholde|beholde|skal blive|skal blive siddende|skal beholdes|vil beholde|vil vi beholde|"
         "skal være der|kan ikke fjernes|skal forblive|ønsker at beholde|vil gerne beholde|blive siddende|"
         "må ikke fjernes|skal bevares|bevares|bliver siddende|kan ikke tages af|kan ikke afmonteres",
@@ -186,10 +190,13 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|lige ved vandet|"
         "på vandlinjen",
         "OOPS": "nej|fejl|undskyld|jeg mener|beklager|rettelse|eller rettere|sorry|vent|rettere sagt|forkert",
-        "GONE": "er fjernet|er væk|er taget af|har vi taget af|har vi fjernet|har jeg fjernet|tog vi af|"
+        "GONE": "i kistebænken|i stuverummet|i en stuverum|stuvet|stuves|opbevares|ligger i en|står hjemme|"
+        "ligger hjemme|"
+        "er fjernet|er væk|er taget af|har vi taget af|har vi fjernet|har jeg fjernet|tog vi af|"
         "er afmonteret|er der ikke mere",
         "ENDS": "slutter|ender",
         "BESIDE": "ved siden af|nær|tæt på|lige ved|ved",
         "BEGIN": "begynder|starter",
+        "EXCEPT": "undtagen|bortset fra|udover|kun",
     },
 )

@@ -56,7 +56,7 @@ VOCABULARY = Vocabulary(
         "LOA": "lüa|länge über alles|rumpflänge|bootslänge|gesamtlänge|l ü a|länge ü a|länge",
         "LWL": "lwl|länge wasserlinie|wasserlinienlänge|l wl|länge in der wasserlinie|lwl länge",
         "BEAM": "größte breite|bootsbreite|büa|breite über alles|b ü a|max breite|maximale breite|breite ü a|bmax",
-        "DRAFT": "tiefgang|tiefgang von|tiefgangs|geht",
+        "DRAFT": "tg|tiefg|tiefgang|tiefgang von|tiefgangs|geht",
         "DISPLACEMENT": "verdrängung|gewicht|wiegt|deplacement|verdrängt|wiegen|schwer|schweres|segelfertig|gesamtgewicht|"
         "bootsgewicht|eigengewicht|verdraengung|wasserverdrängung|kran|gewogen",
         "BALLAST": "ballast|motor|beiboot|kiel|ballastanteil|bleikiel|dingi|dinghy|maschine|beiboots|tanks|anker|crew",
@@ -76,7 +76,9 @@ VOCABULARY = Vocabulary(
         "yachtheck negativ|invertiert",
         "COUNTER": "positives heck|überhängendes heck|yachtheck|positiv|positiver|positiven|positiver spiegel|überhang|"
         "positive neigung|klassischer überhang|überhängender",
-        "SCOOP": "badestufe im heck|heckstufe|badestufe|heckbadestufe|integrierte badestufe|eingeformte badestufe|"
+        "SCOOP": "eingeformte* badeplattform|integrierte* badeplattform|angeformte* badeplattform|"
+        "eingeformte* badestufe|integrierte* badestufe|eingelassene* badeplattform|"
+        "badestufe im heck|heckstufe|badestufe|heckbadestufe|integrierte badestufe|eingeformte badestufe|"
         "angeformte badestufe|integrierter badeplattform|badetreppe",
         "OPEN": "offenes heck|offenem heck|offener spiegel|heck ist offen|offene heck|offenes cockpit|hinten offen|"
         "heckklappe|klappheck|offenen heck|abklappbarer spiegel|klappbarer spiegel|klappspiegel|spiegel offen|"
@@ -93,7 +95,8 @@ VOCABULARY = Vocabulary(
         "sitzt am spiegel",
         "HUNG_IN": "spatenruder|freistehendes ruder|balanceruder|spatenruders|skegruder|halbskeg|teilbalanciert|"
         "skeg geführt|kielruder|untergebaut|freistehend|vorgebalanciert|am skeg|hinter dem kiel",
-        "UNDER": "hängt unter dem rumpf|skeg|unter dem rumpf|unter dem boot|am skeg|hinter skeg|unter dem heck|"
+        "UNDER": "am kiel|am langkiel|"
+        "hängt unter dem rumpf|skeg|unter dem rumpf|unter dem boot|am skeg|hinter skeg|unter dem heck|"
         "unterm rumpf|unterm schiff|unter der yacht|unterm boot|unter dem schiff",
         "TRAILING": "hinterkante|achterkante|abströmkante|hintere kante|hinterer rand|ruderhinterkante|hinterkante ruder|"
         "hinterkante des ruders|hinterkante vom ruder|ruderblatthinterkante|austrittskante|achtere kante|"
@@ -109,7 +112,8 @@ VOCABULARY = Vocabulary(
         "vollaminat|einschalig|massive|massivem",
         "CORED": "sandwich|balsa|schaumkern|sandwichbauweise|sandwichlaminat|balsakern|balsasandwich|schaumsandwich|"
         "mit kern|schaum|sandwichkern",
-        "WOOD": "holz|holzboot|mahagoni|mahagonirumpf|holzrumpf|aus holz|eiche|lärche|karweel|sperrholz|formverleimt|"
+        "WOOD": "holz epoxid|sperrholz epoxid|"
+        "holz|holzboot|mahagoni|mahagonirumpf|holzrumpf|aus holz|eiche|lärche|karweel|sperrholz|formverleimt|"
         "leistenbau|lärche auf eiche|hölzern|holzyacht|klinker|teakholz",
         "ALU": "aluminium|alu|aluminiumrumpf|alurumpf|aus aluminium|aluminiumyacht|aluyacht|alubau",
         "STEEL": "stahl|stahlrumpf|stahlboot|stahlbau|stahlyacht|aus stahl|stahlkutter|stahlketsch|stahlschiff|"
@@ -131,18 +135,23 @@ VOCABULARY = Vocabulary(
         "O_MAST": "radarmast|windgenerator|windrad|windgeneratormast|radarträger|antennenmast|gerätemast|windgenerators",
         "O_STAFF": "flaggenstock|flaggenmast|flaggstock",
         "O_PASSERELLE": "gangway|passerelle|gangways|laufplanke|stelling",
-        "FOLD": "klappbar|klappbare|klappbaren|klappt|hochklappbar|abklappbar|klappbarer|klappbares|klappleiter|"
+        "FOLD": "zum klappen|zum hochklappen|zum wegklappen|zum umklappen|zum einklappen|klappen wir|"
+        "geklappt wird|wegklappbare|"
+        "klappbar|klappbare|klappbaren|klappt|hochklappbar|abklappbar|klappbarer|klappbares|klappleiter|"
         "hochgeklappt|hochklappbare|wegklappbar|umklappbar|einklappbar|lässt sich klappen|lässt sich hochklappen|"
         "wird hochgeklappt|kann hochgeklappt werden|abklappbare|faltbar",
         "FIXED": "fest|feste|fest montiert|verschraubt|angeschweißt|geschweißt|festen|fester|festes|starr|starre|"
         "fest verschraubt|fest angebaut|angebolzt|nicht klappbar|fest eingebaut|festmontiert|verschweißt",
-        "REMOVE": "notfalls auch weg|könnte weg|abnehmbar|kann weg|demontierbar|entfernt werden|abgebaut werden|abbauen|"
+        "REMOVE": "wird demontiert|werden demontiert|wird abgebaut|werden abgebaut|bauen wir ab|baue ich ab|"
+        "notfalls auch weg|könnte weg|abnehmbar|kann weg|demontierbar|entfernt werden|abgebaut werden|abbauen|"
         "abbaubar|abnehmen|kann ab|kann entfernt werden|könnte entfernt werden|könnte ab|kann abgenommen werden|"
         "lässt sich abnehmen|lässt sich entfernen|abschraubbar|kann demontiert werden|entfallen|kann entfallen|"
         "würde ich abbauen|kann weggenommen werden|dürfte weg|darf weg|könnte abgebaut werden|darf ab|können weg|"
         "können ab|können abgebaut werden|weg kann|ab kann|weg könnte|wegfallen kann|abgenommen werden kann|"
         "abgebaut werden kann|entfernt werden kann|demontiert werden kann",
-        "KEEP": "nicht abbauen|nicht entfernen|nicht hergeben|"
+        "KEEP": "weiter benutzen|weiterhin benutzen|weiter nutzen|weiterhin nutzen|weiter benutzbar|"
+        "weiter nutzbar|benutzbar bleiben|nutzbar bleiben|"
+        "nicht abbauen|nicht entfernen|nicht hergeben|"
         "bleiben soll|bleiben muss|soll dranbleiben|muss bleiben|soll bleiben|bleibt|behalten|muss dranbleiben|"
         "müssen bleiben|bleiben müssen|sollen bleiben|muss erhalten bleiben|nicht demontierbar|kann nicht weg|"
         "darf nicht weg|wollen wir behalten|möchten wir behalten|möchte ich behalten|will ich behalten|"
@@ -166,9 +175,11 @@ VOCABULARY = Vocabulary(
         "unter wasser|unter der wasserlinie|unterhalb|unterhalb der wasserlinie|im wasser|unter cwl|"
         "unterm wasser|getaucht|taucht|darunter",
         "OURS": "unser|unsere|unseres|wir haben|meine|mein|bei uns|unserer|unserem|mein boot|unser boot|bei mir",
-        "YEAR": "baujahr|bj|gebaut|aus|von|baujahr von|gebaut in|vom baujahr|erbaut|erstwasserung|vom stapel|jahrgang|"
+        "YEAR": "bjh|baujhr|"
+        "baujahr|bj|gebaut|aus|von|baujahr von|gebaut in|vom baujahr|erbaut|erstwasserung|vom stapel|jahrgang|"
         "stapellauf|im jahr",
-        "HULL_NUMBER": "baunummer|rumpfnummer|bau nr|bau nummer|baunr|rumpf nr|schiffsnummer|rumpfnr",
+        "HULL_NUMBER": "kasko nr|kasko nummer|kaskonummer|"
+        "baunummer|rumpfnummer|bau nr|bau nummer|baunr|rumpf nr|schiffsnummer|rumpfnr",
         "BUILDER": "werft|hersteller|erbauer|bootsbauer|gebaut von|bauwerft",
         "MODEL": "typ|modell|boot|bootstyp|yacht|bootsmodell|yachttyp|vom typ|schiffstyp|bootsmarke|schiff",
         "M_TAPE": "bandmaß|maßband|zollstock|meterstab|gliedermaßstab|rollmaß|metermaß|maßstab|messband",
@@ -187,7 +198,8 @@ VOCABULARY = Vocabulary(
         "neue windfahne|verschleißteile|versand",
         "THANKS": "vielen dank|danke|herzlichen dank|besten dank|danke schön|dankeschön|angekommen|zufrieden|begeistert|"
         "bedanken",
-        "SIGN_OFF": "mit freundlichen grüßen|mit freundlichem gruß|freundliche grüße|viele grüße|grüße|gruß|mfg|"
+        "SIGN_OFF": "lieben gruß|herzlich|gruss|viele gruesse|ahoi und|mit sportlichem gruß|"
+        "mit freundlichen grüßen|mit freundlichem gruß|freundliche grüße|viele grüße|grüße|gruß|mfg|"
         "herzliche grüße|mit besten grüßen|beste grüße|schöne grüße|danke|mit freundlichen|liebe grüße|lg|vg|"
         "es grüßt|hochachtungsvoll|freundlichst|mit besten|handbreit|mit seglergruß|mit herzlichen grüßen|"
         "mit seglerischen grüßen|danke im voraus|besten gruß|schönen gruß|servus|vielen dank im voraus",
@@ -230,12 +242,15 @@ VOCABULARY = Vocabulary(
         "an der wasserlinie|berührt das wasser|in höhe der wasserlinie",
         "OOPS": "nein|quatsch|falsch|pardon|moment|halt|sorry|verzeihung|entschuldigung|äh|besser gesagt|vielmehr|"
         "korrigiere|korrektur|ich meine|unsinn|stimmt nicht",
-        "GONE": "hab ich abgebaut|abmontiert|hab ich abmontiert|habe ich abmontiert|haben wir abmontiert|"
+        "GONE": "in der backskiste|liegt in der|verstaut|wird verstaut|gestaut|fährt in der|steht im keller|"
+        "liegt zu hause|unter deck|"
+        "hab ich abgebaut|abmontiert|hab ich abmontiert|habe ich abmontiert|haben wir abmontiert|"
         "abgeschraubt|"
         "ist weg|sind weg|habe ich abgebaut|haben wir abgebaut|wurde entfernt|abgebaut worden|ist ab|"
         "habe ich entfernt|haben wir entfernt|wurde abgebaut",
         "ENDS": "endet|hört auf|enden",
         "BESIDE": "neben dem|neben der|beim|am|bei dem|durch den|in der nähe des|nahe beim|knapp über dem",
         "BEGIN": "beginnt|fängt an",
+        "EXCEPT": "außer|bis auf|abgesehen von|nur",
     },
 )

@@ -83,17 +83,22 @@ VOCABULARY = Vocabulary(
         "AFT": "aft|further aft|farther aft|behind|astern|abaft|past|backwards|aft of|backward|more behind|"
         "toward the stern|to the rear|further back|farther back|more to the rear|aftwards|more aft|rearward|"
         "rearwards|outward|sternward|sternwards|outwards|proud of|beyond|clear of",
-        "PLUMB": "plumb|bolt upright|dead upright|upright|vertical|perpendicular|dead plumb|near vertical|nearly plumb|"
+        "PLUMB": "strait up|strait up and down|strait up n down|straight up n down|straight up & down|vertcal|"
+        "verticle|dead vertical|"
+        "plumb|bolt upright|dead upright|upright|vertical|perpendicular|dead plumb|near vertical|nearly plumb|"
         "straight up and down|straight up|plumb vertical",
         "REVERSE": "reverse|reversed|reverse transom|retrousse|negative rake|sugar scoop stern|reverse raked|"
         "reverse sloping|negative|negative transom|reverse sheer stern|negatively raked|inverted transom|inverted",
         "COUNTER": "counter|counter stern|conventional rake|traditional rake|raked aft|rakes aft|leans aft|overhanging|"
         "positive rake|normal rake|rakes backwards|classic counter|conventional transom|traditional transom|"
         "positive",
-        "SCOOP": "sugar scoop|scoop|swim step|scoop stern|scooped|sugarscoop|moulded in swim step|moulded swim step|"
+        "SCOOP": "integral swim platform|moulded in swim platform|molded swim platform|moulded swim platform|"
+        "built in swim platform|integrated swim platform|molded in swim platform|"
+        "sugar scoop|scoop|swim step|scoop stern|scooped|sugarscoop|moulded in swim step|moulded swim step|"
         "moulded bathing step|step moulded into|steps moulded into|walk down steps|integral swim step|"
         "moulded in steps|stepped transom",
-        "OPEN": "open transom|open stern|stern is open|transom is open|drop down transom|walk through transom|"
+        "OPEN": "open at the stern|stern open|transom open|"
+        "open transom|open stern|stern is open|transom is open|drop down transom|walk through transom|"
         "open transomed|open aft|drop transom|drops down to form|fold down transom|folding transom|"
         "drop down stern|no transom|panel that drops|no transom at all|open at the back|wide open stern|"
         "hinged transom|transom that drops|transom door",
@@ -116,7 +121,9 @@ VOCABULARY = Vocabulary(
         "HUNG_IN": "spade|spade rudder|skeg hung|inboard rudder|keel hung|balanced rudder|skeg hung rudder|semi balanced|"
         "semi balanced rudder|spade type|keel hung rudder|skeg rudder|half skeg|skeg mounted|full skeg|"
         "partial skeg|behind the keel",
-        "UNDER": "inboard|skeg|under the boat|under the hull|underneath the boat|below the hull|under the water|"
+        "UNDER": "beneath the counter|below the counter|on the keel|on its keel|hung on the keel|well under|"
+        "beneath the boat|underneath the hull|"
+        "inboard|skeg|under the boat|under the hull|underneath the boat|below the hull|under the water|"
         "beneath the hull|under the counter|under the cockpit|under the stern|on a skeg|under her",
         "TRAILING": "trailing edge|back edge|after edge|aft edge|aftmost edge|aftermost edge|back edge of the rudder|"
         "rear edge|back border|after end|aft end|aft border|aftermost part|aftmost part|aftmost point|"
@@ -148,7 +155,8 @@ VOCABULARY = Vocabulary(
         "O_LADDER": "ladder|boarding ladder|swim ladder|bathing ladder|stern ladder|swimming ladder|ladders|"
         "stern boarding ladder|transom ladder|telescopic ladder|bathing steps ladder|ladder for swimming|"
         "steps to the water",
-        "O_PLATFORM": "platform|bathing platform|swim platform|swimming platform|platform for bath|platforms|swimming deck|"
+        "O_PLATFORM": "duckboard|duck board|duckboards|bathing board|swim grid|swimgrid|"
+        "platform|bathing platform|swim platform|swimming platform|platform for bath|platforms|swimming deck|"
         "bathing deck|teak platform|swimplatform|diving platform",
         "O_DAVITS": "davits|davit|dinghy davits|dingy davits|dinghy crane|pair of davits",
         "O_OUTBOARD": "support for the motor|motor support|support of motor|engine bracket|motor mount|"
@@ -188,7 +196,9 @@ VOCABULARY = Vocabulary(
         "happy to remove|can take it off|can be dismounted|easily removed|would be removed|will come off|"
         "is coming off|can be shifted|could be shifted|may be removed|unbolts|lifts off|lift off|"
         "can be demounted|could be taken off|willing to remove|could lose",
-        "KEEP": "do not want to remove|don't want to remove|don't want to lose|do not want to lose|"
+        "KEEP": "must to stay|it should stay|want to go on using|still use it|keep using|be able to use|"
+        "dont want to lose|wouldn't want to lose|would hate to lose|"
+        "do not want to remove|don't want to remove|don't want to lose|do not want to lose|"
         "not want to take off|"
         "those stay|these stay|they stay|those must stay|they must stay|"
         "keep them|has to stay|have to stay|stays|must stay|keep|keep it|keep that|has to stay|must remain|"
@@ -276,7 +286,8 @@ VOCABULARY = Vocabulary(
         "THANKS": "thank you|thanks|many thanks|arrived safely|just wanted to say|very happy|great service|works a treat|"
         "thank you so much|thanks again|big thank you|grateful|delighted|arrived|received|"
         "all the best to the team",
-        "SIGN_OFF": "regards|kind regards|best regards|best|best wishes|cheers|yours|yours faithfully|yours sincerely|thanks|"
+        "SIGN_OFF": "thx|thnx|tnx|ta muchly|all best|cheerio|thanks a lot|thanks so much|"
+        "regards|kind regards|best regards|best|best wishes|cheers|yours|yours faithfully|yours sincerely|thanks|"
         "thanks in advance|many thanks|thank you|with respect|ta|sincerely|fair winds|all the best|"
         "with kind regards|greetings|with best regards|with kindest regards|warm regards|warmest regards|"
         "best wishes from|yours truly|respectfully|kindest regards|many thanks in advance|thanks and regards|"
@@ -303,11 +314,14 @@ VOCABULARY = Vocabulary(
         "right on the water|flush with the water|touching the water|meets the water|in line with the water",
         "OOPS": "no|no wait|wait|sorry|rather|or rather|i mean|pardon|correction|scratch that|scrap that|make that|"
         "make it|oops|excuse me|nonsense|my mistake|that is wrong",
-        "GONE": "has gone|have gone|is gone|are gone|took it off|took them off|taken off|was removed|were removed|"
+        "GONE": "lives in|lives below|stowed|is stowed|kept in|kept below|is kept|stored in|in a locker|"
+        "in the locker|in the lazarette|in the cockpit locker|stays at home|stays ashore|kept ashore|"
+        "has gone|have gone|is gone|are gone|took it off|took them off|taken off|was removed|were removed|"
         "have removed|has been removed|removed it|sold it|we removed|i removed|no longer there|"
         "not there any more",
         "ENDS": "ends|stops|finishes|stops short",
         "BESIDE": "next to|beside|near|near to|close to|at|by|through|just above|just below|hole for|where",
         "BEGIN": "starts|begins|starting|beginning",
+        "EXCEPT": "except|exept|except for|apart from|other than|besides|only|but for",
     },
 )

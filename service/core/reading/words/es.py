@@ -66,7 +66,8 @@ VOCABULARY = Vocabulary(
         "inclinación negativa|invertidos|popa lanzada negativa",
         "COUNTER": "popa de bovedilla|espejo clásico|clásico|clásica|positivo|positiva|popa lanzada|popa clásica|"
         "espejo positivo",
-        "SCOOP": "popa con escalón|escalón moldeado|escalón integrado|escalones moldeados|popa escalonada|"
+        "SCOOP": "plataforma de baño integrada|"
+        "popa con escalón|escalón moldeado|escalón integrado|escalones moldeados|popa escalonada|"
         "popa con escalones|con escalón|plataforma integrada|escalón en la popa|popa de faldón|faldón",
         "OPEN": "popa abierta|espejo abierto|popa está abierta|abierta|abierto|espejo abatible|popa totalmente abierta|"
         "sin espejo|panel abatible|popa abatible|espejo que se abate",
@@ -82,7 +83,8 @@ VOCABULARY = Vocabulary(
         "va en el espejo|sujeto al espejo",
         "HUNG_IN": "timón colgante|timón compensado|timón suspendido|suspendido|de pala|timón de pala|compensado|"
         "semicompensado|bajo el casco|colgante|con talón|tras la quilla",
-        "UNDER": "bajo el casco|con skeg|skeg|debajo del casco|bajo el barco|debajo del barco|sobre skeg|en skeg|"
+        "UNDER": "en la quilla|"
+        "bajo el casco|con skeg|skeg|debajo del casco|bajo el barco|debajo del barco|sobre skeg|en skeg|"
         "por debajo del casco|bajo la popa",
         "TRAILING": "borde de salida|canto posterior|borde de popa|canto de popa|borde posterior|borde de salida del timón|"
         "borde trasero|canto de salida|parte más a popa",
@@ -94,7 +96,7 @@ VOCABULARY = Vocabulary(
         "macizo|fibra maciza|laminado macizo|maciza|sólido|sólida|laminado sólido|monolítico|poliéster macizo|"
         "fibra sólida|sin núcleo|laminado simple",
         "CORED": "sándwich|balsa|sándwich de balsa|espuma|núcleo|con núcleo|sándwich de espuma",
-        "WOOD": "madera|de madera|contrachapado|caoba|roble|iroko|teca|tablazón",
+        "WOOD": "madera epoxi|madera|de madera|contrachapado|caoba|roble|iroko|teca|tablazón",
         "ALU": "aluminio|de aluminio",
         "STEEL": "acero|de acero|chapa de acero",
         "O_LADDER": "escalera|escalera de baño|escalerilla|escala|escalera plegable|escalera fija|escaleras|escala de baño",
@@ -110,14 +112,17 @@ VOCABULARY = Vocabulary(
         "O_PANELS": "placas solares|paneles solares|panel solar|placa solar|paneles",
         "O_MAST": "aerogenerador|palo de radar|palo del aerogenerador|generador eólico|mástil de radar",
         "O_PASSERELLE": "pasarela|la pasarela|pasarelas",
-        "FOLD": "plegable|abatible|plegables|abatibles|se abate|se pliega|plegado|rebatible|que se abate|que se pliega|"
+        "FOLD": "que se levanta|para plegar|"
+        "plegable|abatible|plegables|abatibles|se abate|se pliega|plegado|rebatible|que se abate|que se pliega|"
         "basculante|se levanta|retráctil|se recoge|escalera plegable",
         "FIXED": "fija|fijo|soldado|fijas|fijos|atornillada|atornillado|soldada|rígida|rígido|remachada|firme|"
         "escalera fija|plataforma fija",
-        "REMOVE": "desmontable|se puede quitar|quitar|desmontables|puede quitarse|se puede desmontar|se pueden quitar|"
+        "REMOVE": "se desmontará|se desmontarán|se quitará|se quitarán|"
+        "desmontable|se puede quitar|quitar|desmontables|puede quitarse|se puede desmontar|se pueden quitar|"
         "podemos quitar|puedo quitar|desmontar|removible|se podría quitar|puede desmontarse|se pueden desmontar|"
         "quitarla|quitarlo|se puede retirar|retirar|podría ir fuera",
-        "KEEP": "no queremos quitar|no quiero quitar|no queremos perder|no se quitan|"
+        "KEEP": "seguir usando|seguir utilizando|seguir usándola|"
+        "no queremos quitar|no quiero quitar|no queremos perder|no se quitan|"
         "debe quedarse|se queda|conservar|tienen que quedarse|tiene que quedarse|deben quedarse|"
         "queremos conservar|quiero conservar|mantener|conservarla|conservarlo|ha de quedarse|tiene que seguir|"
         "debe seguir|no se puede quitar|no se puede desmontar|queremos mantener|quiero mantener|imprescindible|"
@@ -191,10 +196,13 @@ VOCABULARY = Vocabulary(
         "a flor de agua|justo en la flotación|a nivel del agua",
         "OOPS": "perdón|no|mejor dicho|digo|quiero decir|corrijo|perdone|perdonen|me equivoco|disculpe|rectifico|"
         "o mejor",
-        "GONE": "ya la saqué|la saqué|lo saqué|la quité|lo quité|ya no está|ya no hay|la hemos quitado|"
+        "GONE": "en el cofre|en un cofre|guardamos|guardo en|va guardado|va guardada|guardado en|guardada en|"
+        "estibado|estibada|se queda en tierra|"
+        "ya la saqué|la saqué|lo saqué|la quité|lo quité|ya no está|ya no hay|la hemos quitado|"
         "lo hemos quitado|fue retirada|la sacamos|la quitamos|los quitamos",
         "ENDS": "termina|acaba",
         "BESIDE": "junto al|junto a|al lado del|al lado de la|cerca del|cerca de la",
         "BEGIN": "empieza|comienza|a partir de",
+        "EXCEPT": "salvo|excepto|aparte de|menos|solo|sólo|únicamente",
     },
 )

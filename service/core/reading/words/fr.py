@@ -51,7 +51,7 @@ VOCABULARY = Vocabulary(
         "longueur totale de",
         "LWL": "longueur à la flottaison|longueur flottaison|lwl|lflot|flottaison longueur",
         "BEAM": "bau|maître bau|largeur maxi|largeur du bateau|largeur hors tout|bau maximum|bau maxi|largeur max",
-        "DRAFT": "tirant d'eau|te|calaison|tirant d'eau maxi|tirant",
+        "DRAFT": "t e|tirant d'eau|te|calaison|tirant d'eau maxi|tirant",
         "DISPLACEMENT": "déplacement|poids|pèse|déplace|masse|poids en charge|pèse environ|déplacement en charge|"
         "déplacement lège|tonnage|pesée|grue",
         "BALLAST": "lest|moteur|annexe|ballast|quille|moteur inboard|ancre|équipage",
@@ -68,7 +68,8 @@ VOCABULARY = Vocabulary(
         "tableau négatif|inclinaison négative|inversés",
         "COUNTER": "voûte|arrière à voûte|tableau classique|classique|voûte arrière|à voûte|arrière classique|élancé|"
         "positif|positive",
-        "SCOOP": "jupe|jupe arrière|à jupe|arrière à jupe|jupe moulée|avec jupe|marches moulées|jupe intégrée|"
+        "SCOOP": "plateforme intégrée|plateforme de bain intégrée|"
+        "jupe|jupe arrière|à jupe|arrière à jupe|jupe moulée|avec jupe|marches moulées|jupe intégrée|"
         "marche moulée dans la coque",
         "OPEN": "arrière ouvert|tableau ouvert|poupe ouverte|ouvert|tableau arrière ouvert|tableau basculant|"
         "arrière totalement ouvert|tableau qui bascule|sans tableau|tableau rabattable|tableau abattant|"
@@ -87,7 +88,8 @@ VOCABULARY = Vocabulary(
         "est sur le tableau|sur le tableau",
         "HUNG_IN": "semi suspendu|safran suspendu|suspendue|safran sur aileron|compensé|semi compensé|safran sous la coque|"
         "derrière la quille|sur skeg|safran sur skeg",
-        "UNDER": "suspendu|sur aileron|sous la coque|sous le bateau|sous la voûte|sur skeg|aileron|skeg|sous coque|"
+        "UNDER": "sur la quille|sur quille|"
+        "suspendu|sur aileron|sous la coque|sous le bateau|sous la voûte|sur skeg|aileron|skeg|sous coque|"
         "sous la carène|suspendus",
         "TRAILING": "bord de fuite|bord arrière|arête arrière|partie la plus arrière|bord de fuite du safran|bord postérieur|"
         "extrémité arrière",
@@ -100,7 +102,8 @@ VOCABULARY = Vocabulary(
         "monolithique|plein|stratifié plein|stratifié monolithique|pleine|polyester plein|stratifié massif|"
         "verre plein",
         "CORED": "sandwich|balsa|sandwich balsa|sandwich mousse|âme balsa|mousse|en sandwich|âme mousse",
-        "WOOD": "bois|contreplaqué|bois moulé|acajou|contre plaqué|bordé classique|coque bois|en bois|petites lattes|"
+        "WOOD": "cp époxy|cp|contreplaqué époxy|ctp|"
+        "bois|contreplaqué|bois moulé|acajou|contre plaqué|bordé classique|coque bois|en bois|petites lattes|"
         "strip planking|bois époxy|chêne",
         "ALU": "aluminium|alu|coque alu|coque aluminium|en alu|en aluminium",
         "STEEL": "acier|coque acier|en acier|tôle d'acier",
@@ -118,16 +121,19 @@ VOCABULARY = Vocabulary(
         "O_PANELS": "panneaux solaires|panneau solaire|panneaux|solaires|panneaux photovoltaïques|photovoltaïque|panneau",
         "O_MAST": "mât radar|éolienne|mât d'éolienne|mâtereau|mât arrière|perche radar",
         "O_PASSERELLE": "passerelle|passerelles|la passerelle",
-        "FOLD": "repliable|rabattable|pliante|relevable|basculante|repliables|pliable|se replie|qui se replie|"
+        "FOLD": "à replier|à rabattre|se rabattant|pivotante|"
+        "repliable|rabattable|pliante|relevable|basculante|repliables|pliable|se replie|qui se replie|"
         "rabattables|se rabat|se relève|relevables|qui bascule|articulée|escamotable|pliant|rétractable|"
         "basculant|se plie",
         "FIXED": "fixe|soudé|soudée|boulonnée|fixes|boulonné|rigide|vissée|non repliable|à poste|à demeure|soudées",
-        "REMOVE": "démontable|amovible|peut être enlevée|peut être démontée|peut être enlevé|démontables|amovibles|"
+        "REMOVE": "sera démonté|seront démontés|sera démontée|seront démontées|sera enlevé|sera enlevée|"
+        "démontable|amovible|peut être enlevée|peut être démontée|peut être enlevé|démontables|amovibles|"
         "peut être retirée|peut être retiré|peut se démonter|peut s'enlever|enlever|démonter|peut partir|"
         "qu'on peut enlever|on peut l'enlever|peut être supprimée|peut être supprimé|que je peux démonter|"
         "peut disparaître|peut être déposée|peut être déposé|peut être démonté|peuvent être démontés|"
         "peut être ôté",
-        "KEEP": "ne voulons pas enlever|ne veux pas enlever|ne souhaitons pas enlever|ne voulons pas démonter|"
+        "KEEP": "continuer à utiliser|continuer à s'en servir|reste utilisable|"
+        "ne voulons pas enlever|ne veux pas enlever|ne souhaitons pas enlever|ne voulons pas démonter|"
         "que je garde|je garde|doit rester|à garder|je la garde|je le garde|souhaitons garder|souhaite garder|"
         "à conserver|conserver|garder|doivent rester|indispensable|nous gardons|veux garder|voulons garder|"
         "doit être conservé|doit être conservée|reste en place|restera|on la garde|on le garde|je tiens à|"
@@ -148,9 +154,11 @@ VOCABULARY = Vocabulary(
         "en dessous de la flottaison|sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|"
         "en dessous",
         "OURS": "le nôtre|notre|mon|nous avons|chez nous|le mien|sur le mien|sur le nôtre|j'ai un|nous avons un",
-        "YEAR": "de|année|construit en|datant de|millésime|construit|construite en|lancé en|mis à l'eau en|mise à l'eau|"
+        "YEAR": "an|"
+        "de|année|construit en|datant de|millésime|construit|construite en|lancé en|mis à l'eau en|mise à l'eau|"
         "année de construction|de l'année|sorti en|daté de",
-        "HULL_NUMBER": "numéro de coque|coque numéro|n de coque|numéro de la coque|coque n|no de coque",
+        "HULL_NUMBER": "coque nº|nº de coque|"
+        "numéro de coque|coque numéro|n de coque|numéro de la coque|coque n|no de coque",
         "BUILDER": "chantier|constructeur|constructeurs|construit par|chantier constructeur",
         "MODEL": "modèle|bateau|type|voilier|type de bateau|marque et modèle|mon bateau est un|modèle de bateau",
         "ASK": "pouvez vous me dire|peut s'y monter|devis|quel|quelle|prix|combien|conseiller|besoin|question|savoir|"
@@ -205,11 +213,13 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
         "au niveau de la flottaison|pile à la flottaison",
         "OOPS": "non|pardon|enfin|plutôt|je veux dire|erreur|excusez moi|correction|mea culpa|je corrige",
-        "GONE": "a été démontée|a été démonté|a été enlevée|a été enlevé|je l'ai enlevée|je l'ai enlevé|"
+        "GONE": "dans le coffre|dans un coffre|rangé|rangée|reste à terre|est rangé|est rangée|stocké|stockée|"
+        "a été démontée|a été démonté|a été enlevée|a été enlevé|je l'ai enlevée|je l'ai enlevé|"
         "nous l'avons enlevée|nous l'avons enlevé|n'est plus là|ont été démontés|ont été enlevés|"
         "je l'ai démontée",
         "ENDS": "s'arrête|se termine|finit",
         "BESIDE": "à côté de|près de|près du|à côté du|au niveau de|au niveau du|à hauteur de|au droit de",
         "BEGIN": "commence|débute|à partir de",
+        "EXCEPT": "sauf|à part|hormis|excepté|que|seulement",
     },
 )

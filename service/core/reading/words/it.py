@@ -69,7 +69,8 @@ VOCABULARY = Vocabulary(
         "poppa rovescia|invertita|poppa inversa|inverso|rovesciata|inclinazione negativa",
         "COUNTER": "poppa a sbalzo|poppa slanciata|positivo|positiva|classico|classica|poppa tradizionale|a sbalzo|"
         "slanciata|slancio di poppa|poppa classica",
-        "SCOOP": "poppa con gradini|gradini stampati|spiaggetta ricavata|gradino ricavato|poppa a gradini|"
+        "SCOOP": "plancetta integrata|"
+        "poppa con gradini|gradini stampati|spiaggetta ricavata|gradino ricavato|poppa a gradini|"
         "spiaggetta integrata|gradino nello scafo|gradino stampato|scalette ricavate",
         "OPEN": "poppa aperta|poppa è aperta|specchio aperto|aperta|aperto|specchio abbattibile|poppa abbattibile|"
         "senza specchio|poppa completamente aperta|specchio ribaltabile|pannello ribaltabile|portellone",
@@ -84,7 +85,8 @@ VOCABULARY = Vocabulary(
         "appeso allo specchio di poppa|timone appeso allo specchio",
         "HUNG_IN": "a spada|timone a spada|timone sospeso|semicompensato|compensato|con skeg|sotto lo scafo|"
         "appeso sotto lo scafo|a pala sospesa|dietro lo skeg|dietro la chiglia|sotto la carena",
-        "UNDER": "sotto lo scafo|sospeso|con skeg|skeg|sotto la barca|sotto la poppa|su skeg|sotto scafo",
+        "UNDER": "sulla chiglia|sul bulbo|"
+        "sotto lo scafo|sospeso|con skeg|skeg|sotto la barca|sotto la poppa|su skeg|sotto scafo",
         "TRAILING": "bordo d'uscita|bordo di uscita|bordo di poppa|filo d'uscita|bordo poppiero|bordo d'uscita del timone|"
         "spigolo poppiero|bordo posteriore",
         "STOCK": "asse del timone|asse timone|asta del timone|losca|asse della pala",
@@ -95,7 +97,7 @@ VOCABULARY = Vocabulary(
         "pieno|laminato pieno|massiccio|piena|massiccia|laminato massiccio|monolitico|vetroresina piena|"
         "laminato singolo|vetroresina massiccia|solido|monolitica",
         "CORED": "sandwich|balsa|balsa sandwich|schiuma|anima|con anima|in sandwich|espanso|termanto",
-        "WOOD": "legno|in legno|mogano|compensato|lamellare|rovere|iroko|di legno",
+        "WOOD": "compensato marino|legno|in legno|mogano|compensato|lamellare|rovere|iroko|di legno",
         "ALU": "alluminio|in alluminio",
         "STEEL": "acciaio|in acciaio|ferro|lamiera|di acciaio",
         "O_LADDER": "scaletta|scala|scalette|scaletta bagno|scaletta da bagno|scala da bagno|scaletta di risalita",
@@ -112,14 +114,17 @@ VOCABULARY = Vocabulary(
         "O_PANELS": "pannelli solari|pannello solare|pannelli|fotovoltaici|pannelli fotovoltaici",
         "O_MAST": "palo radar|generatore eolico|generatore a vento|palo del radar|eolico|palo del generatore|albero radar",
         "O_PASSERELLE": "passerella|passerelle|la passerella",
-        "FOLD": "abbattibile|pieghevole|ribaltabile|pieghevoli|abbattibili|ripiegabile|si ripiega|si ribalta|si abbatte|"
+        "FOLD": "che si ribalta|che si alza|"
+        "abbattibile|pieghevole|ribaltabile|pieghevoli|abbattibili|ripiegabile|si ripiega|si ribalta|si abbatte|"
         "richiudibile|reclinabile|a scomparsa|si alza|che si piega|basculante|si piega",
         "FIXED": "fissa|fisso|saldato|fissi|fisse|imbullonata|imbullonato|saldata|rigida|avvitata|bullonata|rigido",
-        "REMOVE": "smontabile|si può togliere|rimovibile|togliere|si possono togliere|può essere tolta|può essere tolto|"
+        "REMOVE": "verrà smontato|verrà smontata|verranno smontati|sarà smontato|saranno smontati|"
+        "smontabile|si può togliere|rimovibile|togliere|si possono togliere|può essere tolta|può essere tolto|"
         "smontabili|si può smontare|eliminare|si può eliminare|può essere rimossa|può essere rimosso|rimovibili|"
         "posso togliere|possiamo togliere|asportabile|smontare|si può rimuovere|rimuovere|toglierla|toglierlo|"
         "può andare via|si possono smontare",
-        "KEEP": "non vogliamo togliere|non voglio togliere|non si tolgono|"
+        "KEEP": "continuare a usare|continuare ad usare|continuare a utilizzare|"
+        "non vogliamo togliere|non voglio togliere|non si tolgono|"
         "deve restare|resta|vorrei tenerla|da tenere|deve rimanere|devono restare|devono rimanere|vorrei tenere|"
         "vogliamo tenere|voglio tenere|tenerla|tenerlo|mantenere|da mantenere|vorremmo tenere|non si tocca|"
         "non si può togliere|indispensabile|non si può smontare|vogliamo mantenere|deve stare|conservare",
@@ -192,10 +197,12 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"
         "a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|sul pelo dell'acqua",
         "OOPS": "no|anzi|scusi|scusate|pardon|volevo dire|cioè|mi correggo|correggo|o meglio|errore|sbagliato",
-        "GONE": "l'ho tolta|l'ho tolto|l'abbiamo tolta|l'abbiamo tolto|è stata tolta|è stato tolto|non c'è più|"
+        "GONE": "nel gavone|in un gavone|riposto|riposta|stivato|stivata|teniamo nel|resta a terra|"
+        "l'ho tolta|l'ho tolto|l'abbiamo tolta|l'abbiamo tolto|è stata tolta|è stato tolto|non c'è più|"
         "è stata smontata|l'ho smontata",
         "ENDS": "finisce|termina|si ferma",
         "BESIDE": "accanto allo|accanto al|accanto alla|vicino allo|vicino al|vicino alla|presso lo",
         "BEGIN": "comincia|inizia|a partire da",
+        "EXCEPT": "tranne|a parte|eccetto|salvo|solo|soltanto",
     },
 )

@@ -52,7 +52,7 @@ VOCABULARY = Vocabulary(
         "LOA": "lengte|lengte o a|lengte over alles|loa|lengte over alles|l o a|totale lengte|romplengte|scheepslengte",
         "LWL": "lengte waterlijn|lwl|lengte op de waterlijn|lengte wl",
         "BEAM": "grootste breedte|breedte over alles|breedte boot|max breedte|maximale breedte|breedte o a|b o a",
-        "DRAFT": "diepgang|steekt|steekt diep|diepgang van|diepte kiel",
+        "DRAFT": "diepg|diepgang|steekt|steekt diep|diepgang van|diepte kiel",
         "DISPLACEMENT": "waterverplaatsing|gewicht|weegt|deplacement|verplaatst|wegen|zwaar|gewogen|waterverplaatsing van|"
         "totaalgewicht|kraan|weegbrug|tonnage",
         "BALLAST": "ballast|motor|bijboot|kiel|bijbootje|rubberboot|ankers|bemanning|dinghy|kielgewicht",
@@ -69,7 +69,8 @@ VOCABULARY = Vocabulary(
         "REVERSE": "negatieve spiegel|negatief|omgekeerde spiegel|negatieve|omgekeerd|negatieve helling|omgekeerde|"
         "negatief hellend|invers",
         "COUNTER": "overhangend hek|klassieke spiegel|positief|positieve|overhang|overhangende|klassieke|positieve spiegel",
-        "SCOOP": "zwemplateau in de spiegel|zwemtrede|ingebouwd zwemplateau|geïntegreerd zwemplateau|"
+        "SCOOP": "geïntegreerde zwemtrede|"
+        "zwemplateau in de spiegel|zwemtrede|ingebouwd zwemplateau|geïntegreerd zwemplateau|"
         "zwemtreden in de spiegel|sugarscoop|suikerschep|ingevormde zwemtrede|trapspiegel|ingebouwde zwemtrede|"
         "zwemplateau in de romp",
         "OPEN": "open spiegel|open hek|open kuip|open achterkant|open achterschip|neerklapbare spiegel|klapspiegel|"
@@ -86,7 +87,8 @@ VOCABULARY = Vocabulary(
         "hangroer",
         "HUNG_IN": "balansroer|achter scheg|spaderoer|vrijhangend roer|balans roer|hangend onder|half balansroer|"
         "doorgestoken roer|aan een scheg|aan de scheg|achter de kiel|scheg roer",
-        "UNDER": "vrijhangend|onder de boot|onder de romp|scheg|skeg|onder het schip|onder het hek|scheggen|onder de kont|"
+        "UNDER": "aan de kiel|"
+        "vrijhangend|onder de boot|onder de romp|scheg|skeg|onder het schip|onder het hek|scheggen|onder de kont|"
         "onder het achterschip",
         "TRAILING": "achterkant roerblad|achterkant|achterkant roer|achterrand|achterkant van het roer|"
         "achterrand van het roer|uittredende kant|achterkant ervan|achterste rand|achterzijde|roerachterkant|"
@@ -120,15 +122,20 @@ VOCABULARY = Vocabulary(
         "O_MAST": "radarmast|windgenerator|windmolen|windgeneratorpaal|radarpaal|antennemast|radarpaaltje",
         "O_STAFF": "vlaggenstok|vlaggenmast|vlaggestok",
         "O_PASSERELLE": "loopplank|passerelle|gangway|loopplanken|passarelle",
-        "FOLD": "opklapbaar|opklapbare|klapbaar|inklapbaar|klapbare|inklapbare|neerklapbaar|klapt|kan omhoog|"
+        "FOLD": "wegklapbaar|wegklapbare|omhoogklapbaar|opklappen|wegklappen|om op te klappen|klapt op|"
+        "kan worden opgeklapt|neer te klappen|"
+        "opklapbaar|opklapbare|klapbaar|inklapbaar|klapbare|inklapbare|neerklapbaar|klapt|kan omhoog|"
         "wordt opgeklapt|opgeklapt|opvouwbaar|scharnierend|kan opklappen|klap|opvouwbare|neerklapbare",
         "FIXED": "vast|vaste|gelast|vastgebout|vastgezet|vaste montage|gebout|niet opklapbaar|aangelast|vastgelast|star",
-        "REMOVE": "kan er eventueel af|mag er af|mag er eventueel af|kan er wel af|"
+        "REMOVE": "gedemonteerd|worden gedemonteerd|wordt gedemonteerd|kunnen worden gedemonteerd|"
+        "verwijderd worden|worden verwijderd|kunnen weg|gaat er zo nodig af|"
+        "kan er eventueel af|mag er af|mag er eventueel af|kan er wel af|"
         "afneembaar|kan eraf|kan weg|demontabel|mag eraf|mag weg|mag verwijderd|kan verwijderd worden|"
         "kan worden verwijderd|kan verwijderd|mag worden verwijderd|demonteerbaar|verwijderbaar|kan er af|"
         "kunnen eraf|kan worden gedemonteerd|mogen weg|mogen eraf|er af|wegnemen|weghalen|verwijderen|"
         "kan vervallen|kan eventueel weg|afhalen|wegneembaar|demonteren",
-        "KEEP": "willen we niet kwijt|wil ik niet kwijt|niet verwijderen|"
+        "KEEP": "blijven gebruiken|bruikbaar blijven|te gebruiken blijven|"
+        "willen we niet kwijt|wil ik niet kwijt|niet verwijderen|"
         "moet blijven|blijft|behouden|moeten blijven|willen we houden|wil ik houden|willen behouden|"
         "moet blijven zitten|houden we|niet weg|kan niet weg|mag niet weg|willen wij behouden|moet erop blijven|"
         "moet aan blijven|kan niet verwijderd worden|onmisbaar|wil ik graag houden|moet wel blijven|"
@@ -147,9 +154,11 @@ VOCABULARY = Vocabulary(
         "BELOW": "onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|onder wl|onder de wl|"
         "onderwater|eronder",
         "OURS": "onze|wij hebben|de onze|mijn|bij ons|mijn boot|onze boot|de mijne|wij hebben een",
-        "YEAR": "bouwjaar|uit|van|gebouwd in|bj|gebouwd|te water gelaten in|uit het jaar|van bouwjaar|bouw|uit bouwjaar|"
+        "YEAR": "bwj|bwjr|bouwjr|"
+        "bouwjaar|uit|van|gebouwd in|bj|gebouwd|te water gelaten in|uit het jaar|van bouwjaar|bouw|uit bouwjaar|"
         "stamt uit",
-        "HULL_NUMBER": "bouwnummer|rompnummer|romp nr|bouw nr|rompnr|casco nummer|romp nummer",
+        "HULL_NUMBER": "casconr|casconummer|casco nr|bouwnr|scheepsnummer|"
+        "bouwnummer|rompnummer|romp nr|bouw nr|rompnr|casco nummer|romp nummer",
         "BUILDER": "werf|bouwer|scheepswerf|bouwwerf|gebouwd door|jachtwerf",
         "MODEL": "type|boot|model|jacht|boottype|merk en type|type boot|boot type|scheepstype",
         "ASK": "offerteaanvraag|voorstel|offerte|prijs|graag|welke|nodig|passen|past|levertijd|zoeken|zoek|kost|kosten|"
@@ -201,10 +210,13 @@ VOCABULARY = Vocabulary(
         "MEASURED": "gemeten|maten|afmetingen|meting|metingen|opgemeten|nagemeten|maat",
         "AT_WATER": "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",
         "OOPS": "nee|of nee|sorry|pardon|fout|ik bedoel|excuus|beter gezegd|correctie|wacht|herstel|nee wacht",
-        "GONE": "is eraf|hebben we verwijderd|heb ik verwijderd|is verwijderd|is weg|hebben we eraf gehaald|"
+        "GONE": "in de bakskist|in een bakskist|opgeborgen|wordt opgeborgen|ligt in de|bewaren we in|"
+        "blijft thuis|"
+        "is eraf|hebben we verwijderd|heb ik verwijderd|is verwijderd|is weg|hebben we eraf gehaald|"
         "heb ik eraf gehaald|zit er niet meer|is er niet meer",
         "ENDS": "eindigt|houdt op|stopt",
         "BESIDE": "naast de|naast het|bij de|bij het|vlak boven de|ter hoogte van de",
         "BEGIN": "begint|vanaf",
+        "EXCEPT": "behalve|op de|alleen|uitgezonderd|afgezien van",
     },
 )

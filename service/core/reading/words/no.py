@@ -73,7 +73,8 @@ VOCABULARY = Vocabulary(
         "opphengt på speilet",
         "HUNG_IN": "spaderor|balansert spaderor|balanseror|frittbærende spaderor|halvbalansert|skeghengt|bak kjølen|"
         "på skjegg|frittbærende ror|skjeggror|delvis balansert|på skeg",
-        "UNDER": "frittbærende|skjegg|under båten|under skroget|skeg|under hekken|opphengt under|innenbords|skjegget|"
+        "UNDER": "på kjølen|"
+        "frittbærende|skjegg|under båten|under skroget|skeg|under hekken|opphengt under|innenbords|skjegget|"
         "under akterenden",
         "TRAILING": "bakkant|bakkanten|akterkant|rorets bakkant|bakre kant|bakkanten av roret|bakkant ror|aktre kant|"
         "bakkant av ror|roret bakkant|akterkanten",
@@ -87,13 +88,15 @@ VOCABULARY = Vocabulary(
         "WOOD": "tre|mahogni|trebåt|av tre|i tre|eik|furu|kravellbygd|klinkbygd|lerk|finer|kryssfiner",
         "ALU": "aluminium|alu|aluminiumsskrog|i aluminium",
         "STEEL": "stål|stålbåt|i stål|stålskrog|av stål",
-        "O_LADDER": "badestige|stige|stigen|badeleider|leider|badestigen|stiger|badeleideren|teleskopstige|badetrapp stige",
+        "O_LADDER": "badeleiter|hekkleider|"
+        "badestige|stige|stigen|badeleider|leider|badestigen|stiger|badeleideren|teleskopstige|badetrapp stige",
         "O_PLATFORM": "badeplattform|plattform|plattformen|badeplattformen|plattformer|badebrygge|hekkplattform",
         "O_DAVITS": "daviter|davit|davitene|davitter|davit*|jolledaviter",
         "O_OUTBOARD": "påhengsmotor|påhengsmotorfeste|påhengsmotoren|påhenger|påhengeren|motorbrakett|utenbordsmotor|"
         "påhengsmotor på brakett|motorfeste|utenbordsmotoren",
         "O_EXHAUST": "eksos|eksosen|eksosrør|eksosutløp|eksosutslipp",
-        "O_RAIL": "hekkstøtte|hekkstøtten|hekkstøtter|"
+        "O_RAIL": "hekkestol|hekkestolen|hekkstol|hekkstolen|hekkgelender|"
+        "hekkstøtte|hekkstøtten|hekkstøtter|"
         "akterpulpit|hekkpulpit|pushpit|akterpulpiten|rekkverk|hekkrekke|hekkpulpiten|akterrekke|rekkverket",
         "O_STAY": "hekkstag|akterstag|hekkstaget|akterstaget|delt hekkstag|doble hekkstag|hekkstagene|bakstag|"
         "delt akterstag",
@@ -107,9 +110,11 @@ VOCABULARY = Vocabulary(
         "klappes opp|slås ned|sammenleggbart|kan vippes|oppfellbar|som felles|kan legges opp|vippes opp|vippbar|"
         "legges ned|nedfellbart|kan slås opp",
         "FIXED": "fast|fastmontert|sveiset|faste|fastboltet|boltet|fastskrudd|stiv|fastsveiset|ikke fellbar|skrudd",
-        "REMOVE": "demonterbar|kan tas av|kan fjernes|tas av|fjernes|kan demonteres|demonteres|kan flyttes|avtakbar|"
+        "REMOVE": "demonteres ved behov|tas av ved behov|blir demontert|"
+        "demonterbar|kan tas av|kan fjernes|tas av|fjernes|kan demonteres|demonteres|kan flyttes|avtakbar|"
         "kan tas bort|kan skrus av|ta av|kan tas vekk|tas bort|fjerne|avtagbar|kan godt fjernes|kan tas ned",
-        "KEEP": "vil vi ikke fjerne|vil jeg ikke fjerne|skal ikke fjernes|"
+        "KEEP": "fortsette å bruke|fortsatt bruke|fortsatt kunne bruke|"
+        "vil vi ikke fjerne|vil jeg ikke fjerne|skal ikke fjernes|"
         "må vi beholde|beholde|må bli|må være der|må bli stående|skal være der|vil beholde|vil vi beholde|"
         "skal beholdes|må beholdes|må stå|kan ikke fjernes|kan ikke tas av|må bli værende|vil ha den|"
         "ønsker å beholde|skal bli|må bli sittende|kan ikke demonteres|skal bli værende|bli stående",
@@ -181,10 +186,13 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"
         "i vannlinja|akkurat ved vannflaten|på vannlinjen",
         "OOPS": "nei|feil|unnskyld|beklager|jeg mener|eller rettere|rettelse|sorry|vent|rettere sagt|feil av meg",
-        "GONE": "er fjernet|er borte|er tatt av|har vi tatt av|har vi fjernet|har jeg fjernet|tok vi av|"
+        "GONE": "i kistebenken|i stuerommet|i stuverommet|stuet|stues|oppbevares|ligger i en|står hjemme|"
+        "ligger hjemme|"
+        "er fjernet|er borte|er tatt av|har vi tatt av|har vi fjernet|har jeg fjernet|tok vi av|"
         "er demontert|er ikke der lenger",
         "ENDS": "slutter|ender",
         "BESIDE": "ved siden av|nær|inntil|like ved|ved",
         "BEGIN": "begynner|starter",
+        "EXCEPT": "unntatt|bortsett fra|utenom|bare|kun",
     },
 )

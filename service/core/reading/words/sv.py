@@ -78,7 +78,8 @@ VOCABULARY = Vocabulary(
         "aktermonterat|rodret hänger på|hänger utanpå",
         "HUNG_IN": "spadroder|balansroder|balanserat spadroder|fribärande roder|halvbalanserat|frihängande|skäddroder|"
         "på skeg|hänger bakom kölen|skäddhängt|på skädda|halvskädda",
-        "UNDER": "under båten|skädda|på skädda|under skrovet|skeg|under aktern|hänger under|inombords|fribärande|"
+        "UNDER": "på kölen|i kölens bakkant|"
+        "under båten|skädda|på skädda|under skrovet|skeg|under aktern|hänger under|inombords|fribärande|"
         "frihängande|skäddan|under skrovets",
         "TRAILING": "bakkant|bakkanten|akterkant|rodrets bakkant|bakre kant|bakre kanten|bakkanten på rodret|"
         "roderbladets bakkant|aktre kant|akterkanten",
@@ -100,7 +101,8 @@ VOCABULARY = Vocabulary(
         "O_OUTBOARD": "utombordare|utombordsmotor|utombordsfäste|utombordaren|utombordarfäste|utombordsmotorn|aktersnurra|"
         "snurra|aktersnurran|motorfäste|utombordsfästet",
         "O_EXHAUST": "avgasrör|avgasutlopp|avgasröret|avgas|avgasutsläpp|avgasgenomföring",
-        "O_RAIL": "häckpulpit|häckpulpiten|akterpulpeten|"
+        "O_RAIL": "akterstol|"
+        "häckpulpit|häckpulpiten|akterpulpeten|"
         "akterpulpit|pushpit|pulpit|akterpulpiten|akterräcke|räcke|räcket|akterstolpar|sargräcke|aktersarg",
         "O_STAY": "akterstag|akterstaget|akterstagen|dubbla akterstag|delat akterstag|häckstag|akterstagets|backstag",
         "O_BOOM": "mesanbom|bom|mesanbommen|storbom|bomnock|bommen|storbommen",
@@ -109,16 +111,19 @@ VOCABULARY = Vocabulary(
         "O_MAST": "radarmast|vindgenerator|vindkraftverk|vindsnurra|radarstolpe|antennmast|radarmasten",
         "O_STAFF": "flaggspel|flaggstång|flaggspelet|flaggstången",
         "O_PASSERELLE": "landgång|landgången|gångway|passerelle",
-        "FOLD": "fällbar|fällbart|uppfällbar|vikbar|fällbara|uppfällbart|nedfällbar|nerfällbar|hopfällbar|går att fälla|"
+        "FOLD": "att fälla upp|att fälla|fälls undan|bortfällbar|"
+        "fällbar|fällbart|uppfällbar|vikbar|fällbara|uppfällbart|nedfällbar|nerfällbar|hopfällbar|går att fälla|"
         "fälls upp|kan fällas|vikbart|vikbara|uppvikbar|fäller upp|ihopfällbar|fälls|kan fällas upp|"
         "som fälls upp|nedfällbart",
         "FIXED": "fast|fast monterad|svetsad|fasta|fastmonterad|fastskruvad|bultad|svetsat|stel|fastsvetsad|fastbultad|"
         "ej fällbar|skruvad",
-        "REMOVE": "demonterbar|kan tas bort|löstagbar|tas bort|får tas bort|gärna tas bort|kan plockas bort|"
+        "REMOVE": "monteras bort|tas bort vid behov|"
+        "demonterbar|kan tas bort|löstagbar|tas bort|får tas bort|gärna tas bort|kan plockas bort|"
         "kan monteras bort|kan avlägsnas|avtagbar|demonterbart|demonteras|går att ta bort|kan demonteras|"
         "borttagbar|kan flyttas|kan tas av|ta bort|monteras av|går att demontera|löstagbart|kan lossas|"
         "får gärna tas bort",
-        "KEEP": "vill vi inte ta bort|vill jag inte ta bort|"
+        "KEEP": "fortsätta använda|kunna använda|"
+        "vill vi inte ta bort|vill jag inte ta bort|"
         "måste vara kvar|ska vara kvar|behålla|måste sitta kvar|ska sitta kvar|vill behålla|vill vi behålla|"
         "vill ha kvar|måste finnas kvar|vara kvar|sitta kvar|bli kvar|den ska vara kvar|måste behållas|"
         "får inte tas bort|kan inte tas bort|skall vara kvar|ha kvar|skall behållas|går inte att ta bort|"
@@ -192,10 +197,13 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|nuddar vattnet|precis vid vattenytan|i vattenytan|"
         "på vattenlinjen",
         "OOPS": "nej|fel av mig|förlåt|jag menar|ursäkta|fel|rättelse|eller snarare|snarare|sorry|vänta",
-        "GONE": "är borttagen|är borta|togs bort|har vi tagit bort|har jag tagit bort|tog vi bort|tog jag bort|"
+        "GONE": "i stickbacken|i en stickback|i stuvfacket|stuvad|stuvas|förvaras|ligger i en|ligger hemma|"
+        "står hemma|"
+        "är borttagen|är borta|togs bort|har vi tagit bort|har jag tagit bort|tog vi bort|tog jag bort|"
         "är demonterad|finns inte kvar",
         "ENDS": "slutar|upphör",
         "BESIDE": "bredvid|intill|nära|vid sidan av|invid",
         "BEGIN": "börjar|med början",
+        "EXCEPT": "utom|förutom|bortsett från|bara|endast",
     },
 )

@@ -1,0 +1,52 @@
+"""Lengths -> measures of the rudder: how far its stock or trailing edge lies aft, and the heights of its blade."""
+
+from __future__ import annotations
+
+from service.core.reading.shape import Why
+from service.core.reading.view import View
+
+Decided = tuple[str, float | Why]
+Decision = Decided | None
+STERN = frozenset({"TRANSOM", "POST"})
+
+
+def _direction(seen: View) -> float | None:
+    """Return +1 aft, -1 forward, by the direction word nearest behind the quantity, else in front of it."""
+    for concept in (*seen.after, *seen.before):
+        if concept in ("FORWARD", "AFT"):
+            return -1.0 if concept == "FORWARD" else 1.0
+    return None
+
+
+def read_rudder(seen: View) -> Decision:
+    """Return the rudder's measure that a length is, and its sign; None where it is none."""
+    sign = _direction(seen)
+    near = seen.near | (
+        seen.question if not seen.near & STERN.union({"TOP"}) or seen.near & {"TRAILING"} else frozenset()
+    )
+    if "STOCK" in seen.near or ("STOCK" in seen.left and seen.thing in (None, "RUDDER")):
+        return "main_rudder.stock_aft_mm", sign if sign is not None else "sign_unknown"
+    answers = "TRAILING" in seen.question and sign is not None and not seen.near & {"WATER", "HEIGHT"}
+    trailing = "TRAILING" in seen.near or answers or (seen.thing == "RUDDER" and "STICK_OUT" in near | seen.left)
+    if not trailing:
+        sticks = {"STICK_OUT", "HUNG_OUT"} & (seen.left | seen.question) and "STICK_OUT" in near | seen.left
+        trailing = bool(sticks) and "RUDDER" in seen.left | seen.question
+    if not trailing:  # "the rudder ends 40 cm forward of the transom"
+        ends = "ENDS" in seen.near | seen.left and sign is not None and "WATER" not in seen.near
+        trailing = ends and "RUDDER" in seen.left and bool(seen.near & STERN.union({"TOP"}))
+    if not trailing:
+        return _rudder_height(seen)
+    if sign is None and {"STICK_OUT", "HUNG_OUT"} & (near | seen.whole | seen.question):
+        sign = 1.0
+    return "main_rudder.trailing_edge_aft_mm", sign if sign is not None else "sign_unknown"
+
+
+def _rudder_height(seen: View) -> Decision:
+    """Return top or bottom of the rudder's blade, where the rudder is what stands nearest."""
+    if seen.thing != "RUDDER" or "WATER" not in seen.near:
+        return None
+    edge = next((c for c in (*seen.before, *seen.after) if c in ("TOP", "BOTTOM")), None)
+    if edge is None:
+        return None
+    name = "main_rudder.top_height_mm" if edge == "TOP" else "main_rudder.bottom_height_mm"
+    return name, -1.0 if "BELOW" in seen.near else 1.0
