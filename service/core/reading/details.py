@@ -112,10 +112,19 @@ def _hull_numbers(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim
     if alone is not None and clause.parent is not None and any(n.clause is clause.parent for n in boat):
         found.append(Claim("boat.hull_number", alone[1], alone.start(1), alone.end(1), clause.depth, 0.7))
     for mark in clause.marks:
-        match = _NUMBER.match(sheet.clean, mark.end, clause.end) if mark.concept == "HULL_NUMBER" else None
+        match = _NUMBER.match(sheet.clean, mark.end, clause.end) if mark.concept in ("HULL_NUMBER", "HULL") else None
+        if match is not None and mark.concept == "HULL" and not _whole(sheet, clause, boat, match):
+            continue
         if match is not None:
             found.append(Claim("boat.hull_number", match[1], match.start(1), match.end(1), clause.depth))
     return found
+
+
+def _whole(sheet: Sheet, clause: Clause, boat: list[Named], match: re.Match[str]) -> bool:
+    """Say whether a number behind "hull" is the hull's own: no measure, closed at once, and beside the boat's name."""
+    measure = any(f.start <= match.start(1) < f.end for f in clause.found)
+    closed = sheet.clean[match.end() : match.end() + 1] in {"", ",", ")", ";", "\n"}
+    return closed and not measure and any(n.clause in (clause, clause.parent) for n in boat)
 
 
 def _builders(sheet: Sheet, clause: Clause) -> list[Claim]:

@@ -83,4 +83,4 @@ def is_place(clean: str, thing: Mark, place: Mark) -> bool:
     words = [w.fold for w in words_of(between)]
     while words and words[-1] in ARTICLES:
         words.pop()
-    return bool(words) and words[-1] in AT and len(between) <= CLOSE and not set(",;:.") & set(between)
+    return bool(words) and words[-1] in AT and len(between) <= CLOSE and not set(",;") & set(between)

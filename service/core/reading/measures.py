@@ -21,6 +21,8 @@ LABELS = {
 DATUMS = frozenset({"BOOTSTRIPE", "TOERAIL", "KEEL"})
 MATERIALS = frozenset({"SOLID", "CORED", "GRP", "ALU", "WOOD", "STEEL"})
 THIN_MM = 150
+OVERALL = {"LENGTH": "boat.loa_mm", "WIDTH": "boat.beam_mm"}
+PARTICULARS = frozenset({"BOAT", "MODEL", "YEAR", "OURS", "LENGTH", "WIDTH", "DISPLACEMENT", "BEAM", "DRAFT", "LOA"})
 BEAM_MM = 1500
 TALL_MM = 600
 PLATE_MM = 40
@@ -111,7 +113,8 @@ def _withdrawn(clean: str, clause: Clause, found: Found) -> bool:
 
 def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
     for concept in seen.before or seen.after:
-        sticks = concept == "DRAFT" and seen.thing == "RUDDER" and "BOAT" not in seen.left  # one word for both
+        sticks = concept == "DRAFT" and "BOAT" not in seen.left  # one word for both
+        sticks = sticks and (seen.thing == "RUDDER" or (seen.thing == "TRANSOM" and "STICK_OUT" in seen.near))
         if concept in LABELS and not sticks:
             return LABELS[concept], 1.0
     thing = seen.thing
@@ -133,8 +136,9 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
 
 def _overall(seen: View, found: Found) -> Decision:
     """Return length or beam where nothing but the boat was spoken of: "the yacht is 11.2 m long and 3.85 m wide"."""
-    name = {"LENGTH": "boat.loa_mm", "WIDTH": "boat.beam_mm"}.get(seen.after[0] if seen.after else "")
-    of_boat = seen.subject == "BOAT" and not seen.left - {"BOAT", "MODEL", "YEAR", "LENGTH", "OURS", "WIDTH"}
+    told = next((c for c in (*seen.after[:1], *seen.before[:1]) if c in OVERALL), "")
+    name = OVERALL.get(told)
+    of_boat = not seen.left - PARTICULARS and (seen.subject == "BOAT" or not seen.whole - PARTICULARS)
     fits = bool(name and of_boat) and min(plausible(name or "", found), default=0.0) >= BEAM_MM
     return (name, 1.0) if name and fits else None
 
@@ -231,7 +235,8 @@ def _height(seen: View, found: Found) -> Decision:  # noqa: C901, PLR0911 - one 
 
 
 def _angle(seen: View, clause: Clause, hints: frozenset[str]) -> Decision:
-    if "TURN" in seen.near or ("RUDDER" in seen.topic[:1] and "TURN" in seen.whole):
+    to_each = "EACH_SIDE" in seen.near and not seen.near & {"RAKE", "LEAN", "TRANSOM"}
+    if to_each or "TURN" in seen.near or ("RUDDER" in seen.topic[:1] and "TURN" in seen.whole):
         return "main_rudder.max_deflection_deg", 1.0
     about = {"RAKE", "LEAN", "PLUMB", "REVERSE", "COUNTER"} & (seen.whole | seen.question)
     if not about and not {"TRANSOM", "POST"} & (seen.near | set(seen.topic)):

@@ -34,11 +34,24 @@ def read_rudder(seen: View) -> Decision:
     if not trailing:  # "the rudder ends 40 cm forward of the transom"
         ends = "ENDS" in seen.near | seen.left and sign is not None and "WATER" not in seen.near
         trailing = ends and "RUDDER" in seen.left and bool(seen.near & STERN.union({"TOP"}))
+    if not trailing:  # "hung on the transom, 44 cm aft of it"
+        hangs = (
+            "HUNG_OUT" in seen.left and seen.thing == "RUDDER" and not seen.near & {"WATER", "WIDTH", "HEIGHT", "THICK"}
+        )
+        trailing = hangs and seen.after[:1] == ("AFT",)
     if not trailing:
         return _rudder_height(seen)
+    if sign is not None and _turned(seen):
+        sign = -sign
     if sign is None and {"STICK_OUT", "HUNG_OUT"} & (near | seen.whole | seen.question):
         sign = 1.0
     return "main_rudder.trailing_edge_aft_mm", sign if sign is not None else "sign_unknown"
+
+
+def _turned(seen: View) -> bool:
+    """Say whether the transom is told from the rudder: "the transom top is 40 cm behind the rudder's back edge"."""
+    behind = [c for c in seen.after if c in ("AFT", "FORWARD", "TRAILING")]
+    return behind[1:2] == ["TRAILING"] and "TRAILING" not in seen.before and bool(STERN & set(seen.before))
 
 
 def _rudder_height(seen: View) -> Decision:

@@ -38,6 +38,7 @@ _ON = re.compile(
     re.IGNORECASE,
 )
 ON = 24
+BEHIND = 3
 FAR = 70
 CLOSE = 40
 UPRIGHT_DEG = 6.0
@@ -199,7 +200,7 @@ def _preference(clause: Clause, notes: Notes) -> None:
                 notes.claims.append(
                     Claim("preferences.avoid", [SIDES[mark.concept]], away.start, mark.end, clause.depth, 0.85)
                 )
-            elif wish is not None and wish.concept == "PREFER" and mark.start >= wish.start:
+            elif wish is not None and wish.concept == "PREFER" and wish.start - mark.end <= BEHIND:
                 _claim(notes, clause, "preferences.side", SIDES[mark.concept], mark.concept)
                 wish = None  # the side said first
             away = None

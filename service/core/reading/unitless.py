@@ -100,7 +100,7 @@ def _bare(clean: str, clause: Thought) -> Iterator[tuple[re.Match[str], bool]]:
     for match in _NUMBER.finditer(clean, clause.start, clause.end):
         if _taken(clause, match) or len(match[0]) == 1 or _year(match[0]) or _is_model(clean, clause, match.start()):
             continue
-        behind = [m for m in clause.marks if 0 <= m.start - match.end() <= GAP]
+        behind = [m for m in clause.marks if 0 <= m.start - match.end() <= GAP and m.concept != "YEAR"]
         close = {m.concept for m in behind if m.start == behind[0].start and _leads(clean[match.end() : m.start])}
         before = clean[max(clause.start, match.start() - NEAR) : match.start()]
         equals = _EQUALS.search(before) and _CLOSES.match(clean, match.end(), clause.end)

@@ -21,11 +21,14 @@ VOCABULARY = Vocabulary(
     ),
     concepts={
         "M_TAPE": "målebånd|målebåndet|tommestok|tommestokken|metermål",
-        "TRANSOM": "agterspejl|spejlet|spejl|agterspejlet|hækken|hæk|hækkens|spejlets|agterspejl*|agterenden|agterende|"
+        "TRANSOM": "kanten af spejlet|kanten af agterspejlet|spejlkanten|"
+        "agterspejl|spejlet|spejl|agterspejlet|hækken|hæk|hækkens|spejlets|agterspejl*|agterenden|agterende|"
         "agterspejlets|hækkens overkant|bunden af spejlet|hækkens underkant|spejlets hældning|hækkens hældning|"
         "spejlets bredde|lodret spejl|lodret hæk|negativt agterspejl|negativt spejl|negativ hæk|omvendt spejl",
         "POST": "agterstævn|agterstævnen|stævnen|agterstævn*|stævnens|toppen af stævnen|rorstævnen|stævn",
-        "TOP": "går op til|når op til|"
+        "TOP": "kanten af spejlet|kanten af agterspejlet|spejlkanten|"
+        "til dæk|til dækket|op til dækket|"
+        "går op til|når op til|"
         "overkant|overkanten|øverst|øverste kant|øvre kant|foroven|oppe|toppen|overkanten af|øverste|top|"
         "dækskanten|i toppen|hækkens overkant|toppen af stævnen|toppen af agterstævnen|bredde foroven|"
         "bredde øverst",
@@ -75,7 +78,8 @@ VOCABULARY = Vocabulary(
         "hængt på hækken|hænger på spejlet|hængt på spejlet|hængt på agterstævnen|hænger på agterstævnen|"
         "udvendigt ror|udenpåhængt|agterhængt|agterhængt ror|hækhængt|hæk hængt|udenbords|monteret på hækken|"
         "udvendigt|spejlhængt",
-        "HUNG_IN": "spaderor|balanceret spaderor|balanceror|fritbærende|balanceret ror|halvbalanceret|bag kølen|på skæg|"
+        "HUNG_IN": "spaderor*|balanceror*|skegror*|"
+        "spaderor|balanceret spaderor|balanceror|fritbærende|balanceret ror|halvbalanceret|bag kølen|på skæg|"
         "skæg ror|på skeg|skegror|fritbærende ror|finneror",
         "UNDER": "på kølen|"
         "fritbærende|skæg|under båden|under skroget|skeg|under hækken|ophængt under|indenbords|under agterenden|"
@@ -86,7 +90,7 @@ VOCABULARY = Vocabulary(
         "STICK_OUT": "stikker ut|stikker|stikker ud|rager ud|rager|stikker bagud|udstik|går ud",
         "TURN": "til hver side|rorutslag|til hver sin side|hver vej|til begge sider|max udslag|udslag|rorudslag|"
         "til hver af siderne|per side",
-        "GRP": "glasfiber|polyester|plast|grp|glasfiberarmeret|laminat|glasfiberbåd",
+        "GRP": "massiv glasfiber|glasfiber|polyester|plast|grp|glasfiberarmeret|laminat|glasfiberbåd",
         "SOLID": "massiv|massivt|massivt laminat|massiv laminat|massiv glasfiber|enkeltlaminat|solid|uden kerne|"
         "massivlaminat|massiv plast",
         "CORED": "sandwich|balsa|sandwichkonstruktion|balsakerne|skum|divinycell|kerne|skumkerne|i sandwich",
@@ -115,11 +119,13 @@ VOCABULARY = Vocabulary(
         "fældbar|der klappes op|klappe ned|vipbar|sammenklapelig",
         "FIXED": "fast|fastmontert|svejset|faste|fastboltet|boltet|fastskruet|stiv|fastmonteret|fastsvejset|påboltet|"
         "skruet",
-        "REMOVE": "tages af ved behov|bliver afmonteret|"
+        "REMOVE": "kan sættes et andet sted|"
+        "tages af ved behov|bliver afmonteret|"
         "demonterbar|kan tages af|kan fjernes|tages af|fjernes|afmonteres|kan afmonteres|aftagelig|"
         "kan demonteres|demonteres|kan flyttes|kan skrues af|tage af|kan tages væk|fjerne|kan godt fjernes|"
         "kan tages ned|må gerne fjernes|tages væk",
-        "KEEP": "fortsætte med at bruge|stadig bruge|stadig kunne bruge|"
+        "KEEP": "skal sidde der|"
+        "fortsætte med at bruge|stadig bruge|stadig kunne bruge|"
         "vil vi ikke fjerne|vil vi ikke af med|"
         "skal vi beholde|beholde|skal blive|skal blive siddende|skal beholdes|vil beholde|vil vi beholde|"
         "skal være der|kan ikke fjernes|skal forblive|ønsker at beholde|vil gerne beholde|blive siddende|"
@@ -131,9 +137,11 @@ VOCABULARY = Vocabulary(
         "CENTRE": "midten|midt|centrum|centerlinjen|midtskibs|midterlinjen|fra midten|midt på|centerlinje|fra centrum|"
         "midtlinjen|i midten|fra midterlinjen|centralt|fra centerlinjen",
         "EACH_SIDE": "på hver side|på begge sider|i begge sider|en på hver side|et på hver side|i hver side|begge sider",
-        "PREFER": "helst|foretrækker|vil helst|ønsker|ønske|helst i|gerne i|foretrækkes|foretrukket|hellere|"
+        "PREFER": "om muligt|hvis det er muligt|"
+        "helst|foretrækker|vil helst|ønsker|ønske|helst i|gerne i|foretrækkes|foretrukket|hellere|"
         "vil gerne have den|helst på",
-        "OTHER_BOAT": "nabo|naboen|ven|forrige båd|naboens|nabobåd|naboens båd|en ven|vens|kammerat|bekendt|gamle båd|"
+        "OTHER_BOAT": "nabo*|bådnabo*|"
+        "nabo|naboen|ven|forrige båd|naboens|nabobåd|naboens båd|en ven|vens|kammerat|bekendt|gamle båd|"
         "gammel båd|anden båd|tidligere båd|bror|svoger|kollega|min ven|bådnabo|min bror",
         "BELOW": "under vandet|under vandlinjen|under vandoverfladen|under vl|nedsænket|under vand|i vandet|neddykket|"
         "under vandlinien|derunder|herunder",
@@ -190,7 +198,8 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|lige ved vandet|"
         "på vandlinjen",
         "OOPS": "nej|fejl|undskyld|jeg mener|beklager|rettelse|eller rettere|sorry|vent|rettere sagt|forkert",
-        "GONE": "i kistebænken|i stuverummet|i en stuverum|stuvet|stuves|opbevares|ligger i en|står hjemme|"
+        "GONE": "allerede fjernet|"
+        "i kistebænken|i stuverummet|i en stuverum|stuvet|stuves|opbevares|ligger i en|står hjemme|"
         "ligger hjemme|"
         "er fjernet|er væk|er taget af|har vi taget af|har vi fjernet|har jeg fjernet|tog vi af|"
         "er afmonteret|er der ikke mere",

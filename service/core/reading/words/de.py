@@ -23,14 +23,17 @@ VOCABULARY = Vocabulary(
         "M_INCL": "neigungsmesser|inklinometer|winkelmesser|wasserwaage|digitale wasserwaage|gradmesser",
         "LENGTH": "lang",
         "DEPTH": "tiefe|tief",
-        "TRANSOM": "spiegeloberkante|spiegelunterkante|spiegelneigung|spiegelwinkel|spiegelbreite|spiegeldicke|"
+        "TRANSOM": "kante des spiegels|rand des spiegels|"
+        "spiegeloberkante|spiegelunterkante|spiegelneigung|spiegelwinkel|spiegelbreite|spiegeldicke|"
         "spiegelstärke|spiegel|spiegels|heckspiegel|heck|heckspiegels|heckplatte|spiegelheck|spiegel des bootes|"
         "spiegelplatte|hecks|spiegelkante|am heck|spiegelhöhe|oberkante spiegel|oberkante des spiegels|"
         "oberkante vom spiegel|spiegel oben|unterkante des spiegels|unterkante vom spiegel|spiegel unten|"
         "fuß des spiegels|neigung des spiegels|spiegel neigung|spiegelbreite oben|negativer spiegel|"
         "negatives heck|negativem spiegel|negativen spiegel|nach vorn gekipptes heck",
         "POST": "stevenoberkante|achtersteven|steven|achterstevens|stevens|stevenkopf|achterstevenkopf",
-        "TOP": "reicht bis|geht bis|geht hoch bis|stevenoberkante|"
+        "TOP": "spiegelkante|kante des spiegels|rand des spiegels|"
+        "bis zum deck|bis deck|bis an deck|"
+        "reicht bis|geht bis|geht hoch bis|stevenoberkante|"
         "spiegeloberkante|oberkante|oben|obere kante|oberkante spiegel|oberer rand|oberen rand|oberkanten|"
         "obere ende|oberen kante|oberste kante|oberen ende|oberkante des spiegels|oberkante vom spiegel|"
         "deckskante|am kopf|oberrand|spiegel oben|obersten|breite oben|spiegelbreite oben|breit oben",
@@ -93,7 +96,8 @@ VOCABULARY = Vocabulary(
         "am achtersteven angehängt|am heck aufgehängt|am spiegel aufgehängt|am spiegel befestigt|"
         "außen am spiegel|spiegelruder|am steven|außenliegend|am spiegel hängend|hängt hinten am spiegel|"
         "sitzt am spiegel",
-        "HUNG_IN": "spatenruder|freistehendes ruder|balanceruder|spatenruders|skegruder|halbskeg|teilbalanciert|"
+        "HUNG_IN": "halbskeg*|skegruder*|spatenruder*|kielruder*|vollskeg*|"
+        "spatenruder|freistehendes ruder|balanceruder|spatenruders|skegruder|halbskeg|teilbalanciert|"
         "skeg geführt|kielruder|untergebaut|freistehend|vorgebalanciert|am skeg|hinter dem kiel",
         "UNDER": "am kiel|am langkiel|"
         "hängt unter dem rumpf|skeg|unter dem rumpf|unter dem boot|am skeg|hinter skeg|unter dem heck|"
@@ -106,7 +110,8 @@ VOCABULARY = Vocabulary(
         "herausragt|heraussteht|reicht|hinaus|steht vor|absteht|steht ab|ragt nach",
         "TURN": "nach jeder seite|je seite|ruderausschlag|ausschlag|nach beiden seiten|zu jeder seite|pro seite|"
         "auf jede seite|ruderlage|maximaler ausschlag|anschlag|nach beiden",
-        "GRP": "gfk|laminat|volllaminat|polyester|kunststoff|glasfaser|gfk rumpf|epoxy|handauflage",
+        "GRP": "massives gfk|massiv gfk|massivem gfk|"
+        "gfk|laminat|volllaminat|polyester|kunststoff|glasfaser|gfk rumpf|epoxy|handauflage",
         "SOLID": "kein sandwich|ohne sandwich|"
         "volllaminat|massiv|massives|voll laminat|vollgfk|massivlaminat|volllaminiert|massiver|ohne kern|"
         "vollaminat|einschalig|massive|massivem",
@@ -142,14 +147,17 @@ VOCABULARY = Vocabulary(
         "wird hochgeklappt|kann hochgeklappt werden|abklappbare|faltbar",
         "FIXED": "fest|feste|fest montiert|verschraubt|angeschweißt|geschweißt|festen|fester|festes|starr|starre|"
         "fest verschraubt|fest angebaut|angebolzt|nicht klappbar|fest eingebaut|festmontiert|verschweißt",
-        "REMOVE": "wird demontiert|werden demontiert|wird abgebaut|werden abgebaut|bauen wir ab|baue ich ab|"
+        "REMOVE": "kann woanders hin|kann versetzt werden|kann verlegt werden|lässt sich versetzen|kann umziehen|"
+        "lässt sich verlegen|"
+        "wird demontiert|werden demontiert|wird abgebaut|werden abgebaut|bauen wir ab|baue ich ab|"
         "notfalls auch weg|könnte weg|abnehmbar|kann weg|demontierbar|entfernt werden|abgebaut werden|abbauen|"
         "abbaubar|abnehmen|kann ab|kann entfernt werden|könnte entfernt werden|könnte ab|kann abgenommen werden|"
         "lässt sich abnehmen|lässt sich entfernen|abschraubbar|kann demontiert werden|entfallen|kann entfallen|"
         "würde ich abbauen|kann weggenommen werden|dürfte weg|darf weg|könnte abgebaut werden|darf ab|können weg|"
         "können ab|können abgebaut werden|weg kann|ab kann|weg könnte|wegfallen kann|abgenommen werden kann|"
         "abgebaut werden kann|entfernt werden kann|demontiert werden kann",
-        "KEEP": "weiter benutzen|weiterhin benutzen|weiter nutzen|weiterhin nutzen|weiter benutzbar|"
+        "KEEP": "soll dort bleiben|muss dort bleiben|dranbleiben|"
+        "weiter benutzen|weiterhin benutzen|weiter nutzen|weiterhin nutzen|weiter benutzbar|"
         "weiter nutzbar|benutzbar bleiben|nutzbar bleiben|"
         "nicht abbauen|nicht entfernen|nicht hergeben|"
         "bleiben soll|bleiben muss|soll dranbleiben|muss bleiben|soll bleiben|bleibt|behalten|muss dranbleiben|"
@@ -166,9 +174,11 @@ VOCABULARY = Vocabulary(
         "CENTRE": "mitte|mittig|mittschiffs|der mitte|mittellinie|mittschiffslinie|von der mitte|in der mitte|zentral|"
         "mittigen|schiffsmitte|mittlings|mittelachse",
         "EACH_SIDE": "beidseitig|je seite|auf beiden seiten|an beiden seiten|zu beiden seiten|beiderseits|je eine an",
-        "PREFER": "bevorzugen|am liebsten|lieber|wünschen wir uns|bevorzugt|lieber wäre|wunsch|wünschen|vorzugsweise|"
+        "PREFER": "idealerweise|wenn möglich|falls möglich|"
+        "bevorzugen|am liebsten|lieber|wünschen wir uns|bevorzugt|lieber wäre|wunsch|wünschen|vorzugsweise|"
         "lieber hätten|hätten gern|hätte gern|am besten|möglichst|gerne an|gern an",
-        "OTHER_BOAT": "nachbar|nachbars|freund|stegnachbar|voriges boot|früheres boot|freundes|bekannter|bekannten|kollege|"
+        "OTHER_BOAT": "nachbar*|stegnachbar*|"
+        "nachbar|nachbars|freund|stegnachbar|voriges boot|früheres boot|freundes|bekannter|bekannten|kollege|"
         "stegnachbars|nachbarn|nachbarboot|vorgänger|altes boot|alten boot|voriges schiff|nachbarlieger|kumpel|"
         "vereinskamerad|bruder|bruders|schwager|freundin|liegeplatznachbar|anderes boot|vorbesitzer",
         "BELOW": "drunter|tiefer|"
@@ -242,7 +252,8 @@ VOCABULARY = Vocabulary(
         "an der wasserlinie|berührt das wasser|in höhe der wasserlinie",
         "OOPS": "nein|quatsch|falsch|pardon|moment|halt|sorry|verzeihung|entschuldigung|äh|besser gesagt|vielmehr|"
         "korrigiere|korrektur|ich meine|unsinn|stimmt nicht",
-        "GONE": "in der backskiste|liegt in der|verstaut|wird verstaut|gestaut|fährt in der|steht im keller|"
+        "GONE": "ist längst ab|ist längst weg|schon abgebaut|ist abgebaut|ist demontiert|wurde demontiert|"
+        "in der backskiste|liegt in der|verstaut|wird verstaut|gestaut|fährt in der|steht im keller|"
         "liegt zu hause|unter deck|"
         "hab ich abgebaut|abmontiert|hab ich abmontiert|habe ich abmontiert|haben wir abmontiert|"
         "abgeschraubt|"

@@ -24,12 +24,15 @@ VOCABULARY = Vocabulary(
     concepts={
         "M_INCL": "inclinometer|clinometer|angle finder|protractor|digital level|angle gauge",
         "LENGTH": "overall|long overall|long|in length",
-        "TRANSOM": "transom|transom's|stern|back end|taffrail|riser|transom skin|transom board|mirror|transoms|stern board|"
+        "TRANSOM": "edge of the transom|lip of the transom|"
+        "transom|transom's|stern|back end|taffrail|riser|transom skin|transom board|mirror|transoms|stern board|"
         "top of the transom|transom top|foot of the transom|bottom of the transom|transom angle|"
         "rake of the transom|transom rake|transom slope|inclination of transom|transom thickness|reverse transom|"
         "sugar scoop stern|negative transom|reverse sheer stern|inverted transom",
         "POST": "sternpost head|sternpost|stern post|post|stern post head|rudder post head",
-        "TOP": "up edge|high edge|goes up to|rises to|comes up to|goes up|reaches up to|"
+        "TOP": "edge of the transom|lip of the transom|"
+        "to the deck|up to the deck|up there|from the deck to the water|"
+        "up edge|high edge|goes up to|rises to|comes up to|goes up|reaches up to|"
         "head|sternpost head|edge of the sole|edge of the cockpit sole|top|top edge|upper edge|deck edge|"
         "upper side|up side|high part|upper part|upper end|uppermost edge|upper edge of|the high|topmost edge|"
         "top of the transom|transom top|at the high|up at the top|deck level|the up side|top side|high side|"
@@ -164,7 +167,8 @@ VOCABULARY = Vocabulary(
         "outboard|outboard bracket|outboard motor|outboard engine|outboard on a bracket|outboard well|"
         "outboard motor bracket|outboard mount|outboards|auxiliary outboard|hp outboard|motor bracket",
         "O_EXHAUST": "exhaust|exhaust outlet|exhaust pipe|exhaust skin fitting|wet exhaust|exhausts|engine exhaust",
-        "O_RAIL": "pushpit|pushpits|stern rail|stern pulpit|aft rail|pushpit rail|stern rails|taff rail|pulpit aft|"
+        "O_RAIL": "taffrails|"
+        "pushpit|pushpits|stern rail|stern pulpit|aft rail|pushpit rail|stern rails|taff rail|pulpit aft|"
         "aft pulpit|stern pulpits|stern railing",
         "O_STAY": "backstay|backstays|split backstay|twin backstays|back stay|back stays|running backstays|twin backstay|"
         "split back stay|backstay chainplate",
@@ -187,7 +191,8 @@ VOCABULARY = Vocabulary(
         "SWING": "swings|swinging|swing|swinging out|pivots|swivels",
         "SLIDE": "slides|sliding|telescopic|slide out|slides out|slides under|telescoping|retractable|extends from under|"
         "pulls out|telescopic ladder",
-        "REMOVE": "can take out|can take it out|"
+        "REMOVE": "can go elsewhere|can be relocated|could be relocated|could go elsewhere|can live elsewhere|"
+        "can take out|can take it out|"
         "can move it|can be moved away|can move it away|can put it away|can take it away|"
         "come off|removable|can be removed|could go|can go|removed|can come off|remove it|take it off|"
         "we could take off|could take off|could come off|may come off|can be taken off|could be removed|"
@@ -196,7 +201,8 @@ VOCABULARY = Vocabulary(
         "happy to remove|can take it off|can be dismounted|easily removed|would be removed|will come off|"
         "is coming off|can be shifted|could be shifted|may be removed|unbolts|lifts off|lift off|"
         "can be demounted|could be taken off|willing to remove|could lose",
-        "KEEP": "must to stay|it should stay|want to go on using|still use it|keep using|be able to use|"
+        "KEEP": "must be left|left where it is|has to be left|should be left|want it left|"
+        "must to stay|it should stay|want to go on using|still use it|keep using|be able to use|"
         "dont want to lose|wouldn't want to lose|would hate to lose|"
         "do not want to remove|don't want to remove|don't want to lose|do not want to lose|"
         "not want to take off|"
@@ -221,11 +227,13 @@ VOCABULARY = Vocabulary(
         "on the centreline|in the centre|in the center",
         "EACH_SIDE": "each side|either side|both sides|both quarters|each quarter|on each quarter|port and starboard|"
         "on both sides|on each side|one each side",
-        "PREFER": "want it|want it off|i'd want it|we'd want it|"
+        "PREFER": "ideally|if at all possible|"
+        "want it|want it off|i'd want it|we'd want it|"
         "prefer|would like it on|rather have it|would rather|i'd like it|preferably|preference|would like|favour|"
         "preferred|i would like it|would love it|best on|want it on|rather|my wish|wish it|i want it|we want it|"
         "if possible on",
-        "OTHER_BOAT": "neighbour|neighbor|next mooring|friend|friends|his boat|her boat|sister ship of mine|previous boat|"
+        "OTHER_BOAT": "neighbor*|neighbour*|dock mate|marina friend|"
+        "neighbour|neighbor|next mooring|friend|friends|his boat|her boat|sister ship of mine|previous boat|"
         "old boat|last boat|brother|next berth|on his|berthed next|my mate|mate's|another boat|other boat|"
         "sister's|his one|previous yacht|last yacht|my last one|the one before|club member|brother in law|"
         "fellow member|his own boat|my father's|same anchorage|sister boat|friend of me|friend's boat|a friend's|"
@@ -314,7 +322,8 @@ VOCABULARY = Vocabulary(
         "right on the water|flush with the water|touching the water|meets the water|in line with the water",
         "OOPS": "no|no wait|wait|sorry|rather|or rather|i mean|pardon|correction|scratch that|scrap that|make that|"
         "make it|oops|excuse me|nonsense|my mistake|that is wrong",
-        "GONE": "lives in|lives below|stowed|is stowed|kept in|kept below|is kept|stored in|in a locker|"
+        "GONE": "came off|was taken off|has been taken off|long gone|went years ago|have taken off|"
+        "lives in|lives below|stowed|is stowed|kept in|kept below|is kept|stored in|in a locker|"
         "in the locker|in the lazarette|in the cockpit locker|stays at home|stays ashore|kept ashore|"
         "has gone|have gone|is gone|are gone|took it off|took them off|taken off|was removed|were removed|"
         "have removed|has been removed|removed it|sold it|we removed|i removed|no longer there|"

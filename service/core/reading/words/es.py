@@ -24,11 +24,14 @@ VOCABULARY = Vocabulary(
         "LENGTH": "de eslora total|de largo|largo|de eslora",
         "M_TAPE": "cinta métrica|metro|con metro|con cinta|cinta|flexómetro|cinta de medir",
         "DEPTH": "profundidad|fondo|profundo|profunda|de fondo|de profundidad",
-        "TRANSOM": "espejo|espejo de popa|popa|del espejo|espejos|el espejo|de popa|espejo popa|borde superior del espejo|"
+        "TRANSOM": "borde del espejo|canto del espejo|"
+        "espejo|espejo de popa|popa|del espejo|espejos|el espejo|de popa|espejo popa|borde superior del espejo|"
         "pie del espejo|inclinación del espejo|anchura del espejo|ancho del espejo|espejo invertido|"
         "popa invertida|espejo negativo|popa lanzada negativa",
         "POST": "codaste|el codaste|roda de popa|cabeza del codaste",
-        "TOP": "sube hasta|llega hasta|"
+        "TOP": "borde del espejo|canto del espejo|"
+        "hasta la cubierta|a la cubierta|"
+        "sube hasta|llega hasta|"
         "canto alto|parte superior|borde superior|canto superior|parte alta|borde de arriba|canto de arriba|"
         "arriba|borde alto|parte de arriba|lo alto|el de arriba|la parte alta|extremo superior|"
         "borde superior del espejo|superior|el superior",
@@ -89,9 +92,10 @@ VOCABULARY = Vocabulary(
         "TRAILING": "borde de salida|canto posterior|borde de popa|canto de popa|borde posterior|borde de salida del timón|"
         "borde trasero|canto de salida|parte más a popa",
         "STOCK": "mecha|mecha del timón|eje del timón|mecha de timón",
-        "STICK_OUT": "sobresale|asoma|sale|saliente|sobresaliendo|se proyecta|sobresalen",
+        "STICK_OUT": "saca|sale hacia atrás|sobresale|asoma|sale|saliente|sobresaliendo|se proyecta|sobresalen",
         "TURN": "a cada banda|giro máximo|giro|a cada lado|por banda|ángulo máximo|a ambas bandas|gira",
-        "GRP": "poliéster|fibra|fibra de vidrio|prfv|plástico|resina|vidrio",
+        "GRP": "fibra maciza|fibra de vidrio maciza|poliéster macizo|"
+        "poliéster|fibra|fibra de vidrio|prfv|plástico|resina|vidrio",
         "SOLID": "sin sándwich|no es sándwich|"
         "macizo|fibra maciza|laminado macizo|maciza|sólido|sólida|laminado sólido|monolítico|poliéster macizo|"
         "fibra sólida|sin núcleo|laminado simple",
@@ -117,7 +121,8 @@ VOCABULARY = Vocabulary(
         "basculante|se levanta|retráctil|se recoge|escalera plegable",
         "FIXED": "fija|fijo|soldado|fijas|fijos|atornillada|atornillado|soldada|rígida|rígido|remachada|firme|"
         "escalera fija|plataforma fija",
-        "REMOVE": "se desmontará|se desmontarán|se quitará|se quitarán|"
+        "REMOVE": "se puede mover|se puede cambiar de sitio|puede ir en otro sitio|"
+        "se desmontará|se desmontarán|se quitará|se quitarán|"
         "desmontable|se puede quitar|quitar|desmontables|puede quitarse|se puede desmontar|se pueden quitar|"
         "podemos quitar|puedo quitar|desmontar|removible|se podría quitar|puede desmontarse|se pueden desmontar|"
         "quitarla|quitarlo|se puede retirar|retirar|podría ir fuera",
@@ -135,9 +140,11 @@ VOCABULARY = Vocabulary(
         "CENTRE": "centro|crujía|en el centro|línea de crujía|la crujía|central|del centro|en medio|en crujía|de crujía|"
         "eje|centrada|centrado",
         "EACH_SIDE": "a cada lado|por cada banda|a ambos lados|a ambas bandas|en cada banda|uno a cada banda",
-        "PREFER": "preferimos|prefiero|preferiría|preferimos montarlo|preferencia|preferible|preferiríamos|mejor|"
+        "PREFER": "me gustaría montarlo|nos gustaría montarlo|querríamos|"
+        "preferimos|prefiero|preferiría|preferimos montarlo|preferencia|preferible|preferiríamos|mejor|"
         "nos gustaría|me gustaría|de preferencia|a ser posible|si es posible",
-        "OTHER_BOAT": "vecino|amigo|barco anterior|vecinos|un amigo|amigos|mi amigo|barco de antes|otro barco|antiguo barco|"
+        "OTHER_BOAT": "vecin*|"
+        "vecino|amigo|barco anterior|vecinos|un amigo|amigos|mi amigo|barco de antes|otro barco|antiguo barco|"
         "el de mi|compañero|hermano|cuñado|pantalán de al lado|vecina|anterior barco",
         "BELOW": "metido|metida|en el agua|"
         "bajo el agua|por debajo del agua|sumergido|sumergida|bajo la flotación|por debajo de la flotación|"
@@ -196,7 +203,8 @@ VOCABULARY = Vocabulary(
         "a flor de agua|justo en la flotación|a nivel del agua",
         "OOPS": "perdón|no|mejor dicho|digo|quiero decir|corrijo|perdone|perdonen|me equivoco|disculpe|rectifico|"
         "o mejor",
-        "GONE": "en el cofre|en un cofre|guardamos|guardo en|va guardado|va guardada|guardado en|guardada en|"
+        "GONE": "está desmontado|está desmontada|ya desmontado|ya desmontada|"
+        "en el cofre|en un cofre|guardamos|guardo en|va guardado|va guardada|guardado en|guardada en|"
         "estibado|estibada|se queda en tierra|"
         "ya la saqué|la saqué|lo saqué|la quité|lo quité|ya no está|ya no hay|la hemos quitado|"
         "lo hemos quitado|fue retirada|la sacamos|la quitamos|los quitamos",

@@ -23,12 +23,15 @@ VOCABULARY = Vocabulary(
         "LENGTH": "hors tout|de long|long",
         "M_TAPE": "mètre ruban|au mètre ruban|ruban|mètre à ruban|mètre de menuisier|au mètre|réglet|double mètre",
         "DEPTH": "profondeur|profond|profonde|profondeur de|de profondeur|longue de",
-        "TRANSOM": "tableau|tableau arrière|arrière|poupe|tableaux|le tableau|cul du bateau|arrière du bateau|"
+        "TRANSOM": "bord du tableau|arête du tableau|"
+        "tableau|tableau arrière|arrière|poupe|tableaux|le tableau|cul du bateau|arrière du bateau|"
         "haut du tableau|haut du tableau arrière|dessus du tableau|bas du tableau|pied du tableau|"
         "bas du tableau arrière|inclinaison du tableau|angle du tableau|quête arrière|largeur du tableau|"
         "épaisseur du tableau|tableau inversé|arrière inversé|arrière inversée|tableau négatif",
         "POST": "étambot|mèche arrière|tête d'étambot|l'étambot",
-        "TOP": "monte jusqu'à|s'élève à|culmine à|monte à|"
+        "TOP": "bord du tableau|arête du tableau|"
+        "jusqu'au pont|au niveau du pont|"
+        "monte jusqu'à|s'élève à|culmine à|monte à|"
         "haut|bord supérieur|haut du tableau|sommet|partie haute|bord haut|arête supérieure|en haut|"
         "haut du tableau arrière|le haut|partie supérieure|dessus du tableau|le sommet|bord du fond|"
         "bord du fond de cockpit|livet|arête haute|supérieur|le supérieur|haut de",
@@ -126,7 +129,8 @@ VOCABULARY = Vocabulary(
         "rabattables|se rabat|se relève|relevables|qui bascule|articulée|escamotable|pliant|rétractable|"
         "basculant|se plie",
         "FIXED": "fixe|soudé|soudée|boulonnée|fixes|boulonné|rigide|vissée|non repliable|à poste|à demeure|soudées",
-        "REMOVE": "sera démonté|seront démontés|sera démontée|seront démontées|sera enlevé|sera enlevée|"
+        "REMOVE": "peut être déplacé|peut être déplacée|peut aller ailleurs|peuvent être déplacés|"
+        "sera démonté|seront démontés|sera démontée|seront démontées|sera enlevé|sera enlevée|"
         "démontable|amovible|peut être enlevée|peut être démontée|peut être enlevé|démontables|amovibles|"
         "peut être retirée|peut être retiré|peut se démonter|peut s'enlever|enlever|démonter|peut partir|"
         "qu'on peut enlever|on peut l'enlever|peut être supprimée|peut être supprimé|que je peux démonter|"
@@ -146,9 +150,11 @@ VOCABULARY = Vocabulary(
         "CENTRE": "milieu|au milieu|centre|axe|au centre|de l'axe|dans l'axe|sur l'axe|central|centrale|l'axe|axial|"
         "ligne médiane|centrée|plein milieu|du milieu|de l'axe du bateau",
         "EACH_SIDE": "de chaque côté|des deux côtés|de part et d'autre|sur chaque bord|un de chaque côté",
-        "PREFER": "préfère|préférons|préférerais|de préférence|aimerais|aimerions|souhaiterais|souhaiterions|préférence|"
+        "PREFER": "on préfère|on préférerait|on aimerait|"
+        "préfère|préférons|préférerais|de préférence|aimerais|aimerions|souhaiterais|souhaiterions|préférence|"
         "préférerions|plutôt|voudrais l'avoir|l'idéal serait|si possible",
-        "OTHER_BOAT": "voisin|ami|ancien bateau|copain|voisins|voisine|un ami|copains|mon ami|précédent bateau|autre bateau|"
+        "OTHER_BOAT": "voisin*|"
+        "voisin|ami|ancien bateau|copain|voisins|voisine|un ami|copains|mon ami|précédent bateau|autre bateau|"
         "voisin de ponton|bateau précédent|ex bateau|un copain|mon frère|beau frère|collègue|du voisin",
         "BELOW": "sous l'eau|sous la flottaison|au dessous|immergé|immergée|en dessous de l'eau|"
         "en dessous de la flottaison|sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|"
@@ -213,7 +219,8 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
         "au niveau de la flottaison|pile à la flottaison",
         "OOPS": "non|pardon|enfin|plutôt|je veux dire|erreur|excusez moi|correction|mea culpa|je corrige",
-        "GONE": "dans le coffre|dans un coffre|rangé|rangée|reste à terre|est rangé|est rangée|stocké|stockée|"
+        "GONE": "est démonté|est démontée|déjà démonté|déjà démontée|"
+        "dans le coffre|dans un coffre|rangé|rangée|reste à terre|est rangé|est rangée|stocké|stockée|"
         "a été démontée|a été démonté|a été enlevée|a été enlevé|je l'ai enlevée|je l'ai enlevé|"
         "nous l'avons enlevée|nous l'avons enlevé|n'est plus là|ont été démontés|ont été enlevés|"
         "je l'ai démontée",

@@ -24,12 +24,15 @@ VOCABULARY = Vocabulary(
         "M_TAPE": "metro a nastro|metro|con il metro|rotella metrica|nastro|flessometro|fettuccia|metro da falegname|"
         "cordella",
         "DEPTH": "profondità|profondo|profonda|di profondità",
-        "TRANSOM": "specchio|specchio di poppa|poppa|dello specchio|lo specchio|poppiero|specchi|specchio poppiero|"
+        "TRANSOM": "bordo dello specchio|filo dello specchio|"
+        "specchio|specchio di poppa|poppa|dello specchio|lo specchio|poppiero|specchi|specchio poppiero|"
         "specchio poppa|bordo superiore dello specchio|piede dello specchio|inclinazione dello specchio|"
         "angolo dello specchio|larghezza dello specchio|spessore dello specchio|specchio rovesciato|"
         "specchio negativo|poppa rovescia|poppa inversa",
         "POST": "dritto di poppa|ruota di poppa|dritto|testa del dritto",
-        "TOP": "arriva fino a|sale fino a|arriva a|"
+        "TOP": "bordo dello specchio|filo dello specchio|"
+        "fino alla coperta|alla coperta|al piano di coperta|"
+        "arriva fino a|sale fino a|arriva a|"
         "bordo superiore|parte superiore|parte alta|in alto|sommità|bordo alto|parte di sopra|lato superiore|"
         "spigolo superiore|il bordo superiore|bordo superiore dello specchio|la parte alta|lato alto|superiore|"
         "quello superiore",
@@ -118,7 +121,8 @@ VOCABULARY = Vocabulary(
         "abbattibile|pieghevole|ribaltabile|pieghevoli|abbattibili|ripiegabile|si ripiega|si ribalta|si abbatte|"
         "richiudibile|reclinabile|a scomparsa|si alza|che si piega|basculante|si piega",
         "FIXED": "fissa|fisso|saldato|fissi|fisse|imbullonata|imbullonato|saldata|rigida|avvitata|bullonata|rigido",
-        "REMOVE": "verrà smontato|verrà smontata|verranno smontati|sarà smontato|saranno smontati|"
+        "REMOVE": "si può spostare|può essere spostato|può essere spostata|si possono spostare|"
+        "verrà smontato|verrà smontata|verranno smontati|sarà smontato|saranno smontati|"
         "smontabile|si può togliere|rimovibile|togliere|si possono togliere|può essere tolta|può essere tolto|"
         "smontabili|si può smontare|eliminare|si può eliminare|può essere rimossa|può essere rimosso|rimovibili|"
         "posso togliere|possiamo togliere|asportabile|smontare|si può rimuovere|rimuovere|toglierla|toglierlo|"
@@ -137,7 +141,8 @@ VOCABULARY = Vocabulary(
         "dalla mezzeria|asse centrale|asse della barca|centrali|in centro|centro barca",
         "EACH_SIDE": "per parte|su ogni lato|su entrambi i lati|da ogni parte|per lato|ai due lati|da entrambe le parti|"
         "uno per lato",
-        "PREFER": "preferirei|preferiamo|preferisco|preferenza|preferibilmente|meglio|preferirei averlo|mi piacerebbe|"
+        "PREFER": "ci farebbe piacere|mi farebbe piacere|ci piacerebbe|vorremmo montarlo|vorrei montarlo|"
+        "preferirei|preferiamo|preferisco|preferenza|preferibilmente|meglio|preferirei averlo|mi piacerebbe|"
         "se possibile|gradirei|vorrei averlo|preferiremmo",
         "OTHER_BOAT": "vicino|amico|barca precedente|un amico|amici|vicini|vicino di posto|vicino di banchina|altra barca|"
         "mio fratello|cognato|barca di prima|vecchia barca|mio amico|del vicino|collega|vicino di ormeggio",
@@ -197,7 +202,8 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"
         "a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|sul pelo dell'acqua",
         "OOPS": "no|anzi|scusi|scusate|pardon|volevo dire|cioè|mi correggo|correggo|o meglio|errore|sbagliato",
-        "GONE": "nel gavone|in un gavone|riposto|riposta|stivato|stivata|teniamo nel|resta a terra|"
+        "GONE": "già smontato|già smontata|"
+        "nel gavone|in un gavone|riposto|riposta|stivato|stivata|teniamo nel|resta a terra|"
         "l'ho tolta|l'ho tolto|l'abbiamo tolta|l'abbiamo tolto|è stata tolta|è stato tolto|non c'è più|"
         "è stata smontata|l'ho smontata",
         "ENDS": "finisce|termina|si ferma",

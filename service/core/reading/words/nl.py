@@ -24,14 +24,17 @@ VOCABULARY = Vocabulary(
         "LENGTH": "lang over alles|lang",
         "M_TAPE": "meetlint|rolmaat|centimeter|duimstok|met de rolmaat|meetband|lintmeter",
         "DEPTH": "diepte|diep|diepe",
-        "TRANSOM": "spiegelhoek|spiegelbreedte|spiegeldikte|spiegel|hek|achterspiegel|hekspiegel|spiegels|hekplaat|"
+        "TRANSOM": "rand van de spiegel|spiegelrand|"
+        "spiegelhoek|spiegelbreedte|spiegeldikte|spiegel|hek|achterspiegel|hekspiegel|spiegels|hekplaat|"
         "hekspiegels|spiegelplaat|achterkant van de boot|hek van de boot|bovenkant spiegel|"
         "bovenkant van de spiegel|spiegel bovenkant|spiegel boven|breedte spiegel boven|"
         "breedte van de spiegel boven|onderkant spiegel|onderkant van de spiegel|spiegel onderkant|"
         "voet van de spiegel|helling van de spiegel|hoek van de spiegel|spiegel helling|breedte spiegel|"
         "spiegel breedte|spiegel boven breed|dikte spiegel|rechte spiegel|negatieve spiegel|omgekeerde spiegel",
         "POST": "achtersteven|achterstevens|roersteven|steven|stevenkop",
-        "TOP": "komt tot|loopt door tot|reikt tot|"
+        "TOP": "rand van de spiegel|spiegelrand|"
+        "tot het dek|tot aan dek|tot dek|"
+        "komt tot|loopt door tot|reikt tot|"
         "bovenkant|bovenrand|bovenaan|bovenzijde|bovenste rand|bovenkant spiegel|bovenkant van de spiegel|"
         "spiegel bovenkant|dekrand|bovenste kant|spiegel boven|bovenzij|breedte spiegel boven|breedte boven|"
         "breed boven|breedte van de spiegel boven",
@@ -85,7 +88,8 @@ VOCABULARY = Vocabulary(
         "aan de spiegel|hangt achter de spiegel|aan de achtersteven|op de spiegel|spiegelroer|"
         "hangt aan de achtersteven|aan de steven|buitenhangend roer|buitenliggend roer|aan de spiegel gehangen|"
         "hangroer",
-        "HUNG_IN": "balansroer|achter scheg|spaderoer|vrijhangend roer|balans roer|hangend onder|half balansroer|"
+        "HUNG_IN": "balansroer*|spaderoer*|schegroer*|"
+        "balansroer|achter scheg|spaderoer|vrijhangend roer|balans roer|hangend onder|half balansroer|"
         "doorgestoken roer|aan een scheg|aan de scheg|achter de kiel|scheg roer",
         "UNDER": "aan de kiel|"
         "vrijhangend|onder de boot|onder de romp|scheg|skeg|onder het schip|onder het hek|scheggen|onder de kont|"
@@ -94,7 +98,8 @@ VOCABULARY = Vocabulary(
         "achterrand van het roer|uittredende kant|achterkant ervan|achterste rand|achterzijde|roerachterkant|"
         "achterrand roer",
         "STOCK": "roerkoning|roeras|roerschacht|hart roerkoning",
-        "STICK_OUT": "steekt uit|uitsteekt|steekt|uitstekend|uitsteken|steken uit|steekt naar achteren|buiten de spiegel|"
+        "STICK_OUT": "steekt achter|"
+        "steekt uit|uitsteekt|steekt|uitstekend|uitsteken|steken uit|steekt naar achteren|buiten de spiegel|"
         "uitstekende",
         "TURN": "naar elke kant|roeruitslag|uitslag|aan elke kant|elke kant op|per kant|maximale uitslag|"
         "naar beide kanten|naar weerszijden",
@@ -112,7 +117,8 @@ VOCABULARY = Vocabulary(
         "O_OUTBOARD": "buitenboordmotor|buitenboordmotorsteun|buitenboordmotoren|motorsteun|bb motor|buitenboord motor|"
         "steun voor buitenboordmotor|bbm|buitenboordmotorbeugel",
         "O_EXHAUST": "uitlaat|uitlaatpijp|motoruitlaat|uitlaten",
-        "O_RAIL": "hekstoel|preekstoel achter|hekrail|preekstoel|hekpreekstoel|hekrailing|achterpreekstoel|hekwerk|"
+        "O_RAIL": "reling|hekreling|zeereling|"
+        "hekstoel|preekstoel achter|hekrail|preekstoel|hekpreekstoel|hekrailing|achterpreekstoel|hekwerk|"
         "hekstoelen",
         "O_STAY": "achterstag|achterstagen|achterstaggen|dubbele achterstag|gesplitst achterstag|bakstagen|"
         "achterstagspanner|hanenpoot",
@@ -127,14 +133,16 @@ VOCABULARY = Vocabulary(
         "opklapbaar|opklapbare|klapbaar|inklapbaar|klapbare|inklapbare|neerklapbaar|klapt|kan omhoog|"
         "wordt opgeklapt|opgeklapt|opvouwbaar|scharnierend|kan opklappen|klap|opvouwbare|neerklapbare",
         "FIXED": "vast|vaste|gelast|vastgebout|vastgezet|vaste montage|gebout|niet opklapbaar|aangelast|vastgelast|star",
-        "REMOVE": "gedemonteerd|worden gedemonteerd|wordt gedemonteerd|kunnen worden gedemonteerd|"
+        "REMOVE": "kan eruit|kan er uit|kan er natuurlijk uit|mag eruit|kan verplaatst worden|kan ergens anders|"
+        "gedemonteerd|worden gedemonteerd|wordt gedemonteerd|kunnen worden gedemonteerd|"
         "verwijderd worden|worden verwijderd|kunnen weg|gaat er zo nodig af|"
         "kan er eventueel af|mag er af|mag er eventueel af|kan er wel af|"
         "afneembaar|kan eraf|kan weg|demontabel|mag eraf|mag weg|mag verwijderd|kan verwijderd worden|"
         "kan worden verwijderd|kan verwijderd|mag worden verwijderd|demonteerbaar|verwijderbaar|kan er af|"
         "kunnen eraf|kan worden gedemonteerd|mogen weg|mogen eraf|er af|wegnemen|weghalen|verwijderen|"
         "kan vervallen|kan eventueel weg|afhalen|wegneembaar|demonteren",
-        "KEEP": "blijven gebruiken|bruikbaar blijven|te gebruiken blijven|"
+        "KEEP": "blijven zitten|moet echt blijven|moet er echt op blijven|"
+        "blijven gebruiken|bruikbaar blijven|te gebruiken blijven|"
         "willen we niet kwijt|wil ik niet kwijt|niet verwijderen|"
         "moet blijven|blijft|behouden|moeten blijven|willen we houden|wil ik houden|willen behouden|"
         "moet blijven zitten|houden we|niet weg|kan niet weg|mag niet weg|willen wij behouden|moet erop blijven|"
@@ -147,9 +155,11 @@ VOCABULARY = Vocabulary(
         "CENTRE": "midden|het midden|uit het midden|hart|het hart|hartlijn|uit het hart|midscheeps|in het midden|centraal|"
         "vanuit het midden|van het midden|uit hart",
         "EACH_SIDE": "aan weerszijden|aan beide kanten|weerszijden|aan elke kant|beide zijden|aan elke zijde|aan beide zijden",
-        "PREFER": "liefst|bij voorkeur|liever|voorkeur|het liefst|zou graag|bij voorkeur aan|graag aan|wens|wensen|"
+        "PREFER": "indien mogelijk|als het kan|zo mogelijk|"
+        "liefst|bij voorkeur|liever|voorkeur|het liefst|zou graag|bij voorkeur aan|graag aan|wens|wensen|"
         "prefereren|voorkeur voor|zouden graag|hebben liever",
-        "OTHER_BOAT": "buurman|vriend|vorige boot|buren|buurmans|vriend van|een vriend|kennis|vorig schip|oude boot|collega|"
+        "OTHER_BOAT": "buurman*|"
+        "buurman|vriend|vorige boot|buren|buurmans|vriend van|een vriend|kennis|vorig schip|oude boot|collega|"
         "steigerbuurman|andere boot|broer|zwager|ligplaatsbuurman|zusje|maat van|vrienden",
         "BELOW": "onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|onder wl|onder de wl|"
         "onderwater|eronder",
@@ -210,7 +220,8 @@ VOCABULARY = Vocabulary(
         "MEASURED": "gemeten|maten|afmetingen|meting|metingen|opgemeten|nagemeten|maat",
         "AT_WATER": "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",
         "OOPS": "nee|of nee|sorry|pardon|fout|ik bedoel|excuus|beter gezegd|correctie|wacht|herstel|nee wacht",
-        "GONE": "in de bakskist|in een bakskist|opgeborgen|wordt opgeborgen|ligt in de|bewaren we in|"
+        "GONE": "is al weg|is verdwenen|al verwijderd|al gedemonteerd|"
+        "in de bakskist|in een bakskist|opgeborgen|wordt opgeborgen|ligt in de|bewaren we in|"
         "blijft thuis|"
         "is eraf|hebben we verwijderd|heb ik verwijderd|is verwijderd|is weg|hebben we eraf gehaald|"
         "heb ik eraf gehaald|zit er niet meer|is er niet meer",

@@ -21,10 +21,13 @@ VOCABULARY = Vocabulary(
     ),
     concepts={
         "M_TAPE": "målebånd|meterstokk|målebåndet|tommestokk|meterstokken|målband",
-        "TRANSOM": "akterspeil|speilet|speil|akterspeilet|hekken|speilets|akterspeil*|hekk|hekkens|bunnen av speilet|"
+        "TRANSOM": "kanten av speilet|kanten av akterspeilet|speilkanten|"
+        "akterspeil|speilet|speil|akterspeilet|hekken|speilets|akterspeil*|hekk|hekkens|bunnen av speilet|"
         "speilets helning|speilets bredde|negativt akterspeil|negativt speil|omvendt speil|negativ hekk",
         "POST": "akterstevn|akterstevnen|stevnen|akterstevn*|stevnens|toppen av stevnen|rorstevnen",
-        "TOP": "går opp til|når opp til|"
+        "TOP": "kanten av speilet|kanten av akterspeilet|speilkanten|"
+        "til dekk|opp til dekk|til dekket|"
+        "går opp til|når opp til|"
         "overkant|overkanten|øverst|øvre kant|øvre kanten|oppe|overkanten av|toppen|øverste kant|topp|"
         "dekkskanten|overside|på toppen|toppen av stevnen|toppen av akterstevnen|bredde oppe",
         "BOTTOM": "underkant|underkanten|nederkant|nedre kant|nedre kanten|nede|nederst|nederste kant|bunnen av speilet|"
@@ -71,7 +74,8 @@ VOCABULARY = Vocabulary(
         "hengt på akterspeilet|hengt på speilet|utenpåhengt|utvendig ror|utvendig|påhengt på speilet|"
         "henger på akterstevnen|hengt på akterstevnen|utenbords|montert på speilet|henger utenpå|speilhengt|"
         "opphengt på speilet",
-        "HUNG_IN": "spaderor|balansert spaderor|balanseror|frittbærende spaderor|halvbalansert|skeghengt|bak kjølen|"
+        "HUNG_IN": "spaderor*|balanseror*|skegror*|"
+        "spaderor|balansert spaderor|balanseror|frittbærende spaderor|halvbalansert|skeghengt|bak kjølen|"
         "på skjegg|frittbærende ror|skjeggror|delvis balansert|på skeg",
         "UNDER": "på kjølen|"
         "frittbærende|skjegg|under båten|under skroget|skeg|under hekken|opphengt under|innenbords|skjegget|"
@@ -81,7 +85,7 @@ VOCABULARY = Vocabulary(
         "STOCK": "rorstamme|rorstammen|rorakse|roraksen|rorstammens|hjertestokk",
         "STICK_OUT": "stikker ut|stikker|rager ut|rager|stikker bakover|utstikk|går ut",
         "TURN": "til hver side|rorutslag|til hver sin side|hver vei|til begge sider|maks utslag|utslag|hver side|pr side",
-        "GRP": "glassfiber|polyester|plast|grp|glassfiberarmert|laminat",
+        "GRP": "massiv glassfiber|glassfiber|polyester|plast|grp|glassfiberarmert|laminat",
         "SOLID": "massiv|massivt|massiv glassfiber|massivt laminat|massivlaminat|enkeltlaminat|solid|heltlaminat|"
         "uten kjerne|massiv plast|homogen",
         "CORED": "sandwich|balsa|sandwichkonstruksjon|balsakjerne|skum|divinycell|kjerne|skumkjerne",
@@ -110,10 +114,12 @@ VOCABULARY = Vocabulary(
         "klappes opp|slås ned|sammenleggbart|kan vippes|oppfellbar|som felles|kan legges opp|vippes opp|vippbar|"
         "legges ned|nedfellbart|kan slås opp",
         "FIXED": "fast|fastmontert|sveiset|faste|fastboltet|boltet|fastskrudd|stiv|fastsveiset|ikke fellbar|skrudd",
-        "REMOVE": "demonteres ved behov|tas av ved behov|blir demontert|"
+        "REMOVE": "kan settes et annet sted|går an å flytte|"
+        "demonteres ved behov|tas av ved behov|blir demontert|"
         "demonterbar|kan tas av|kan fjernes|tas av|fjernes|kan demonteres|demonteres|kan flyttes|avtakbar|"
         "kan tas bort|kan skrus av|ta av|kan tas vekk|tas bort|fjerne|avtagbar|kan godt fjernes|kan tas ned",
-        "KEEP": "fortsette å bruke|fortsatt bruke|fortsatt kunne bruke|"
+        "KEEP": "skal sitte på|må sitte på|"
+        "fortsette å bruke|fortsatt bruke|fortsatt kunne bruke|"
         "vil vi ikke fjerne|vil jeg ikke fjerne|skal ikke fjernes|"
         "må vi beholde|beholde|må bli|må være der|må bli stående|skal være der|vil beholde|vil vi beholde|"
         "skal beholdes|må beholdes|må stå|kan ikke fjernes|kan ikke tas av|må bli værende|vil ha den|"
@@ -125,9 +131,11 @@ VOCABULARY = Vocabulary(
         "CENTRE": "midten|midt|senter|senterlinjen|midtskips|midtlinjen|fra midten|midt på|sentrum|senterlinje|fra senter|"
         "midtlinje|i midten|fra midtlinjen|sentralt",
         "EACH_SIDE": "på hver side|på begge sider|ett på hver side|en på hver side|begge sider|hver sin side",
-        "PREFER": "helst|foretrekker|vil helst|ønsker|ønske|helst på|gjerne på|foretrekkes|foretrukket|heller|"
+        "PREFER": "om mulig|hvis mulig|aller helst|"
+        "helst|foretrekker|vil helst|ønsker|ønske|helst på|gjerne på|foretrekkes|foretrukket|heller|"
         "vil gjerne ha den",
-        "OTHER_BOAT": "nabo|naboen|venn|forrige båt|naboens|nabobåten|naboens båt|en venn|venns|kompis|kamerat|bekjent|"
+        "OTHER_BOAT": "nabo*|båtnabo*|"
+        "nabo|naboen|venn|forrige båt|naboens|nabobåten|naboens båt|en venn|venns|kompis|kamerat|bekjent|"
         "gamle båt|gammel båt|annen båt|tidligere båt|bror|svoger|kollega|vennen min|bryggenabo|bryggenaboen|"
         "søskenbarn",
         "BELOW": "under vannet|under vannlinja|under vannlinjen|under vl|nedsenket|under vannflaten|under vann|i vannet|"
@@ -186,7 +194,8 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"
         "i vannlinja|akkurat ved vannflaten|på vannlinjen",
         "OOPS": "nei|feil|unnskyld|beklager|jeg mener|eller rettere|rettelse|sorry|vent|rettere sagt|feil av meg",
-        "GONE": "i kistebenken|i stuerommet|i stuverommet|stuet|stues|oppbevares|ligger i en|står hjemme|"
+        "GONE": "allerede fjernet|"
+        "i kistebenken|i stuerommet|i stuverommet|stuet|stues|oppbevares|ligger i en|står hjemme|"
         "ligger hjemme|"
         "er fjernet|er borte|er tatt av|har vi tatt av|har vi fjernet|har jeg fjernet|tok vi av|"
         "er demontert|er ikke der lenger",

@@ -21,12 +21,15 @@ VOCABULARY = Vocabulary(
     ),
     concepts={
         "M_TAPE": "måttband|måttbandet|tumstock|tumstocken|meterband|rullmått|mätt med måttband",
-        "TRANSOM": "akterspegel|spegel|spegeln|akterspegeln|aktern|spegelns|akterspegel*|akterspegelns|akter|akterns|"
+        "TRANSOM": "kanten på spegeln|spegelkanten|akterspegelns kant|"
+        "akterspegel|spegel|spegeln|akterspegeln|aktern|spegelns|akterspegel*|akterspegelns|akter|akterns|"
         "spegelns överkant|akterspegelns överkant|botten av spegeln|akterspegelns underkant|spegelns underkant|"
         "spegelns lutning|lutningen på spegeln|spegelns bredd|lodrät akterspegel|rak akterspegel|"
         "negativ akterspegel|negativ spegel|omvänd spegel",
         "POST": "akterstäv|akterstäven|akterstäv*|stäven|stävens|rorstäven|toppen av stäven",
-        "TOP": "går upp till|når upp till|"
+        "TOP": "kanten på spegeln|spegelkanten|akterspegelns kant|"
+        "till däck|upp till däck|"
+        "går upp till|når upp till|"
         "överkant|överkanten|ovankant|överkanten av|överdel|övre kant|övre kanten|överkantens|upptill|ovansida|"
         "toppen|däckskanten|uppe|högst upp|spegelns överkant|akterspegelns överkant|överkantens läge|topp|"
         "toppen av stäven|toppen av akterstäven|bredd upptill",
@@ -76,7 +79,8 @@ VOCABULARY = Vocabulary(
         "hängt på akterspegeln|på akterspegeln hängt|hänger på akterspegeln|hänger på spegeln|hängt på spegeln|"
         "akterspegelhängt|utanpåhängt|hänger på akterstäven|hängt på akterstäven|utombords roder|utanpåliggande|"
         "aktermonterat|rodret hänger på|hänger utanpå",
-        "HUNG_IN": "spadroder|balansroder|balanserat spadroder|fribärande roder|halvbalanserat|frihängande|skäddroder|"
+        "HUNG_IN": "spadrod*|skeggrod*|skegrod*|"
+        "spadroder|balansroder|balanserat spadroder|fribärande roder|halvbalanserat|frihängande|skäddroder|"
         "på skeg|hänger bakom kölen|skäddhängt|på skädda|halvskädda",
         "UNDER": "på kölen|i kölens bakkant|"
         "under båten|skädda|på skädda|under skrovet|skeg|under aktern|hänger under|inombords|fribärande|"
@@ -87,7 +91,8 @@ VOCABULARY = Vocabulary(
         "STICK_OUT": "sticker ut|sticker|skjuter ut|sticker bakåt|utstick|går ut",
         "TURN": "åt varje håll|åt vardera hållet|roderutslag|åt vardera sidan|till varje sida|åt båda håll|per sida|"
         "max utslag|utslag|till vardera sidan|vardera håll",
-        "GRP": "glasfiberplast|glasfiber|polyester|plast|gfk|grp|armerad plast|glasfiberarmerad|laminat",
+        "GRP": "massiv glasfiber|"
+        "glasfiberplast|glasfiber|polyester|plast|gfk|grp|armerad plast|glasfiberarmerad|laminat",
         "SOLID": "massiv|massiv glasfiberplast|enkellaminat|massivt|massivlaminat|enkellaminerad|solid|massiv plast|"
         "massivt laminat|helglas|homogen|homogent",
         "CORED": "sandwich|balsa|distansmaterial|balsakärna|sandwichkonstruktion|skum|divinycell|kärna|distanslaminat|"
@@ -117,12 +122,14 @@ VOCABULARY = Vocabulary(
         "som fälls upp|nedfällbart",
         "FIXED": "fast|fast monterad|svetsad|fasta|fastmonterad|fastskruvad|bultad|svetsat|stel|fastsvetsad|fastbultad|"
         "ej fällbar|skruvad",
-        "REMOVE": "monteras bort|tas bort vid behov|"
+        "REMOVE": "kan flyttas undan|går att flytta|"
+        "monteras bort|tas bort vid behov|"
         "demonterbar|kan tas bort|löstagbar|tas bort|får tas bort|gärna tas bort|kan plockas bort|"
         "kan monteras bort|kan avlägsnas|avtagbar|demonterbart|demonteras|går att ta bort|kan demonteras|"
         "borttagbar|kan flyttas|kan tas av|ta bort|monteras av|går att demontera|löstagbart|kan lossas|"
         "får gärna tas bort",
-        "KEEP": "fortsätta använda|kunna använda|"
+        "KEEP": "sitter kvar|"
+        "fortsätta använda|kunna använda|"
         "vill vi inte ta bort|vill jag inte ta bort|"
         "måste vara kvar|ska vara kvar|behålla|måste sitta kvar|ska sitta kvar|vill behålla|vill vi behålla|"
         "vill ha kvar|måste finnas kvar|vara kvar|sitta kvar|bli kvar|den ska vara kvar|måste behållas|"
@@ -136,9 +143,11 @@ VOCABULARY = Vocabulary(
         "CENTRE": "centrum|mitten|mittlinjen|från centrum|midskepps|mitt på|mitt|från mitten|centrumlinjen|i mitten|"
         "centralt|mittlinje|från mittlinjen|mitten av|midskeppslinjen",
         "EACH_SIDE": "på varje sida|på båda sidor|på vardera sidan|ett på varje sida|båda sidorna|på bägge sidor",
-        "PREFER": "helst|föredrar|vill helst|skulle helst|föredra|gärna på|önskar|önskemål|hellre|vi vill ha|föredras|"
+        "PREFER": "om möjligt|om det går|"
+        "helst|föredrar|vill helst|skulle helst|föredra|gärna på|önskar|önskemål|hellre|vi vill ha|föredras|"
         "helst på",
-        "OTHER_BOAT": "granne|grannen|grannens|vän|förra båt|grannens båt|grannbåt|en vän|kompis|kompisens|vännens|förra båten|"
+        "OTHER_BOAT": "grann*|"
+        "granne|grannen|grannens|vän|förra båt|grannens båt|grannbåt|en vän|kompis|kompisens|vännens|förra båten|"
         "bryggranne|bryggrannen|bekant|kollega|annan båt|tidigare båt|bror|svåger|min bror|en bekant|gamla båt*",
         "BELOW": "under vattnet|under vattenlinjen|under vattenytan|under vl|nedsänkt|under vattenlinje|i vattnet|"
         "under ytan|därunder",
@@ -197,7 +206,8 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|nuddar vattnet|precis vid vattenytan|i vattenytan|"
         "på vattenlinjen",
         "OOPS": "nej|fel av mig|förlåt|jag menar|ursäkta|fel|rättelse|eller snarare|snarare|sorry|vänta",
-        "GONE": "i stickbacken|i en stickback|i stuvfacket|stuvad|stuvas|förvaras|ligger i en|ligger hemma|"
+        "GONE": "är redan borta|är bortmonterad|bortmonterad|"
+        "i stickbacken|i en stickback|i stuvfacket|stuvad|stuvas|förvaras|ligger i en|ligger hemma|"
         "står hemma|"
         "är borttagen|är borta|togs bort|har vi tagit bort|har jag tagit bort|tog vi bort|tog jag bort|"
         "är demonterad|finns inte kvar",
