@@ -10,7 +10,7 @@ from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import is_thing
 
 _YEAR = re.compile(
-    r"(?<![\d.,+/-])(?:(19[3-9]\d|20[0-4]\d)|['\u2019]?(?<!\d)([4-9]\d))(?![\d]|[.,]\d|[ \t]?(?:mm|cm|m|kg|lb|ft|in)\b)"
+    r"(?<![\d.,+/-])(?:(19[3-9]\d|20[0-4]\d)|(?:['\u2019]|(?<=\s)-)?(?<!\d)([4-9]\d))(?![\d]|[.,]\d|[ \t]?(?:mm|cm|m|kg|lb|ft|in)\b)"
 )
 _NUMBER = re.compile(r"[ \t:.#]{1,4}(\d{1,5}[A-Za-z]?)\b(?![.,]\d)")
 _ONLY_NUMBER = re.compile(r"(?:n\u00b0|n\u00ba|nr\.?|no\.?|#)[ ]?(\d{1,4}[A-Za-z]?)", re.IGNORECASE)  # "(n° 47)"
@@ -59,18 +59,19 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
         after = sheet.clean[match.end() : match.end() + 14].split()
         article = full and bool(_ARTICLE.search(before)) and bool(after) and _boat_word(clause, match.end())
         near = bool(named) or any(n.clause.paragraph == clause.paragraph for n in boat) or clause.shaped
-        inside = any(n.start <= match.start() < n.end for n in boat)
-        behind = (
-            bool(named)
-            and not inside
-            and any(
-                m.concept == "YEAR" and 0 <= m.start - match.end() <= 1 and m.end - m.start >= WORD
-                for m in clause.marks
-            )
-        )  # "79 model year"
+        behind = near and _behind(clause, boat, match, named=bool(named))
         if behind or (cue and full and near) or beside or article or (cue and near and bool(named)):
             found.append(Claim("boat.year", value, match.start(), match.end(), clause.depth))
     return found
+
+
+def _behind(clause: Clause, boat: list[Named], match: re.Match[str], *, named: bool) -> bool:
+    """Say whether the word that makes it a year stands behind it: "79 model year", "an '88 model"."""
+    if any(n.start <= match.start() < n.end for n in boat):
+        return False
+    after = [m for m in clause.marks if 0 <= m.start - match.end() <= 1]
+    worded = named and any(m.concept == "YEAR" and m.end - m.start >= WORD for m in after)
+    return worded or (match[0][0] in "'\u2019" and any(m.concept in ("YEAR", "MODEL", "BOAT") for m in after))
 
 
 def _touches(clean: str, name: Named, start: int, end: int) -> bool:

@@ -81,6 +81,7 @@ def is_place(clean: str, thing: Mark, place: Mark) -> bool:
     """Say whether the second of two things only says where the first is: "ladder in the platform"."""
     between = clean[thing.end : place.start]
     words = [w.fold for w in words_of(between)]
-    while words and words[-1] in ARTICLES:
+    named = len(words)
+    while words and (words[-1] in ARTICLES or (words[-1] == "an" and len(words) == named)):  # "an outboard", "an der"
         words.pop()
     return bool(words) and words[-1] in AT and len(between) <= CLOSE and not set(",;") & set(between)

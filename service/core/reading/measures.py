@@ -138,7 +138,11 @@ def _overall(seen: View, found: Found) -> Decision:
     """Return length or beam where nothing but the boat was spoken of: "the yacht is 11.2 m long and 3.85 m wide"."""
     told = next((c for c in (*seen.after[:1], *seen.before[:1]) if c in OVERALL), "")
     name = OVERALL.get(told)
-    of_boat = not seen.left - PARTICULARS and (seen.subject == "BOAT" or not seen.whole - PARTICULARS)
+    of_boat = (
+        not seen.left - PARTICULARS
+        and "OTHER_BOAT" not in seen.topic
+        and (seen.subject == "BOAT" or not seen.whole - PARTICULARS)
+    )
     fits = bool(name and of_boat) and min(plausible(name or "", found), default=0.0) >= BEAM_MM
     return (name, 1.0) if name and fits else None
 

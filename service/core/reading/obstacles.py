@@ -128,11 +128,11 @@ def _owner(
     """Return the obstacle an attribute or distance belongs to: one named close behind it, else the last one before."""
     after = next(((m, s) for m, s in here if m.start >= mark.end), None)
     before = [(m, s) for m, s in here if m.end <= mark.start]
+    within = [s for m, s in here if m.start < mark.end and mark.start < m.end]
+    if within and mark.concept:
+        return within[0]  # "folding ladder" as one phrase
     if after is not None and mark.concept:
         between = sheet.clean[mark.end : after[0].start]
-        within = [s for m, s in here if m.start < mark.end and mark.start < m.end]
-        if within:
-            return within[0]  # "folding ladder" as one phrase
         parted = bool(before) and bool(AND & {w.fold for w in words_of(between)})  # "a ladder to port and an arch"
         parted = parted or (
             bool(before) and any(m.concept == "NOT" and mark.end <= m.start < after[0].start for m in clause.marks)

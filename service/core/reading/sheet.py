@@ -195,7 +195,8 @@ def _sentences(clean: str, span: tuple[int, int], depth: int, paragraph: int, ki
         initial = len(word) == 1 and word.isalpha() and not (len(before) > 1 and before[-2][-1].isdigit())  # "1,92 m."
         numbered = not clean[cuts[-1] : found.start()].strip(" \t\n(0123456789")  # "2. His boat": a list's number
         behind = clean[found.end() : found.end() + 1]
-        if (behind.isdigit() or behind.islower()) and (len(word) < LONG_WORD or not word.isalpha()):
+        unit = behind.islower() and len(before) > 1 and before[-2][-1].isdigit()  # "22 cm. the rudder"
+        if (behind.isdigit() or behind.islower()) and not unit and (len(word) < LONG_WORD or not word.isalpha()):
             continue  # "ca. 3", "nr. 12": no sentence ends here
         if behind.isdigit() and word.endswith(("nr", "num")):
             continue  # "casconr. 12"

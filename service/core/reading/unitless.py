@@ -23,6 +23,7 @@ DIRECT = frozenset({"HEIGHT", "WIDTH", "THICK", "DEPTH", "WATER", "AFT", "FORWAR
 TOLD = ({"WATER", "TOP"}, {"WATER", "BOTTOM"}, {"WATER", "HEIGHT"}, {"TRANSOM", "WIDTH"}, {"BEAM"}, {"DRAFT"}, {"LOA"})
 LEANS = frozenset({"RAKE", "LEAN", "REVERSE", "COUNTER", "TURN"})
 METRIC, IMPERIAL = frozenset({"mm", "cm", "m"}), frozenset({"in", "ft"})
+_POUNDS = re.compile(r"(?<![\w.,])(\d{1,3},\d{3}|\d{4,6})[ ]?#(?!\w)")  # as Americans write it
 _INCHES = re.compile(r"[ ]?(\d|1[01])(?!\d|[.,/]\d)")
 YEARS = range(1930, 2050)
 GAP = 16
@@ -59,6 +60,9 @@ def add_unitless(clean: str, clauses: Sequence[Thought]) -> None:
         if unit is not None:
             _add(clause, match, f"{match[0]} {unit}", "length")
     for clause in clauses:
+        weighed = any(m.concept == "DISPLACEMENT" for m in clause.marks)
+        for match in _POUNDS.finditer(clean, clause.start, clause.end) if weighed else ():
+            _add(clause, match, f"{match[1]} lb", "mass")
         for match in _SHORT.finditer(clean, clause.start, clause.end):
             heavy = match[2] and any(m.concept == "DISPLACEMENT" and m.end <= match.start() for m in clause.marks)
             leans = match[3] and LEANS & {m.concept for m in clause.marks}

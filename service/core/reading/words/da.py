@@ -25,8 +25,10 @@ VOCABULARY = Vocabulary(
         "agterspejl|spejlet|spejl|agterspejlet|hækken|hæk|hækkens|spejlets|agterspejl*|agterenden|agterende|"
         "agterspejlets|hækkens overkant|bunden af spejlet|hækkens underkant|spejlets hældning|hækkens hældning|"
         "spejlets bredde|lodret spejl|lodret hæk|negativt agterspejl|negativt spejl|negativ hæk|omvendt spejl",
-        "POST": "agterstævn|agterstævnen|stævnen|agterstævn*|stævnens|toppen af stævnen|rorstævnen|stævn",
-        "TOP": "kanten af spejlet|kanten af agterspejlet|spejlkanten|"
+        "POST": "stævnens top|stævntoppen|"
+        "agterstævn|agterstævnen|stævnen|agterstævn*|stævnens|toppen af stævnen|rorstævnen|stævn",
+        "TOP": "stævnens top|stævntoppen|"
+        "kanten af spejlet|kanten af agterspejlet|spejlkanten|"
         "til dæk|til dækket|op til dækket|"
         "går op til|når op til|"
         "overkant|overkanten|øverst|øverste kant|øvre kant|foroven|oppe|toppen|overkanten af|øverste|top|"
@@ -58,7 +60,8 @@ VOCABULARY = Vocabulary(
         "fremover|mod stævnen|foran hækken|foran spejlet|for hækken|mod boven",
         "AFT": "agterover|længere agter|længere agterud|bagud|agten for|bag|længere tilbage|længere bagud|agterud|"
         "mod hækken|agtenfor|bagved|agter|ud bag|bag hækken|bag spejlet|agter for|længere bagude",
-        "PLUMB": "lodret|lodret spejl|lodrette|lodret hæk|lige op og ned|vertikal|næsten lodret",
+        "PLUMB": "er ret lodret|er lodret|"
+        "lodret|lodret spejl|lodrette|lodret hæk|lige op og ned|vertikal|næsten lodret",
         "REVERSE": "negativt agterspejl|negativt|negativt spejl|negativ|negative|negativ hældning|omvendt|negativ hæk|"
         "inverteret|omvendt spejl|indadhældende",
         "COUNTER": "overheng|klassisk hekk|positiv|positivt|klassisk hæk|overhæng|overhængende|positiv hældning|"
@@ -140,7 +143,8 @@ VOCABULARY = Vocabulary(
         "PREFER": "om muligt|hvis det er muligt|"
         "helst|foretrækker|vil helst|ønsker|ønske|helst i|gerne i|foretrækkes|foretrukket|hellere|"
         "vil gerne have den|helst på",
-        "OTHER_BOAT": "nabo*|bådnabo*|"
+        "OTHER_BOAT": "hans er|hendes er|hans båd|hendes båd|"
+        "nabo*|bådnabo*|"
         "nabo|naboen|ven|forrige båd|naboens|nabobåd|naboens båd|en ven|vens|kammerat|bekendt|gamle båd|"
         "gammel båd|anden båd|tidligere båd|bror|svoger|kollega|min ven|bådnabo|min bror",
         "BELOW": "under vandet|under vandlinjen|under vandoverfladen|under vl|nedsænket|under vand|i vandet|neddykket|"
@@ -198,7 +202,8 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|lige ved vandet|"
         "på vandlinjen",
         "OOPS": "nej|fejl|undskyld|jeg mener|beklager|rettelse|eller rettere|sorry|vent|rettere sagt|forkert",
-        "GONE": "allerede fjernet|"
+        "GONE": "solgt|har vi solgt|har jeg solgt|"
+        "allerede fjernet|"
         "i kistebænken|i stuverummet|i en stuverum|stuvet|stuves|opbevares|ligger i en|står hjemme|"
         "ligger hjemme|"
         "er fjernet|er væk|er taget af|har vi taget af|har vi fjernet|har jeg fjernet|tog vi af|"

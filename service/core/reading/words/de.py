@@ -30,8 +30,10 @@ VOCABULARY = Vocabulary(
         "oberkante vom spiegel|spiegel oben|unterkante des spiegels|unterkante vom spiegel|spiegel unten|"
         "fuß des spiegels|neigung des spiegels|spiegel neigung|spiegelbreite oben|negativer spiegel|"
         "negatives heck|negativem spiegel|negativen spiegel|nach vorn gekipptes heck",
-        "POST": "stevenoberkante|achtersteven|steven|achterstevens|stevens|stevenkopf|achterstevenkopf",
-        "TOP": "spiegelkante|kante des spiegels|rand des spiegels|"
+        "POST": "kopf des stevens|kopf des achterstevens|"
+        "stevenoberkante|achtersteven|steven|achterstevens|stevens|stevenkopf|achterstevenkopf",
+        "TOP": "kopf des stevens|stevenkopf|kopf des achterstevens|"
+        "spiegelkante|kante des spiegels|rand des spiegels|"
         "bis zum deck|bis deck|bis an deck|"
         "reicht bis|geht bis|geht hoch bis|stevenoberkante|"
         "spiegeloberkante|oberkante|oben|obere kante|oberkante spiegel|oberer rand|oberen rand|oberkanten|"
@@ -72,7 +74,8 @@ VOCABULARY = Vocabulary(
         "AFT": "nach achtern|nach hinten|achtern|weiter achtern|weiter hinten|hinter dem|hinter der|heckwärts|"
         "nach hinten geneigt|hinten|richtung heck|weiter nach hinten|weiter nach achtern|hinter|achterlich|"
         "achteraus|achterlicher|achterlicher als|weiter hinten als",
-        "PLUMB": "senkrecht|lotrecht|senkrechter|senkrechtes|senkrechten|senkrechte|lotrechter|kerzengerade|vertikal|"
+        "PLUMB": "ist gerade|"
+        "senkrecht|lotrecht|senkrechter|senkrechtes|senkrechten|senkrechte|lotrechter|kerzengerade|vertikal|"
         "im lot",
         "REVERSE": "negativer spiegel|negativ|negatives heck|negativem spiegel|negativen spiegel|negativer|negativen|"
         "negatives|negativem|negative neigung|negativ geneigt|nach vorn gekipptes heck|retrousse|"
@@ -177,7 +180,8 @@ VOCABULARY = Vocabulary(
         "PREFER": "idealerweise|wenn möglich|falls möglich|"
         "bevorzugen|am liebsten|lieber|wünschen wir uns|bevorzugt|lieber wäre|wunsch|wünschen|vorzugsweise|"
         "lieber hätten|hätten gern|hätte gern|am besten|möglichst|gerne an|gern an",
-        "OTHER_BOAT": "nachbar*|stegnachbar*|"
+        "OTHER_BOAT": "seiner ist|seiner hat|seine ist|seine hat|seins ist|seins hat|ihrer ist|ihrer hat|"
+        "nachbar*|stegnachbar*|"
         "nachbar|nachbars|freund|stegnachbar|voriges boot|früheres boot|freundes|bekannter|bekannten|kollege|"
         "stegnachbars|nachbarn|nachbarboot|vorgänger|altes boot|alten boot|voriges schiff|nachbarlieger|kumpel|"
         "vereinskamerad|bruder|bruders|schwager|freundin|liegeplatznachbar|anderes boot|vorbesitzer",
@@ -252,7 +256,8 @@ VOCABULARY = Vocabulary(
         "an der wasserlinie|berührt das wasser|in höhe der wasserlinie",
         "OOPS": "nein|quatsch|falsch|pardon|moment|halt|sorry|verzeihung|entschuldigung|äh|besser gesagt|vielmehr|"
         "korrigiere|korrektur|ich meine|unsinn|stimmt nicht",
-        "GONE": "ist längst ab|ist längst weg|schon abgebaut|ist abgebaut|ist demontiert|wurde demontiert|"
+        "GONE": "verkauft|haben wir verkauft|ist verkauft|"
+        "ist längst ab|ist längst weg|schon abgebaut|ist abgebaut|ist demontiert|wurde demontiert|"
         "in der backskiste|liegt in der|verstaut|wird verstaut|gestaut|fährt in der|steht im keller|"
         "liegt zu hause|unter deck|"
         "hab ich abgebaut|abmontiert|hab ich abmontiert|habe ich abmontiert|haben wir abmontiert|"

@@ -29,8 +29,11 @@ VOCABULARY = Vocabulary(
         "top of the transom|transom top|foot of the transom|bottom of the transom|transom angle|"
         "rake of the transom|transom rake|transom slope|inclination of transom|transom thickness|reverse transom|"
         "sugar scoop stern|negative transom|reverse sheer stern|inverted transom",
-        "POST": "sternpost head|sternpost|stern post|post|stern post head|rudder post head",
-        "TOP": "edge of the transom|lip of the transom|"
+        "POST": "top of the sternpost|head of the sternpost|sternpost top|top of the post|"
+        "sternpost head|sternpost|stern post|post|stern post head|rudder post head",
+        "TOP": "top of the sternpost|head of the sternpost|sternpost top|top of the post|"
+        "at deck|at the deck|"
+        "edge of the transom|lip of the transom|"
         "to the deck|up to the deck|up there|from the deck to the water|"
         "up edge|high edge|goes up to|rises to|comes up to|goes up|reaches up to|"
         "head|sternpost head|edge of the sole|edge of the cockpit sole|top|top edge|upper edge|deck edge|"
@@ -40,7 +43,8 @@ VOCABULARY = Vocabulary(
         "BOTTOM": "low side|low edge|under edge|below side|"
         "bottom|bottom edge|lower edge|foot of the transom|bottom of the transom|lower side|down side|low part|"
         "lower part|lower end|underside|lowest part|lowest edge|lowest point|below edge|lower border|down part",
-        "WATER": "under the water|"
+        "WATER": "clear|"
+        "under the water|"
         "water|waterline|water line|wl|dwl|lwl line|waterlines|load waterline|lwl mark|sea|sea level|the sea|"
         "water level|water's surface|surface of the water|floating line|float line|line of flotation|freeboard|"
         "under water|below the water|below water|beneath the water|under the waterline|below the waterline|"
@@ -54,7 +58,7 @@ VOCABULARY = Vocabulary(
         "COCKPIT": "edge of the cockpit sole|edge of the sole|cockpit|cockpit sole|cockpit floor|floor of cockpit|sole edge|"
         "sole of the cockpit|cockpit sole's edge",
         "KEEL": "keel|hull bottom",
-        "HULL": "planking|planks|plating|hull|laminate|skin|lay up|layup",
+        "HULL": "scantlings|planking|planks|plating|hull|laminate|skin|lay up|layup",
         "BOAT": "ship|boat|yacht|sloop|ketch|vessel|boat type|my boat",
         "HEIGHT": "height|high|freeboard|height above|tall|up from",
         "WIDTH": "width|wide|across|breadth|breadth of|broad|in width|of width|width over|across the top|wide at the top|"
@@ -86,7 +90,8 @@ VOCABULARY = Vocabulary(
         "AFT": "aft|further aft|farther aft|behind|astern|abaft|past|backwards|aft of|backward|more behind|"
         "toward the stern|to the rear|further back|farther back|more to the rear|aftwards|more aft|rearward|"
         "rearwards|outward|sternward|sternwards|outwards|proud of|beyond|clear of",
-        "PLUMB": "strait up|strait up and down|strait up n down|straight up n down|straight up & down|vertcal|"
+        "PLUMB": "is straight|dead straight|"
+        "strait up|strait up and down|strait up n down|straight up n down|straight up & down|vertcal|"
         "verticle|dead vertical|"
         "plumb|bolt upright|dead upright|upright|vertical|perpendicular|dead plumb|near vertical|nearly plumb|"
         "straight up and down|straight up|plumb vertical",
@@ -95,7 +100,8 @@ VOCABULARY = Vocabulary(
         "COUNTER": "counter|counter stern|conventional rake|traditional rake|raked aft|rakes aft|leans aft|overhanging|"
         "positive rake|normal rake|rakes backwards|classic counter|conventional transom|traditional transom|"
         "positive",
-        "SCOOP": "integral swim platform|moulded in swim platform|molded swim platform|moulded swim platform|"
+        "SCOOP": "sugar scoop stern|sugar scoop transom|scoop transom|"
+        "integral swim platform|moulded in swim platform|molded swim platform|moulded swim platform|"
         "built in swim platform|integrated swim platform|molded in swim platform|"
         "sugar scoop|scoop|swim step|scoop stern|scooped|sugarscoop|moulded in swim step|moulded swim step|"
         "moulded bathing step|step moulded into|steps moulded into|walk down steps|integral swim step|"
@@ -191,7 +197,9 @@ VOCABULARY = Vocabulary(
         "SWING": "swings|swinging|swing|swinging out|pivots|swivels",
         "SLIDE": "slides|sliding|telescopic|slide out|slides out|slides under|telescoping|retractable|extends from under|"
         "pulls out|telescopic ladder",
-        "REMOVE": "can go elsewhere|can be relocated|could be relocated|could go elsewhere|can live elsewhere|"
+        "REMOVE": "will remove|to be removed|will be removed|plan to remove|planning to remove|going to remove|"
+        "will take them off|will take it off|would remove|"
+        "can go elsewhere|can be relocated|could be relocated|could go elsewhere|can live elsewhere|"
         "can take out|can take it out|"
         "can move it|can be moved away|can move it away|can put it away|can take it away|"
         "come off|removable|can be removed|could go|can go|removed|can come off|remove it|take it off|"
@@ -232,7 +240,8 @@ VOCABULARY = Vocabulary(
         "prefer|would like it on|rather have it|would rather|i'd like it|preferably|preference|would like|favour|"
         "preferred|i would like it|would love it|best on|want it on|rather|my wish|wish it|i want it|we want it|"
         "if possible on",
-        "OTHER_BOAT": "neighbor*|neighbour*|dock mate|marina friend|"
+        "OTHER_BOAT": "his is|hers is|his has|his was|theirs|theirs is|"
+        "neighbor*|neighbour*|dock mate|marina friend|"
         "neighbour|neighbor|next mooring|friend|friends|his boat|her boat|sister ship of mine|previous boat|"
         "old boat|last boat|brother|next berth|on his|berthed next|my mate|mate's|another boat|other boat|"
         "sister's|his one|previous yacht|last yacht|my last one|the one before|club member|brother in law|"
@@ -322,7 +331,8 @@ VOCABULARY = Vocabulary(
         "right on the water|flush with the water|touching the water|meets the water|in line with the water",
         "OOPS": "no|no wait|wait|sorry|rather|or rather|i mean|pardon|correction|scratch that|scrap that|make that|"
         "make it|oops|excuse me|nonsense|my mistake|that is wrong",
-        "GONE": "came off|was taken off|has been taken off|long gone|went years ago|have taken off|"
+        "GONE": "we sold|was sold|has been sold|is sold|have sold|"
+        "came off|was taken off|has been taken off|long gone|went years ago|have taken off|"
         "lives in|lives below|stowed|is stowed|kept in|kept below|is kept|stored in|in a locker|"
         "in the locker|in the lazarette|in the cockpit locker|stays at home|stays ashore|kept ashore|"
         "has gone|have gone|is gone|are gone|took it off|took them off|taken off|was removed|were removed|"

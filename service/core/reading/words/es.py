@@ -29,7 +29,8 @@ VOCABULARY = Vocabulary(
         "pie del espejo|inclinación del espejo|anchura del espejo|ancho del espejo|espejo invertido|"
         "popa invertida|espejo negativo|popa lanzada negativa",
         "POST": "codaste|el codaste|roda de popa|cabeza del codaste",
-        "TOP": "borde del espejo|canto del espejo|"
+        "TOP": "cabeza del codaste|"
+        "borde del espejo|canto del espejo|"
         "hasta la cubierta|a la cubierta|"
         "sube hasta|llega hasta|"
         "canto alto|parte superior|borde superior|canto superior|parte alta|borde de arriba|canto de arriba|"
@@ -64,7 +65,8 @@ VOCABULARY = Vocabulary(
         "adelantado|por delante del|más hacia proa|a proa del|por la proa",
         "AFT": "hacia popa|más a popa|por detrás|hacia atrás|por detrás del|a popa|más atrás|detrás|detrás del|atrás|"
         "retrasado|más hacia popa|a popa del|por la popa|hacia la popa|por detrás del espejo",
-        "PLUMB": "vertical|a plomo|recto|verticales|aplomado|completamente vertical|casi vertical|recta",
+        "PLUMB": "es recto|es recta|"
+        "vertical|a plomo|recto|verticales|aplomado|completamente vertical|casi vertical|recta",
         "REVERSE": "invertido|invertida|negativo|espejo invertido|negativa|popa invertida|espejo negativo|"
         "inclinación negativa|invertidos|popa lanzada negativa",
         "COUNTER": "popa de bovedilla|espejo clásico|clásico|clásica|positivo|positiva|popa lanzada|popa clásica|"
@@ -143,7 +145,8 @@ VOCABULARY = Vocabulary(
         "PREFER": "me gustaría montarlo|nos gustaría montarlo|querríamos|"
         "preferimos|prefiero|preferiría|preferimos montarlo|preferencia|preferible|preferiríamos|mejor|"
         "nos gustaría|me gustaría|de preferencia|a ser posible|si es posible",
-        "OTHER_BOAT": "vecin*|"
+        "OTHER_BOAT": "el suyo|la suya|"
+        "vecin*|"
         "vecino|amigo|barco anterior|vecinos|un amigo|amigos|mi amigo|barco de antes|otro barco|antiguo barco|"
         "el de mi|compañero|hermano|cuñado|pantalán de al lado|vecina|anterior barco",
         "BELOW": "metido|metida|en el agua|"
@@ -203,7 +206,8 @@ VOCABULARY = Vocabulary(
         "a flor de agua|justo en la flotación|a nivel del agua",
         "OOPS": "perdón|no|mejor dicho|digo|quiero decir|corrijo|perdone|perdonen|me equivoco|disculpe|rectifico|"
         "o mejor",
-        "GONE": "está desmontado|está desmontada|ya desmontado|ya desmontada|"
+        "GONE": "vendido|vendida|lo vendimos|la vendimos|"
+        "está desmontado|está desmontada|ya desmontado|ya desmontada|"
         "en el cofre|en un cofre|guardamos|guardo en|va guardado|va guardada|guardado en|guardada en|"
         "estibado|estibada|se queda en tierra|"
         "ya la saqué|la saqué|lo saqué|la quité|lo quité|ya no está|ya no hay|la hemos quitado|"

@@ -28,8 +28,9 @@ VOCABULARY = Vocabulary(
         "haut du tableau|haut du tableau arrière|dessus du tableau|bas du tableau|pied du tableau|"
         "bas du tableau arrière|inclinaison du tableau|angle du tableau|quête arrière|largeur du tableau|"
         "épaisseur du tableau|tableau inversé|arrière inversé|arrière inversée|tableau négatif",
-        "POST": "étambot|mèche arrière|tête d'étambot|l'étambot",
-        "TOP": "bord du tableau|arête du tableau|"
+        "POST": "tête de l'étambot|haut de l'étambot|étambot|mèche arrière|tête d'étambot|l'étambot",
+        "TOP": "tête d'étambot|tête de l'étambot|haut de l'étambot|"
+        "bord du tableau|arête du tableau|"
         "jusqu'au pont|au niveau du pont|"
         "monte jusqu'à|s'élève à|culmine à|monte à|"
         "haut|bord supérieur|haut du tableau|sommet|partie haute|bord haut|arête supérieure|en haut|"
@@ -44,7 +45,7 @@ VOCABULARY = Vocabulary(
         "au niveau de la flottaison|pile à la flottaison|hauteur sur l'eau",
         "TOERAIL": "liston|rail de fargue|pavois|rail de fargues|cale pied|cale pieds|listel|fargue|fargues",
         "STEP": "marche|jupe|marche de bain|marches|marche de la jupe|marche moulée",
-        "HULL": "tôle|tôles|bordage|bordages|coque|bordé|la coque|stratification|bordés|peau",
+        "HULL": "échantillonnage|tôle|tôles|bordage|bordages|coque|bordé|la coque|stratification|bordés|peau",
         "BOAT": "bateau|voilier|yacht|mon voilier|sloop|ketch|cotre|dériveur|navire|unité|voiliers",
         "HEIGHT": "hauteur|haut de|haut|haute|franc bord|hauteur sur l'eau",
         "WIDTH": "largeur|large|large de|de large|en largeur|de largeur|larg|largeur du tableau",
@@ -65,7 +66,8 @@ VOCABULARY = Vocabulary(
         "avant du tableau|plus à l'avant|en avant de|plus vers l'avant|à l'avant|sur l'avant du",
         "AFT": "en arrière|vers l'arrière|plus en arrière|derrière|sur l'arrière|plus reculé|à l'arrière|"
         "plus à l'arrière|vers arrière|plus vers l'arrière|en retrait|en arrière de|en arrière du|recule",
-        "PLUMB": "vertical|verticale|droit|d'aplomb|à la verticale|verticaux|quasi vertical|presque vertical|tout droit|"
+        "PLUMB": "est droit|bien droit|"
+        "vertical|verticale|droit|d'aplomb|à la verticale|verticaux|quasi vertical|presque vertical|tout droit|"
         "à plomb",
         "REVERSE": "inversé|inversée|tableau inversé|arrière inversé|contre pente|arrière inversée|négatif|négative|"
         "tableau négatif|inclinaison négative|inversés",
@@ -136,7 +138,8 @@ VOCABULARY = Vocabulary(
         "qu'on peut enlever|on peut l'enlever|peut être supprimée|peut être supprimé|que je peux démonter|"
         "peut disparaître|peut être déposée|peut être déposé|peut être démonté|peuvent être démontés|"
         "peut être ôté",
-        "KEEP": "continuer à utiliser|continuer à s'en servir|reste utilisable|"
+        "KEEP": "y tient|y tenons|y tiens|tient à le garder|tient à la garder|tenons à le garder|"
+        "continuer à utiliser|continuer à s'en servir|reste utilisable|"
         "ne voulons pas enlever|ne veux pas enlever|ne souhaitons pas enlever|ne voulons pas démonter|"
         "que je garde|je garde|doit rester|à garder|je la garde|je le garde|souhaitons garder|souhaite garder|"
         "à conserver|conserver|garder|doivent rester|indispensable|nous gardons|veux garder|voulons garder|"
@@ -150,10 +153,13 @@ VOCABULARY = Vocabulary(
         "CENTRE": "milieu|au milieu|centre|axe|au centre|de l'axe|dans l'axe|sur l'axe|central|centrale|l'axe|axial|"
         "ligne médiane|centrée|plein milieu|du milieu|de l'axe du bateau",
         "EACH_SIDE": "de chaque côté|des deux côtés|de part et d'autre|sur chaque bord|un de chaque côté",
-        "PREFER": "on préfère|on préférerait|on aimerait|"
+        "PREFER": "souhaite un montage|souhaite le montage|souhaite l'installer|souhaite le monter|"
+        "montage souhaité|préférerait|souhaiterait|"
+        "on préfère|on préférerait|on aimerait|"
         "préfère|préférons|préférerais|de préférence|aimerais|aimerions|souhaiterais|souhaiterions|préférence|"
         "préférerions|plutôt|voudrais l'avoir|l'idéal serait|si possible",
-        "OTHER_BOAT": "voisin*|"
+        "OTHER_BOAT": "le sien|la sienne|le leur|la leur|"
+        "voisin*|"
         "voisin|ami|ancien bateau|copain|voisins|voisine|un ami|copains|mon ami|précédent bateau|autre bateau|"
         "voisin de ponton|bateau précédent|ex bateau|un copain|mon frère|beau frère|collègue|du voisin",
         "BELOW": "sous l'eau|sous la flottaison|au dessous|immergé|immergée|en dessous de l'eau|"
@@ -219,7 +225,8 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
         "au niveau de la flottaison|pile à la flottaison",
         "OOPS": "non|pardon|enfin|plutôt|je veux dire|erreur|excusez moi|correction|mea culpa|je corrige",
-        "GONE": "est démonté|est démontée|déjà démonté|déjà démontée|"
+        "GONE": "vendu|vendue|avons vendu|"
+        "est démonté|est démontée|déjà démonté|déjà démontée|"
         "dans le coffre|dans un coffre|rangé|rangée|reste à terre|est rangé|est rangée|stocké|stockée|"
         "a été démontée|a été démonté|a été enlevée|a été enlevé|je l'ai enlevée|je l'ai enlevé|"
         "nous l'avons enlevée|nous l'avons enlevé|n'est plus là|ont été démontés|ont été enlevés|"

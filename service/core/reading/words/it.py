@@ -29,8 +29,9 @@ VOCABULARY = Vocabulary(
         "specchio poppa|bordo superiore dello specchio|piede dello specchio|inclinazione dello specchio|"
         "angolo dello specchio|larghezza dello specchio|spessore dello specchio|specchio rovesciato|"
         "specchio negativo|poppa rovescia|poppa inversa",
-        "POST": "dritto di poppa|ruota di poppa|dritto|testa del dritto",
-        "TOP": "bordo dello specchio|filo dello specchio|"
+        "POST": "testa del dritto di poppa|dritto di poppa|ruota di poppa|dritto|testa del dritto",
+        "TOP": "testa del dritto|testa del dritto di poppa|"
+        "bordo dello specchio|filo dello specchio|"
         "fino alla coperta|alla coperta|al piano di coperta|"
         "arriva fino a|sale fino a|arriva a|"
         "bordo superiore|parte superiore|parte alta|in alto|sommità|bordo alto|parte di sopra|lato superiore|"
@@ -67,7 +68,8 @@ VOCABULARY = Vocabulary(
         "a proravia dello|in avanti di|anteriormente|davanti allo|verso avanti",
         "AFT": "all'indietro|verso poppa|più indietro|a poppavia|dietro|più a poppa|a poppa|indietro|verso la poppa|"
         "più arretrato|arretrato|dietro lo|dietro allo|oltre lo specchio|verso dietro|all'esterno",
-        "PLUMB": "verticale|a piombo|verticali|quasi verticale|dritto a piombo|perpendicolare|diritto",
+        "PLUMB": "è dritto|è diritto|"
+        "verticale|a piombo|verticali|quasi verticale|dritto a piombo|perpendicolare|diritto",
         "REVERSE": "rovesciato|negativo|invertito|specchio rovesciato|rovescia|rovescio|negativa|inversa|specchio negativo|"
         "poppa rovescia|invertita|poppa inversa|inverso|rovesciata|inclinazione negativa",
         "COUNTER": "poppa a sbalzo|poppa slanciata|positivo|positiva|classico|classica|poppa tradizionale|a sbalzo|"
@@ -144,7 +146,8 @@ VOCABULARY = Vocabulary(
         "PREFER": "ci farebbe piacere|mi farebbe piacere|ci piacerebbe|vorremmo montarlo|vorrei montarlo|"
         "preferirei|preferiamo|preferisco|preferenza|preferibilmente|meglio|preferirei averlo|mi piacerebbe|"
         "se possibile|gradirei|vorrei averlo|preferiremmo",
-        "OTHER_BOAT": "vicino|amico|barca precedente|un amico|amici|vicini|vicino di posto|vicino di banchina|altra barca|"
+        "OTHER_BOAT": "il suo è|la sua è|il suo ha|la sua ha|"
+        "vicino|amico|barca precedente|un amico|amici|vicini|vicino di posto|vicino di banchina|altra barca|"
         "mio fratello|cognato|barca di prima|vecchia barca|mio amico|del vicino|collega|vicino di ormeggio",
         "BELOW": "sott'acqua|sotto il galleggiamento|immerso|immersa|sommerso|sotto la linea di galleggiamento|"
         "sotto acqua|sotto l'acqua|sott acqua|in acqua|al di sotto",
@@ -202,7 +205,8 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"
         "a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|sul pelo dell'acqua",
         "OOPS": "no|anzi|scusi|scusate|pardon|volevo dire|cioè|mi correggo|correggo|o meglio|errore|sbagliato",
-        "GONE": "già smontato|già smontata|"
+        "GONE": "venduto|venduta|"
+        "già smontato|già smontata|"
         "nel gavone|in un gavone|riposto|riposta|stivato|stivata|teniamo nel|resta a terra|"
         "l'ho tolta|l'ho tolto|l'abbiamo tolta|l'abbiamo tolto|è stata tolta|è stato tolto|non c'è più|"
         "è stata smontata|l'ho smontata",

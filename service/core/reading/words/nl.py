@@ -31,8 +31,10 @@ VOCABULARY = Vocabulary(
         "breedte van de spiegel boven|onderkant spiegel|onderkant van de spiegel|spiegel onderkant|"
         "voet van de spiegel|helling van de spiegel|hoek van de spiegel|spiegel helling|breedte spiegel|"
         "spiegel breedte|spiegel boven breed|dikte spiegel|rechte spiegel|negatieve spiegel|omgekeerde spiegel",
-        "POST": "achtersteven|achterstevens|roersteven|steven|stevenkop",
-        "TOP": "rand van de spiegel|spiegelrand|"
+        "POST": "kop van de steven|kop van de achtersteven|achtersteven|achterstevens|roersteven|steven|stevenkop",
+        "TOP": "kop van de steven|stevenkop|kop van de achtersteven|"
+        "bovenin|"
+        "rand van de spiegel|spiegelrand|"
         "tot het dek|tot aan dek|tot dek|"
         "komt tot|loopt door tot|reikt tot|"
         "bovenkant|bovenrand|bovenaan|bovenzijde|bovenste rand|bovenkant spiegel|bovenkant van de spiegel|"
@@ -68,7 +70,8 @@ VOCABULARY = Vocabulary(
         "verder vooruit|meer naar voren|richting boeg|vooraan|voor het|verder voor",
         "AFT": "achterover|naar achteren|verder naar achteren|achter de|verder naar achteren dan|naar achter|"
         "meer naar achteren|achteruit|verder naar achter|achter het|richting achter|achterlijker|uit de spiegel",
-        "PLUMB": "loodrecht|rechtop|verticaal|loodrechte|verticale|kaarsrecht|rechte spiegel|bijna loodrecht",
+        "PLUMB": "is recht|staat recht|recht op en neer|"
+        "loodrecht|rechtop|verticaal|loodrechte|verticale|kaarsrecht|rechte spiegel|bijna loodrecht",
         "REVERSE": "negatieve spiegel|negatief|omgekeerde spiegel|negatieve|omgekeerd|negatieve helling|omgekeerde|"
         "negatief hellend|invers",
         "COUNTER": "overhangend hek|klassieke spiegel|positief|positieve|overhang|overhangende|klassieke|positieve spiegel",
@@ -158,7 +161,8 @@ VOCABULARY = Vocabulary(
         "PREFER": "indien mogelijk|als het kan|zo mogelijk|"
         "liefst|bij voorkeur|liever|voorkeur|het liefst|zou graag|bij voorkeur aan|graag aan|wens|wensen|"
         "prefereren|voorkeur voor|zouden graag|hebben liever",
-        "OTHER_BOAT": "buurman*|"
+        "OTHER_BOAT": "de zijne|het zijne|die van hem|zijn boot|"
+        "buurman*|"
         "buurman|vriend|vorige boot|buren|buurmans|vriend van|een vriend|kennis|vorig schip|oude boot|collega|"
         "steigerbuurman|andere boot|broer|zwager|ligplaatsbuurman|zusje|maat van|vrienden",
         "BELOW": "onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|onder wl|onder de wl|"
@@ -220,7 +224,8 @@ VOCABULARY = Vocabulary(
         "MEASURED": "gemeten|maten|afmetingen|meting|metingen|opgemeten|nagemeten|maat",
         "AT_WATER": "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",
         "OOPS": "nee|of nee|sorry|pardon|fout|ik bedoel|excuus|beter gezegd|correctie|wacht|herstel|nee wacht",
-        "GONE": "is al weg|is verdwenen|al verwijderd|al gedemonteerd|"
+        "GONE": "verkocht|is verkocht|"
+        "is al weg|is verdwenen|al verwijderd|al gedemonteerd|"
         "in de bakskist|in een bakskist|opgeborgen|wordt opgeborgen|ligt in de|bewaren we in|"
         "blijft thuis|"
         "is eraf|hebben we verwijderd|heb ik verwijderd|is verwijderd|is weg|hebben we eraf gehaald|"

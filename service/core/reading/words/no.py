@@ -24,8 +24,10 @@ VOCABULARY = Vocabulary(
         "TRANSOM": "kanten av speilet|kanten av akterspeilet|speilkanten|"
         "akterspeil|speilet|speil|akterspeilet|hekken|speilets|akterspeil*|hekk|hekkens|bunnen av speilet|"
         "speilets helning|speilets bredde|negativt akterspeil|negativt speil|omvendt speil|negativ hekk",
-        "POST": "akterstevn|akterstevnen|stevnen|akterstevn*|stevnens|toppen av stevnen|rorstevnen",
-        "TOP": "kanten av speilet|kanten av akterspeilet|speilkanten|"
+        "POST": "stevnens topp|stevntoppen|"
+        "akterstevn|akterstevnen|stevnen|akterstevn*|stevnens|toppen av stevnen|rorstevnen",
+        "TOP": "stevnens topp|stevntoppen|"
+        "kanten av speilet|kanten av akterspeilet|speilkanten|"
         "til dekk|opp til dekk|til dekket|"
         "går opp til|når opp til|"
         "overkant|overkanten|øverst|øvre kant|øvre kanten|oppe|overkanten av|toppen|øverste kant|topp|"
@@ -56,7 +58,7 @@ VOCABULARY = Vocabulary(
         "forut|fremover|mot baugen|for speilet|foran speilet|lengre fremme|forenom",
         "AFT": "akterover|lenger akter|bakover|aktenfor|bak|lenger bak|lengre bak|akterut|mot hekken|lenger akterut|"
         "lengre akterut|aktenom|bakenfor|lengre akter|akter|ut bak|bak speilet|aktover",
-        "PLUMB": "loddrett|vertikal|vertikalt|loddrette|rett opp og ned|vertikale|nesten loddrett",
+        "PLUMB": "er rett|er loddrett|loddrett|vertikal|vertikalt|loddrette|rett opp og ned|vertikale|nesten loddrett",
         "REVERSE": "negativt akterspeil|negativt|negativt speil|negativ|negative|negativ helning|omvendt|omvendt speil|"
         "negativ hekk|invertert|innoverhellende",
         "COUNTER": "overheng|klassisk hekk|positiv|positivt|klassisk akterspeil|overhengende|positiv helning|"
@@ -134,7 +136,8 @@ VOCABULARY = Vocabulary(
         "PREFER": "om mulig|hvis mulig|aller helst|"
         "helst|foretrekker|vil helst|ønsker|ønske|helst på|gjerne på|foretrekkes|foretrukket|heller|"
         "vil gjerne ha den",
-        "OTHER_BOAT": "nabo*|båtnabo*|"
+        "OTHER_BOAT": "hans er|hennes er|hans båt|hennes båt|"
+        "nabo*|båtnabo*|"
         "nabo|naboen|venn|forrige båt|naboens|nabobåten|naboens båt|en venn|venns|kompis|kamerat|bekjent|"
         "gamle båt|gammel båt|annen båt|tidligere båt|bror|svoger|kollega|vennen min|bryggenabo|bryggenaboen|"
         "søskenbarn",
@@ -194,7 +197,8 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"
         "i vannlinja|akkurat ved vannflaten|på vannlinjen",
         "OOPS": "nei|feil|unnskyld|beklager|jeg mener|eller rettere|rettelse|sorry|vent|rettere sagt|feil av meg",
-        "GONE": "allerede fjernet|"
+        "GONE": "solgt|har vi solgt|har jeg solgt|"
+        "allerede fjernet|"
         "i kistebenken|i stuerommet|i stuverommet|stuet|stues|oppbevares|ligger i en|står hjemme|"
         "ligger hjemme|"
         "er fjernet|er borte|er tatt av|har vi tatt av|har vi fjernet|har jeg fjernet|tok vi av|"

@@ -26,8 +26,10 @@ VOCABULARY = Vocabulary(
         "spegelns överkant|akterspegelns överkant|botten av spegeln|akterspegelns underkant|spegelns underkant|"
         "spegelns lutning|lutningen på spegeln|spegelns bredd|lodrät akterspegel|rak akterspegel|"
         "negativ akterspegel|negativ spegel|omvänd spegel",
-        "POST": "akterstäv|akterstäven|akterstäv*|stäven|stävens|rorstäven|toppen av stäven",
-        "TOP": "kanten på spegeln|spegelkanten|akterspegelns kant|"
+        "POST": "stävens topp|stävtoppen|akterstävens topp|"
+        "akterstäv|akterstäven|akterstäv*|stäven|stävens|rorstäven|toppen av stäven",
+        "TOP": "stävens topp|stävtoppen|akterstävens topp|"
+        "kanten på spegeln|spegelkanten|akterspegelns kant|"
         "till däck|upp till däck|"
         "går upp till|når upp till|"
         "överkant|överkanten|ovankant|överkanten av|överdel|övre kant|övre kanten|överkantens|upptill|ovansida|"
@@ -60,7 +62,8 @@ VOCABULARY = Vocabulary(
         "längre föröver|framom|framför akterspegeln",
         "AFT": "akterut|akteröver|längst akterut|bakåt|akter om|bakom|längre bak|längre akterut|akterligare|mot aktern|"
         "akterom|akterut från|längre akteröver|utanför spegeln|akter därom|akterifrån",
-        "PLUMB": "lodrät|lodrät akterspegel|vertikal|lodrätt|lodräta|rak akterspegel|vertikalt|lodräkt|upprätt|"
+        "PLUMB": "är rak|är lodrät|"
+        "lodrät|lodrät akterspegel|vertikal|lodrätt|lodräta|rak akterspegel|vertikalt|lodräkt|upprätt|"
         "nästan lodrät",
         "REVERSE": "negativ|negativ akterspegel|negativ spegel|negativt|negativ lutning|negativt lutande|omvänd|"
         "omvänd spegel|inåtlutande|negativa",
@@ -146,7 +149,8 @@ VOCABULARY = Vocabulary(
         "PREFER": "om möjligt|om det går|"
         "helst|föredrar|vill helst|skulle helst|föredra|gärna på|önskar|önskemål|hellre|vi vill ha|föredras|"
         "helst på",
-        "OTHER_BOAT": "grann*|"
+        "OTHER_BOAT": "hans är|hennes är|hans båt|hennes båt|"
+        "grann*|"
         "granne|grannen|grannens|vän|förra båt|grannens båt|grannbåt|en vän|kompis|kompisens|vännens|förra båten|"
         "bryggranne|bryggrannen|bekant|kollega|annan båt|tidigare båt|bror|svåger|min bror|en bekant|gamla båt*",
         "BELOW": "under vattnet|under vattenlinjen|under vattenytan|under vl|nedsänkt|under vattenlinje|i vattnet|"
@@ -206,7 +210,8 @@ VOCABULARY = Vocabulary(
         "AT_WATER": "precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|nuddar vattnet|precis vid vattenytan|i vattenytan|"
         "på vattenlinjen",
         "OOPS": "nej|fel av mig|förlåt|jag menar|ursäkta|fel|rättelse|eller snarare|snarare|sorry|vänta",
-        "GONE": "är redan borta|är bortmonterad|bortmonterad|"
+        "GONE": "såld|har vi sålt|har jag sålt|sålde|"
+        "är redan borta|är bortmonterad|bortmonterad|"
         "i stickbacken|i en stickback|i stuvfacket|stuvad|stuvas|förvaras|ligger i en|ligger hemma|"
         "står hemma|"
         "är borttagen|är borta|togs bort|har vi tagit bort|har jag tagit bort|tog vi bort|tog jag bort|"
