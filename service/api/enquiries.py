@@ -163,9 +163,11 @@ def get_reply(
     response_class=Response,
     responses={200: {"content": {SVG: {"schema": BYTES}}, "description": "The drawing"}},
 )
-def get_drawing(request: Request, enquiry_id: str, by: EnquiriesRead, service: Service) -> Response:
+def get_drawing(
+    request: Request, enquiry_id: str, by: EnquiriesRead, service: Service, language: Language = None
+) -> Response:
     """Get the drawing of the best suggestion."""
-    return _given(request, enquiry_id, "drawing.svg", by, service)
+    return _given(request, enquiry_id, "drawing.svg", by, service, language)
 
 
 @routes.get(

@@ -192,6 +192,7 @@ def test_a_reply_comes_in_the_language_that_is_asked_for(here: House, asked: dic
     texts = {here.get(f"{path}?language={language}").text for language in ("en", "de", "fr")}
     assert len(texts) == 3
     assert here.get(f"{path}?language=a%0Ab").status_code == 422
+    assert here.get(f"{path.removesuffix('reply')}drawing.svg?language=3.0").status_code == 422
     assert here.get(f"{path.removesuffix('reply')}nothing.pdf").status_code == 404
     assert here.get(f"{path}.txt", "other").status_code == 404
 

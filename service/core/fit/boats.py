@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Literal
@@ -177,7 +177,7 @@ def variant(boats: Boats, form: BoatForm) -> Boats:
     return prepare(form, boats.catalogue, boats.given, loa_mm=boats.loa_mm, seed=boats.seed, draws=1)
 
 
-def without_obstacle(form: BoatForm, index: int) -> BoatForm:
-    """Return the form with one obstacle taken away."""
-    kept = tuple(one for i, one in enumerate(form.obstacles) if i != index)
+def without_obstacles(form: BoatForm, places: Collection[int]) -> BoatForm:
+    """Return the form with some obstacles taken away."""
+    kept = tuple(one for i, one in enumerate(form.obstacles) if i not in places)
     return form.model_copy(update={"obstacles": kept})

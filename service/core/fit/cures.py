@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.catalogue import Configuration
-from service.core.fit.boats import Boats, allowed_lies, variant, without_obstacle
+from service.core.fit.boats import Boats, allowed_lies, variant, without_obstacles
 from service.core.fit.describe import obstacle_names
 from service.core.fit.engine import set_many
 from service.core.fit.kit import build
@@ -19,16 +19,26 @@ from service.core.fit.side_by_side import side_by_side
 
 def cures(boats: Boats, fit: Fit) -> tuple[str, ...]:
     """Return what was tried and passes every check: an obstacle taken away, another shaft, another bracket in one role."""
-    found = []
     names = obstacle_names(boats.form)
-    for index, obstacle in enumerate(boats.form.obstacles):
-        if obstacle.keep or obstacle.present is False:
-            continue
-        if _passes(variant(boats, without_obstacle(boats.form, index)), [fit.configuration])[0]:
-            found.append(f"without the {names[f'obstacle[{index}]']} it would pass")
+    loose = [n for n, one in enumerate(boats.form.obstacles) if not one.keep and one.present is not False]
+    in_the_way = _in_the_way(boats, fit.configuration, loose)
+    found = [f"without the {names[f'obstacle[{index}]']} it would pass" for index in in_the_way]
     others = _neighbours(boats, fit.configuration)
     good = _passes(boats, [c for _, c in others])
     return (*found, *(text for (text, _), passes in zip(others, good, strict=True) if passes))
+
+
+def _in_the_way(boats: Boats, configuration: Configuration, loose: Sequence[int]) -> list[int]:
+    """Return those obstacles of which each alone, taken away, lets it pass.
+
+    Where it does not pass without all of them, it does so without none: they are asked together, then by halves.
+    """
+    if not loose or not _passes(variant(boats, without_obstacles(boats.form, loose)), [configuration])[0]:
+        return []
+    if len(loose) == 1:
+        return list(loose)
+    half = len(loose) // 2
+    return [n for some in (loose[:half], loose[half:]) for n in _in_the_way(boats, configuration, some)]
 
 
 def _passes(boats: Boats, configurations: Sequence[Configuration]) -> list[bool]:

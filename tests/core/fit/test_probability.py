@@ -258,3 +258,14 @@ def test_no_part_that_would_cure_it_is_passed_over(low: float, rake: float) -> N
     assert passing
     named = {words.split(" it would pass")[0].split()[-1] for words in cures(boats, fit)}
     assert named == {code for part, code in parts if own.model_copy(update={part: code}) in passing}
+
+
+def test_of_many_things_those_are_named_that_alone_are_in_the_way() -> None:
+    """A wall that nothing passes, among things that are in nobody's way; with a second wall, taking one away helps nothing."""
+    wall = {"kind": "rail", "aft_mm": [-100, 1500], "starboard_mm": [-1500, 1500], "height_mm": [350, 950]}
+    free = [{"kind": "exhaust", "aft_mm": [-50, 0], "starboard_mm": [700 + 20 * n, 715 + 20 * n], "height_mm": [900, 950]}
+            for n in range(12)]  # fmt: skip
+    for walls, named in (([wall], 1), ([wall, {**wall, "kind": "platform"}], 0)):
+        boats = ready(boat(obstacles=[*free[:5], *walls, *free[5:]]))
+        found = [c for c in cures(boats, set_many(boats, [metal()])[0].fit) if c.startswith("without")]
+        assert found == ["without the rail it would pass"] * named
