@@ -30,7 +30,8 @@ def renamed(clean: str, marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     for mark in marks:
         hangs = mark.concept == "O_OUTBOARD" and clean[mark.start : mark.end].casefold().replace("-", " ") in OUTBOARD
-        if hangs and any(m.concept == "RUDDER" and _IS.fullmatch(clean, m.end, mark.start) for m in marks):
+        hung = any(m.concept == "HUNG_OUT" and clean[mark.end : m.start].strip() == "," for m in marks)
+        if hangs and (hung or any(m.concept == "RUDDER" and _IS.fullmatch(clean, m.end, mark.start) for m in marks)):
             out.append(Mark("HUNG_OUT", mark.start, mark.end))
         elif mark.concept == "O_PLATFORM" and moulded:
             out.append(Mark("STEP", mark.start, mark.end))

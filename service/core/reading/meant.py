@@ -38,6 +38,7 @@ IF = frozenset(_IF.split())
 CLOSE = 30
 AT = frozenset(_AT.split())
 ARTICLES = frozenset(_ARTICLES.split())
+WITH = frozenset({"with", "mit", "avec", "con", "met", "med"})
 PAIR = 2
 
 

@@ -14,6 +14,7 @@ from service.core.reading.meant import (
     MOVES,
     PAIR,
     SIDES,
+    WITH,
     begins,
     is_place,
     none_of,
@@ -133,7 +134,9 @@ def _owner(
         return within[0]  # "folding ladder" as one phrase
     if after is not None and mark.concept:
         between = sheet.clean[mark.end : after[0].start]
-        parted = bool(before) and bool(AND & {w.fold for w in words_of(between)})  # "a ladder to port and an arch"
+        parted = bool(before) and bool(
+            (AND | WITH) & {w.fold for w in words_of(between)}
+        )  # "a ladder to port and an arch"
         parted = parted or (
             bool(before) and any(m.concept == "NOT" and mark.end <= m.start < after[0].start for m in clause.marks)
         )

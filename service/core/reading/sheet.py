@@ -30,7 +30,7 @@ _MEASURE_ENDS = re.compile(
 )
 _NUMBERED = re.compile(r"[ \t]{0,9}\(?(\d{1,2})[.)][ \t]")
 _INSIDE = re.compile(r"\(([^()\n]{0,200}(?:\n[^()\n]{0,200})?)\)")
-_ABBREVIATED = "ca approx abt no nr st mr mrs dr z.b d.h f.t o.a h.t env inkl incl max min ref tel hr fr dhr"
+_ABBREVIATED = "ca approx abt no nr st mr mrs dr z.b d.h f.t o.a h.t env inkl incl max min ref tel hr fr dhr stb bb sb bj bwj evtl bzw"
 _SHORT = frozenset(_ABBREVIATED.split())
 LONGEST = 20_000  # what is older than so many letters of a thread is not read: it bounds the time for any mail
 LONGEST_CLAUSE = 1_000
@@ -40,6 +40,7 @@ TOPICS = 3
 NARROW = 66
 SPARE = 6
 LISTED = 3
+RAGGED = 1.5
 RUNS_ON = frozenset(",;-&(/")
 COLUMNS = "   "
 
@@ -166,7 +167,9 @@ def _broken(clean: str, lines: list[Line]) -> frozenset[int]:
         width = max(map(len, texts), default=0)
         low = bool(texts) and texts[0][:1].islower()  # typed without capitals, each thought on its line
         titled = len(texts) > LISTED and all(t[:1].isupper() and t[-1] not in RUNS_ON for t in texts)
-        if _led(texts):
+        spaces = [width - len(a) - len(b.split()[0]) for a, b in pairwise(texts)]
+        ragged = len(spaces) >= LISTED and RAGGED * sum(s > 3 * SPARE for s in spaces) >= len(spaces)
+        if _led(texts) or ragged:
             found |= {ln.start for ln in paragraph}
         for above, below, ln in zip(texts, texts[1:], paragraph[1:], strict=False):
             room = max(width, NARROW if below[:1].isupper() else 0) - len(above) - len(below.split()[0])

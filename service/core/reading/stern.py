@@ -119,7 +119,7 @@ def _of_rudder(clause: Clause, at: int) -> bool:
 
 def _rudder(clean: str, clause: Clause, notes: Notes) -> None:
     concepts, topic = clause.concepts, frozenset(clause.topic[:3])
-    about = "RUDDER" in concepts or "RUDDER" in topic
+    about = "RUDDER" in concepts | topic | clause.question
     if "HUNG_OUT" in concepts and (about or "STICK_OUT" in concepts):
         mark = next(m for m in clause.marks if m.concept == "HUNG_OUT")
         inboard = "HUNG_IN" in concepts and not {"TRANSOM", "POST"} & concepts and "STICK_OUT" not in concepts

@@ -1,11 +1,12 @@
-"""A hundred and fourteen letters with what a careful reader takes from each; one hand wrote letters, truths and rules.
+"""A hundred and twenty letters with what a careful reader takes from each; one hand wrote letters, truths and rules.
 
 `tuned` was used while the rules were made. `apart` was scored unseen first (precision 0.983, recall 0.895) and then mended too,
 so neither is unseen any more. `later` came after: its first thirty were written before their writer looked at the rules and
 scored unseen (precision 0.971, recall 0.810; the rules were mended), then ten more (0.970, 0.891; mended again). `last` are
 sixteen harder ones (0.957, 0.792, five values invented). The rules were mended on its first eight alone; the other eight then
 still scored 0.953 and 0.783, and were mended too. Ten more of `last` (17 to 26), of plainer kinds, then scored 0.984 and 0.859
-with two invented, and eight after those 0.988 and 0.893 with one; these were mended as well. A new letter is worth more.
+with two invented, eight after those 0.988 and 0.893 with one, and the last six 1.000 and 0.889; all were mended after that. So
+each new batch is read rightly but for about one value in nine that is missed. A new letter is worth more than these.
 """
 
 from __future__ import annotations
@@ -14,7 +15,7 @@ import pytest
 
 from tests.core.reading.scoring import HERE, score
 
-LETTERS = {"tuned": 20, "apart": 20, "later": 40, "last": 34}
+LETTERS = {"tuned": 20, "apart": 20, "later": 40, "last": 40}
 
 
 @pytest.mark.parametrize("part", LETTERS)

@@ -34,7 +34,8 @@ VOCABULARY = Vocabulary(
         "overkant|overkanten|øverst|øverste kant|øvre kant|foroven|oppe|toppen|overkanten af|øverste|top|"
         "dækskanten|i toppen|hækkens overkant|toppen af stævnen|toppen af agterstævnen|bredde foroven|"
         "bredde øverst",
-        "BOTTOM": "underkant|underkanten|nederkant|nederste kant|nedre kant|forneden|nederst|nede|bunden af spejlet|"
+        "BOTTOM": "går ned til|"
+        "underkant|underkanten|nederkant|nederste kant|nedre kant|forneden|nederst|nede|bunden af spejlet|"
         "underside|hækkens underkant",
         "WATER": "vandlinjen|vandlinien|vandet|vand|vandoverfladen|vandspejlet|vl|kvl|vandlinje|vandets overflade|"
         "vandlinie|havet|fribord|under vandet|under vandlinjen|under vandoverfladen|under vl|under vand|i vandet|"
@@ -122,7 +123,8 @@ VOCABULARY = Vocabulary(
         "fældbar|der klappes op|klappe ned|vipbar|sammenklapelig",
         "FIXED": "fast|fastmontert|svejset|faste|fastboltet|boltet|fastskruet|stiv|fastmonteret|fastsvejset|påboltet|"
         "skruet",
-        "REMOVE": "kan sættes et andet sted|"
+        "REMOVE": "kan undværes|kan undvære|klare os uden|"
+        "kan sættes et andet sted|"
         "tages af ved behov|bliver afmonteret|"
         "demonterbar|kan tages af|kan fjernes|tages af|fjernes|afmonteres|kan afmonteres|aftagelig|"
         "kan demonteres|demonteres|kan flyttes|kan skrues af|tage af|kan tages væk|fjerne|kan godt fjernes|"
@@ -149,7 +151,8 @@ VOCABULARY = Vocabulary(
         "gammel båd|anden båd|tidligere båd|bror|svoger|kollega|min ven|bådnabo|min bror",
         "BELOW": "under vandet|under vandlinjen|under vandoverfladen|under vl|nedsænket|under vand|i vandet|neddykket|"
         "under vandlinien|derunder|herunder",
-        "OURS": "vores|vi har|min|hos os|min båd|vores båd|vi har en|jeg har en|på vores|på min",
+        "OURS": "bror og jeg|ven og jeg|svoger og jeg|"
+        "vores|vi har|min|hos os|min båd|vores båd|vi har en|jeg har en|på vores|på min",
         "YEAR": "fra|bygget|årgang|byggeår|bygget i|søsat|fra år|produceret|bygget år|søsat i|modelår",
         "HULL_NUMBER": "skrognummer|byggenummer|skrog nr|byggenr|skrognr|bygge nr|bådnummer",
         "BUILDER": "værft|byggeri|producent|værftet|bådbygger|bygget af|bygger",

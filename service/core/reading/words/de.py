@@ -39,7 +39,8 @@ VOCABULARY = Vocabulary(
         "spiegeloberkante|oberkante|oben|obere kante|oberkante spiegel|oberer rand|oberen rand|oberkanten|"
         "obere ende|oberen kante|oberste kante|oberen ende|oberkante des spiegels|oberkante vom spiegel|"
         "deckskante|am kopf|oberrand|spiegel oben|obersten|breite oben|spiegelbreite oben|breit oben",
-        "BOTTOM": "spiegelunterkante|unterkante|unten|untere kante|unterer rand|unteren rand|untere ende|unteren kante|"
+        "BOTTOM": "reicht hinunter bis|reicht herunter bis|geht hinunter bis|"
+        "spiegelunterkante|unterkante|unten|untere kante|unterer rand|unteren rand|untere ende|unteren kante|"
         "unterste kante|unterkante des spiegels|unterkante vom spiegel|unterrand|spiegel unten|fuß des spiegels|"
         "unteren ende",
         "WATER": "wasserlinie|wasser|wasserspiegel|cwl|kwl|konstruktionswasserlinie|schwimmwasserlinie|wassers|"
@@ -150,7 +151,8 @@ VOCABULARY = Vocabulary(
         "wird hochgeklappt|kann hochgeklappt werden|abklappbare|faltbar",
         "FIXED": "fest|feste|fest montiert|verschraubt|angeschweißt|geschweißt|festen|fester|festes|starr|starre|"
         "fest verschraubt|fest angebaut|angebolzt|nicht klappbar|fest eingebaut|festmontiert|verschweißt",
-        "REMOVE": "kann woanders hin|kann versetzt werden|kann verlegt werden|lässt sich versetzen|kann umziehen|"
+        "REMOVE": "darauf verzichten|kann ich verzichten|können wir verzichten|könnten wir verzichten|"
+        "kann woanders hin|kann versetzt werden|kann verlegt werden|lässt sich versetzen|kann umziehen|"
         "lässt sich verlegen|"
         "wird demontiert|werden demontiert|wird abgebaut|werden abgebaut|bauen wir ab|baue ich ab|"
         "notfalls auch weg|könnte weg|abnehmbar|kann weg|demontierbar|entfernt werden|abgebaut werden|abbauen|"
@@ -188,7 +190,8 @@ VOCABULARY = Vocabulary(
         "BELOW": "drunter|tiefer|"
         "unter wasser|unter der wasserlinie|unterhalb|unterhalb der wasserlinie|im wasser|unter cwl|"
         "unterm wasser|getaucht|taucht|darunter",
-        "OURS": "unser|unsere|unseres|wir haben|meine|mein|bei uns|unserer|unserem|mein boot|unser boot|bei mir",
+        "OURS": "bruder und ich|freund und ich|freundin und ich|schwager und ich|schwester und ich|"
+        "unser|unsere|unseres|wir haben|meine|mein|bei uns|unserer|unserem|mein boot|unser boot|bei mir",
         "YEAR": "bjh|baujhr|"
         "baujahr|bj|gebaut|aus|von|baujahr von|gebaut in|vom baujahr|erbaut|erstwasserung|vom stapel|jahrgang|"
         "stapellauf|im jahr",

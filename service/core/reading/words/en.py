@@ -40,7 +40,8 @@ VOCABULARY = Vocabulary(
         "upper side|up side|high part|upper part|upper end|uppermost edge|upper edge of|the high|topmost edge|"
         "top of the transom|transom top|at the high|up at the top|deck level|the up side|top side|high side|"
         "up part|upper border|top border|width up|across the top|wide at the top",
-        "BOTTOM": "low side|low edge|under edge|below side|"
+        "BOTTOM": "goes down to|comes down to|reaches down to|"
+        "low side|low edge|under edge|below side|"
         "bottom|bottom edge|lower edge|foot of the transom|bottom of the transom|lower side|down side|low part|"
         "lower part|lower end|underside|lowest part|lowest edge|lowest point|below edge|lower border|down part",
         "WATER": "clear|"
@@ -197,7 +198,9 @@ VOCABULARY = Vocabulary(
         "SWING": "swings|swinging|swing|swinging out|pivots|swivels",
         "SLIDE": "slides|sliding|telescopic|slide out|slides out|slides under|telescoping|retractable|extends from under|"
         "pulls out|telescopic ladder",
-        "REMOVE": "will remove|to be removed|will be removed|plan to remove|planning to remove|going to remove|"
+        "REMOVE": "can move|could move|movable|can shift|could manage without|can manage without|could do without|"
+        "can do without|can live without|could live without|"
+        "will remove|to be removed|will be removed|plan to remove|planning to remove|going to remove|"
         "will take them off|will take it off|would remove|"
         "can go elsewhere|can be relocated|could be relocated|could go elsewhere|can live elsewhere|"
         "can take out|can take it out|"
@@ -257,7 +260,8 @@ VOCABULARY = Vocabulary(
         "below|under|beneath|under water|below the water|below water|immersed|underwater|submerged|"
         "beneath the water|below the surface|under the waterline|below the waterline|below waterline|"
         "in the water|below it",
-        "OURS": "ours|mine|our boat|our own|we have|i have|we now have|my own|our one|on mine|on ours|my boat|"
+        "OURS": "sister and i|brother and i|friend and i|my mate and i|colleague and i|brother in law and i|"
+        "ours|mine|our boat|our own|we have|i have|we now have|my own|our one|on mine|on ours|my boat|"
         "our own boat|on our boat",
         "YEAR": "made in|finished in|"
         "built|built in|launched in|from the year|year|year built|from|from year|model year|launched|vintage|"

@@ -36,7 +36,8 @@ VOCABULARY = Vocabulary(
         "canto alto|parte superior|borde superior|canto superior|parte alta|borde de arriba|canto de arriba|"
         "arriba|borde alto|parte de arriba|lo alto|el de arriba|la parte alta|extremo superior|"
         "borde superior del espejo|superior|el superior",
-        "BOTTOM": "parte inferior|borde inferior|canto inferior|borde de abajo|canto de abajo|abajo|canto bajo|borde bajo|"
+        "BOTTOM": "baja hasta|llega por abajo|"
+        "parte inferior|borde inferior|canto inferior|borde de abajo|canto de abajo|abajo|canto bajo|borde bajo|"
         "parte baja|el de abajo|extremo inferior|parte de abajo|pie del espejo|inferior|el inferior",
         "WATER": "en el agua|"
         "agua|línea de flotación|flotación|el agua|lámina de agua|superficie|superficie del agua|nivel del agua|"
@@ -123,7 +124,8 @@ VOCABULARY = Vocabulary(
         "basculante|se levanta|retráctil|se recoge|escalera plegable",
         "FIXED": "fija|fijo|soldado|fijas|fijos|atornillada|atornillado|soldada|rígida|rígido|remachada|firme|"
         "escalera fija|plataforma fija",
-        "REMOVE": "se puede mover|se puede cambiar de sitio|puede ir en otro sitio|"
+        "REMOVE": "podemos prescindir|puedo prescindir|podríamos prescindir|"
+        "se puede mover|se puede cambiar de sitio|puede ir en otro sitio|"
         "se desmontará|se desmontarán|se quitará|se quitarán|"
         "desmontable|se puede quitar|quitar|desmontables|puede quitarse|se puede desmontar|se pueden quitar|"
         "podemos quitar|puedo quitar|desmontar|removible|se podría quitar|puede desmontarse|se pueden desmontar|"
@@ -152,7 +154,8 @@ VOCABULARY = Vocabulary(
         "BELOW": "metido|metida|en el agua|"
         "bajo el agua|por debajo del agua|sumergido|sumergida|bajo la flotación|por debajo de la flotación|"
         "debajo del agua|por debajo de la línea de flotación|bajo la línea de flotación|por debajo",
-        "OURS": "el nuestro|nuestro|tenemos|el mío|en el mío|en el nuestro|mi barco|nuestro barco",
+        "OURS": "hermano y yo|amigo y yo|cuñado y yo|"
+        "el nuestro|nuestro|tenemos|el mío|en el mío|en el nuestro|mi barco|nuestro barco",
         "YEAR": "del|año|de|construido en|año de construcción|construido|construida en|botado en|botada|fabricado en|"
         "de construcción|del año|año de fabricación|modelo del año|matriculado",
         "HULL_NUMBER": "número de casco|casco número|n de casco|casco n|casco nº|nº de casco|número del casco|núm de casco",
@@ -215,6 +218,6 @@ VOCABULARY = Vocabulary(
         "ENDS": "termina|acaba",
         "BESIDE": "junto al|junto a|al lado del|al lado de la|cerca del|cerca de la",
         "BEGIN": "empieza|comienza|a partir de",
-        "EXCEPT": "salvo|excepto|aparte de|menos|solo|sólo|únicamente",
+        "EXCEPT": "salvo|excepto|aparte de|solo|sólo|únicamente",
     },
 )

@@ -36,7 +36,8 @@ VOCABULARY = Vocabulary(
         "haut|bord supérieur|haut du tableau|sommet|partie haute|bord haut|arête supérieure|en haut|"
         "haut du tableau arrière|le haut|partie supérieure|dessus du tableau|le sommet|bord du fond|"
         "bord du fond de cockpit|livet|arête haute|supérieur|le supérieur|haut de",
-        "BOTTOM": "bas|bord inférieur|bas du tableau|en bas|partie basse|arête inférieure|le bas|partie inférieure|"
+        "BOTTOM": "descend à|descend jusqu'à|"
+        "bas|bord inférieur|bas du tableau|en bas|partie basse|arête inférieure|le bas|partie inférieure|"
         "pied du tableau|bord bas|bas du tableau arrière|arête basse|inférieur|l'inférieur",
         "WATER": "eau|l'eau|flottaison|ligne de flottaison|de l'eau|la flottaison|surface de l'eau|surface|"
         "niveau de l'eau|lf|franc bord|sous l'eau|sous la flottaison|en dessous de l'eau|"
@@ -61,10 +62,18 @@ VOCABULARY = Vocabulary(
         "BALLAST": "lest|moteur|annexe|ballast|quille|moteur inboard|ancre|équipage",
         "RAKE": "inclinaison|angle|incliné|inclinée|quête|inclinaison du tableau|élancement|pente|angle du tableau|"
         "quête arrière|angle avec la verticale",
-        "LEAN": "incliné|inclinée|penche|incliné vers|penchée|s'incline|inclinés|fait un angle|part vers|tombe|oblique",
-        "FORWARD": "en avant|vers l'avant|plus en avant|en avant du|devant|vers avant|plus avancé|sur l'avant|"
+        "LEAN": "incliné vers l'avant|inclinée vers l'avant|penché vers l'avant|incliné sur l'avant|"
+        "penche vers l'avant|"
+        "incliné vers l'arrière|inclinée vers l'arrière|penché vers l'arrière|incliné sur l'arrière|"
+        "penche vers l'arrière|"
+        "incliné|inclinée|penche|incliné vers|penchée|s'incline|inclinés|fait un angle|part vers|tombe|oblique",
+        "FORWARD": "incliné vers l'avant|inclinée vers l'avant|penché vers l'avant|incliné sur l'avant|"
+        "penche vers l'avant|"
+        "en avant|vers l'avant|plus en avant|en avant du|devant|vers avant|plus avancé|sur l'avant|"
         "avant du tableau|plus à l'avant|en avant de|plus vers l'avant|à l'avant|sur l'avant du",
-        "AFT": "en arrière|vers l'arrière|plus en arrière|derrière|sur l'arrière|plus reculé|à l'arrière|"
+        "AFT": "incliné vers l'arrière|inclinée vers l'arrière|penché vers l'arrière|incliné sur l'arrière|"
+        "penche vers l'arrière|"
+        "en arrière|vers l'arrière|plus en arrière|derrière|sur l'arrière|plus reculé|à l'arrière|"
         "plus à l'arrière|vers arrière|plus vers l'arrière|en retrait|en arrière de|en arrière du|recule",
         "PLUMB": "est droit|bien droit|"
         "vertical|verticale|droit|d'aplomb|à la verticale|verticaux|quasi vertical|presque vertical|tout droit|"
@@ -131,7 +140,9 @@ VOCABULARY = Vocabulary(
         "rabattables|se rabat|se relève|relevables|qui bascule|articulée|escamotable|pliant|rétractable|"
         "basculant|se plie",
         "FIXED": "fixe|soudé|soudée|boulonnée|fixes|boulonné|rigide|vissée|non repliable|à poste|à demeure|soudées",
-        "REMOVE": "peut être déplacé|peut être déplacée|peut aller ailleurs|peuvent être déplacés|"
+        "REMOVE": "pourrais déposer|pourrions déposer|peux déposer|pouvons déposer|pourrais enlever|"
+        "pourrais démonter|pourrions enlever|pourrions démonter|m'en passer|nous en passer|s'en passer|"
+        "peut être déplacé|peut être déplacée|peut aller ailleurs|peuvent être déplacés|"
         "sera démonté|seront démontés|sera démontée|seront démontées|sera enlevé|sera enlevée|"
         "démontable|amovible|peut être enlevée|peut être démontée|peut être enlevé|démontables|amovibles|"
         "peut être retirée|peut être retiré|peut se démonter|peut s'enlever|enlever|démonter|peut partir|"
@@ -165,7 +176,8 @@ VOCABULARY = Vocabulary(
         "BELOW": "sous l'eau|sous la flottaison|au dessous|immergé|immergée|en dessous de l'eau|"
         "en dessous de la flottaison|sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|"
         "en dessous",
-        "OURS": "le nôtre|notre|mon|nous avons|chez nous|le mien|sur le mien|sur le nôtre|j'ai un|nous avons un",
+        "OURS": "frère et moi|ami et moi|copain et moi|beau frère et moi|"
+        "le nôtre|notre|mon|nous avons|chez nous|le mien|sur le mien|sur le nôtre|j'ai un|nous avons un",
         "YEAR": "an|"
         "de|année|construit en|datant de|millésime|construit|construite en|lancé en|mis à l'eau en|mise à l'eau|"
         "année de construction|de l'année|sorti en|daté de",
@@ -234,6 +246,6 @@ VOCABULARY = Vocabulary(
         "ENDS": "s'arrête|se termine|finit",
         "BESIDE": "à côté de|près de|près du|à côté du|au niveau de|au niveau du|à hauteur de|au droit de",
         "BEGIN": "commence|débute|à partir de",
-        "EXCEPT": "sauf|à part|hormis|excepté|que|seulement",
+        "EXCEPT": "sauf|à part|hormis|excepté|seulement",
     },
 )

@@ -37,7 +37,8 @@ VOCABULARY = Vocabulary(
         "bordo superiore|parte superiore|parte alta|in alto|sommità|bordo alto|parte di sopra|lato superiore|"
         "spigolo superiore|il bordo superiore|bordo superiore dello specchio|la parte alta|lato alto|superiore|"
         "quello superiore",
-        "BOTTOM": "bordo inferiore|parte inferiore|parte bassa|lato inferiore|spigolo inferiore|bordo basso|in basso|"
+        "BOTTOM": "scende a|scende fino a|"
+        "bordo inferiore|parte inferiore|parte bassa|lato inferiore|spigolo inferiore|bordo basso|in basso|"
         "parte di sotto|lato basso|il bordo inferiore|piede dello specchio|la parte bassa|inferiore|"
         "quello inferiore",
         "WATER": "acqua|all'acqua|sull'acqua|galleggiamento|linea di galleggiamento|dall'acqua|l'acqua|il galleggiamento|"
@@ -123,7 +124,8 @@ VOCABULARY = Vocabulary(
         "abbattibile|pieghevole|ribaltabile|pieghevoli|abbattibili|ripiegabile|si ripiega|si ribalta|si abbatte|"
         "richiudibile|reclinabile|a scomparsa|si alza|che si piega|basculante|si piega",
         "FIXED": "fissa|fisso|saldato|fissi|fisse|imbullonata|imbullonato|saldata|rigida|avvitata|bullonata|rigido",
-        "REMOVE": "si può spostare|può essere spostato|può essere spostata|si possono spostare|"
+        "REMOVE": "farne a meno|possiamo toglierla|possiamo toglierlo|posso toglierla|posso toglierlo|"
+        "si può spostare|può essere spostato|può essere spostata|si possono spostare|"
         "verrà smontato|verrà smontata|verranno smontati|sarà smontato|saranno smontati|"
         "smontabile|si può togliere|rimovibile|togliere|si possono togliere|può essere tolta|può essere tolto|"
         "smontabili|si può smontare|eliminare|si può eliminare|può essere rimossa|può essere rimosso|rimovibili|"
@@ -151,7 +153,8 @@ VOCABULARY = Vocabulary(
         "mio fratello|cognato|barca di prima|vecchia barca|mio amico|del vicino|collega|vicino di ormeggio",
         "BELOW": "sott'acqua|sotto il galleggiamento|immerso|immersa|sommerso|sotto la linea di galleggiamento|"
         "sotto acqua|sotto l'acqua|sott acqua|in acqua|al di sotto",
-        "OURS": "la nostra|la mia|abbiamo|il nostro|il mio|nella mia|la nostra barca|da noi|la mia barca|mia barca",
+        "OURS": "fratello e io|amico e io|cognato e io|"
+        "la nostra|la mia|abbiamo|il nostro|il mio|nella mia|la nostra barca|da noi|la mia barca|mia barca",
         "YEAR": "del|anno|costruita nel|di|costruito nel|costruito|costruita|del anno|varata nel|varato nel|"
         "anno di costruzione|dell'anno|anno di varo",
         "HULL_NUMBER": "numero di scafo|scafo numero|n di scafo|numero scafo|scafo n|matricola scafo|nr scafo",

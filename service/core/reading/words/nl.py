@@ -40,7 +40,8 @@ VOCABULARY = Vocabulary(
         "bovenkant|bovenrand|bovenaan|bovenzijde|bovenste rand|bovenkant spiegel|bovenkant van de spiegel|"
         "spiegel bovenkant|dekrand|bovenste kant|spiegel boven|bovenzij|breedte spiegel boven|breedte boven|"
         "breed boven|breedte van de spiegel boven",
-        "BOTTOM": "onderkant|onderrand|onderzijde|onderaan|onderste rand|onderkant spiegel|onderkant van de spiegel|"
+        "BOTTOM": "loopt door tot|loopt af tot|"
+        "onderkant|onderrand|onderzijde|onderaan|onderste rand|onderkant spiegel|onderkant van de spiegel|"
         "spiegel onderkant|onderste kant|voet van de spiegel|onderzij",
         "WATER": "waterlijn|water|de waterlijn|het water|wateroppervlak|waterspiegel|constructiewaterlijn|cwl|kwl|"
         "vrijboord|onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|"
@@ -136,7 +137,8 @@ VOCABULARY = Vocabulary(
         "opklapbaar|opklapbare|klapbaar|inklapbaar|klapbare|inklapbare|neerklapbaar|klapt|kan omhoog|"
         "wordt opgeklapt|opgeklapt|opvouwbaar|scharnierend|kan opklappen|klap|opvouwbare|neerklapbare",
         "FIXED": "vast|vaste|gelast|vastgebout|vastgezet|vaste montage|gebout|niet opklapbaar|aangelast|vastgelast|star",
-        "REMOVE": "kan eruit|kan er uit|kan er natuurlijk uit|mag eruit|kan verplaatst worden|kan ergens anders|"
+        "REMOVE": "kunnen zonder|kan zonder|kunnen we missen|kan ik missen|"
+        "kan eruit|kan er uit|kan er natuurlijk uit|mag eruit|kan verplaatst worden|kan ergens anders|"
         "gedemonteerd|worden gedemonteerd|wordt gedemonteerd|kunnen worden gedemonteerd|"
         "verwijderd worden|worden verwijderd|kunnen weg|gaat er zo nodig af|"
         "kan er eventueel af|mag er af|mag er eventueel af|kan er wel af|"
@@ -167,7 +169,8 @@ VOCABULARY = Vocabulary(
         "steigerbuurman|andere boot|broer|zwager|ligplaatsbuurman|zusje|maat van|vrienden",
         "BELOW": "onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|onder wl|onder de wl|"
         "onderwater|eronder",
-        "OURS": "onze|wij hebben|de onze|mijn|bij ons|mijn boot|onze boot|de mijne|wij hebben een",
+        "OURS": "broer en ik|vriend en ik|zwager en ik|"
+        "onze|wij hebben|de onze|mijn|bij ons|mijn boot|onze boot|de mijne|wij hebben een",
         "YEAR": "bwj|bwjr|bouwjr|"
         "bouwjaar|uit|van|gebouwd in|bj|gebouwd|te water gelaten in|uit het jaar|van bouwjaar|bouw|uit bouwjaar|"
         "stamt uit",
@@ -233,6 +236,6 @@ VOCABULARY = Vocabulary(
         "ENDS": "eindigt|houdt op|stopt",
         "BESIDE": "naast de|naast het|bij de|bij het|vlak boven de|ter hoogte van de",
         "BEGIN": "begint|vanaf",
-        "EXCEPT": "behalve|op de|alleen|uitgezonderd|afgezien van",
+        "EXCEPT": "behalve|alleen|uitgezonderd|afgezien van",
     },
 )

@@ -32,7 +32,8 @@ VOCABULARY = Vocabulary(
         "går opp til|når opp til|"
         "overkant|overkanten|øverst|øvre kant|øvre kanten|oppe|overkanten av|toppen|øverste kant|topp|"
         "dekkskanten|overside|på toppen|toppen av stevnen|toppen av akterstevnen|bredde oppe",
-        "BOTTOM": "underkant|underkanten|nederkant|nedre kant|nedre kanten|nede|nederst|nederste kant|bunnen av speilet|"
+        "BOTTOM": "går ned til|"
+        "underkant|underkanten|nederkant|nedre kant|nedre kanten|nede|nederst|nederste kant|bunnen av speilet|"
         "underside|nederkanten|nedkant",
         "WATER": "vannlinja|vannlinjen|vannet|vann|vannflaten|vannoverflaten|vl|kvl|vannlinje|vannlinjens|vannstanden|"
         "vannspeilet|fribord|under vannet|under vannlinja|under vannlinjen|under vl|under vannflaten|under vann|"
@@ -116,7 +117,8 @@ VOCABULARY = Vocabulary(
         "klappes opp|slås ned|sammenleggbart|kan vippes|oppfellbar|som felles|kan legges opp|vippes opp|vippbar|"
         "legges ned|nedfellbart|kan slås opp",
         "FIXED": "fast|fastmontert|sveiset|faste|fastboltet|boltet|fastskrudd|stiv|fastsveiset|ikke fellbar|skrudd",
-        "REMOVE": "kan settes et annet sted|går an å flytte|"
+        "REMOVE": "klare oss uten|klarer oss uten|kan unnværes|"
+        "kan settes et annet sted|går an å flytte|"
         "demonteres ved behov|tas av ved behov|blir demontert|"
         "demonterbar|kan tas av|kan fjernes|tas av|fjernes|kan demonteres|demonteres|kan flyttes|avtakbar|"
         "kan tas bort|kan skrus av|ta av|kan tas vekk|tas bort|fjerne|avtagbar|kan godt fjernes|kan tas ned",
@@ -143,7 +145,8 @@ VOCABULARY = Vocabulary(
         "søskenbarn",
         "BELOW": "under vannet|under vannlinja|under vannlinjen|under vl|nedsenket|under vannflaten|under vann|i vannet|"
         "neddykket|derunder|under den",
-        "OURS": "vår|vi har|vårt|min|hos oss|min båt|vår båt|vi har en|jeg har en|på vår|på min",
+        "OURS": "bror og jeg|venn og jeg|kamerat og jeg|"
+        "vår|vi har|vårt|min|hos oss|min båt|vår båt|vi har en|jeg har en|på vår|på min",
         "YEAR": "fra|bygd|bygget|årsmodell|byggeår|bygd i|bygget i|bygg|sjøsatt|fra år|produsert|årgang|sjøsatt i|"
         "modellår|byggår",
         "HULL_NUMBER": "skrognummer|byggenummer|skrog nr|byggenr|skrognr|bygge nr|båtnummer",

@@ -35,7 +35,8 @@ VOCABULARY = Vocabulary(
         "överkant|överkanten|ovankant|överkanten av|överdel|övre kant|övre kanten|överkantens|upptill|ovansida|"
         "toppen|däckskanten|uppe|högst upp|spegelns överkant|akterspegelns överkant|överkantens läge|topp|"
         "toppen av stäven|toppen av akterstäven|bredd upptill",
-        "BOTTOM": "underkant|underkanten|nederkant|nederkanten|nedre kant|nedre kanten|nedtill|underdel|botten av spegeln|"
+        "BOTTOM": "går ner till|går ned till|"
+        "underkant|underkanten|nederkant|nederkanten|nedre kant|nedre kanten|nedtill|underdel|botten av spegeln|"
         "undersida|längst ner|längst ned|nederst|akterspegelns underkant|spegelns underkant|nertill",
         "WATER": "vattenlinjen|vattenlinje|vattnet|vatten|vattenytan|vattenyta|vattennivån|vl|kvl|vattenlinjens|ytan|"
         "konstruktionsvattenlinjen|fribord|under vattnet|under vattenlinjen|under vattenytan|under vl|"
@@ -125,7 +126,8 @@ VOCABULARY = Vocabulary(
         "som fälls upp|nedfällbart",
         "FIXED": "fast|fast monterad|svetsad|fasta|fastmonterad|fastskruvad|bultad|svetsat|stel|fastsvetsad|fastbultad|"
         "ej fällbar|skruvad",
-        "REMOVE": "kan flyttas undan|går att flytta|"
+        "REMOVE": "kan vara utan|klara oss utan|klarar oss utan|"
+        "kan flyttas undan|går att flytta|"
         "monteras bort|tas bort vid behov|"
         "demonterbar|kan tas bort|löstagbar|tas bort|får tas bort|gärna tas bort|kan plockas bort|"
         "kan monteras bort|kan avlägsnas|avtagbar|demonterbart|demonteras|går att ta bort|kan demonteras|"
@@ -155,7 +157,8 @@ VOCABULARY = Vocabulary(
         "bryggranne|bryggrannen|bekant|kollega|annan båt|tidigare båt|bror|svåger|min bror|en bekant|gamla båt*",
         "BELOW": "under vattnet|under vattenlinjen|under vattenytan|under vl|nedsänkt|under vattenlinje|i vattnet|"
         "under ytan|därunder",
-        "OURS": "vår|vi har|vårt|min|våran|hos oss|min båt|vår båt|vi har en|på vår|på min|jag har en",
+        "OURS": "bror och jag|vän och jag|kompis och jag|"
+        "vår|vi har|vårt|min|våran|hos oss|min båt|vår båt|vi har en|på vår|på min|jag har en",
         "YEAR": "från|byggd|årsmodell|byggår|byggt|byggd år|tillverkad|sjösatt|sjösattes|från år|tillverkningsår|"
         "modellår|årgång|av år",
         "HULL_NUMBER": "skrovnummer|byggnummer|skrov nr|båtnummer|skrovnr|bygg nr|tillverkningsnummer|båt nr",
