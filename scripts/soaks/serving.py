@@ -25,6 +25,8 @@ from tests.support.postgres import server
 HERE = "127.0.0.1"
 TOP = Path(__file__).resolve().parents[2]
 FIXTURES = TOP / "seed_fixtures"
+PATIENCE = 6000
+"""Tenths of a second in which a server is ready: each worker of a new version compiles first."""
 
 
 @dataclass(frozen=True)
@@ -89,7 +91,7 @@ def running(command: list[str], port: int, environment: Mapping[str, str], log: 
     with log.open("wb") as out:
         process = subprocess.Popen(command, cwd=TOP, env={**os.environ, **environment}, stdout=out, stderr=out)  # noqa: S603 - our own
     try:
-        for _ in range(1200):
+        for _ in range(PATIENCE):
             if process.poll() is not None:
                 raise SystemExit(log.read_text())
             with suppress(OSError, HTTPException):  # not listening yet
@@ -98,6 +100,8 @@ def running(command: list[str], port: int, environment: Mapping[str, str], log: 
                 if asked.getresponse().status == HTTPStatus.OK:
                     break
             time.sleep(0.1)
+        else:
+            raise SystemExit(f"{command[:4]}... was not ready in time:\n{log.read_text()}")
         yield process.pid
     finally:
         process.send_signal(signal.SIGTERM)
