@@ -1,0 +1,78 @@
+"""Danish: what is measured, from where, which way and by what."""
+
+WORDS = {
+    "LENGTH": "lang over alt|lang",
+    "HEIGHT": "højde|højden|høj|fribord|højt|højde over",
+    "WIDTH": "bredde|bredden|bred|bredt|brede|i bredden|bredde foroven|bredde øverst|spejlets bredde",
+    "THICK": "tykkelse|tyk|tykkelsen|tykt|tykke|godstykkelse|skrogtykkelse|laminattykkelse|pladetykkelse",
+    "DEPTH": "dyb|dybden|dybde|dybt",
+    "LOA": "længde|længden|længde over alt|loa|bådens længde|længde o a|l o a|total længde|skroglængde",
+    "LWL": "lvl|vandlinjelængde|længde i vandlinjen|lwl|længde vl",
+    "BEAM": "største bredde|bådens bredde|bredde max|max bredde|maks bredde",
+    "DRAFT": "stikker|dybgang|dybdegang|dybgående|stikker dybt",
+    "DISPLACEMENT": (
+        "deplacement|deplacementet|vægt|vejer|vægten|deplacerer|bådens vægt|totalvægt|vejet|lastet vægt|kran|tung"
+    ),
+    "BALLAST": "ballast|kjøl|motor|jolle|kølen|køl|motoren|jollen|anker|besætning|ballastkøl|gummibåd",
+    "RAKE": (
+        "hældning|vinkel|hældningen|hældningsvinkel|vinklen|spejlets hældning|skråning|hældning på|hækkens hældning"
+    ),
+    "LEAN": "hælder|hældende|skråner|skrå|falder|hældning|hælde|vinklet|skråt",
+    "TURN": (
+        "til hver side|rorutslag|til hver sin side|hver vej|til begge sider|max udslag|udslag|rorudslag|"
+        "til hver af siderne|per side"
+    ),
+    "FORWARD": (
+        "forover|længere fremme|foran|fremad|længere fremad|længere forude|længere frem|længere forud|forud|"
+        "fremover|mod stævnen|foran hækken|foran spejlet|for hækken|mod boven"
+    ),
+    "AFT": (
+        "agterover|længere agter|længere agterud|bagud|agten for|bag|længere tilbage|længere bagud|agterud|"
+        "mod hækken|agtenfor|bagved|agter|ud bag|bag hækken|bag spejlet|agter for|længere bagude"
+    ),
+    "TOP": (
+        "stævnens top|stævntoppen|kanten af spejlet|kanten af agterspejlet|spejlkanten|til dæk|til dækket|"
+        "op til dækket|går op til|når op til|overkant|overkanten|øverst|øverste kant|øvre kant|foroven|oppe|"
+        "toppen|overkanten af|øverste|top|dækskanten|i toppen|hækkens overkant|toppen af stævnen|"
+        "toppen af agterstævnen|bredde foroven|bredde øverst"
+    ),
+    "BOTTOM": (
+        "går ned til|underkant|underkanten|nederkant|nederste kant|nedre kant|forneden|nederst|nede|"
+        "bunden af spejlet|underside|hækkens underkant"
+    ),
+    "WATER": (
+        "vandlinjen|vandlinien|vandet|vand|vandoverfladen|vandspejlet|vl|kvl|vandlinje|vandets overflade|"
+        "vandlinie|havet|fribord|under vandet|under vandlinjen|under vandoverfladen|under vl|under vand|i vandet|"
+        "under vandlinien|lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|"
+        "lige ved vandet|på vandlinjen"
+    ),
+    "AT_WATER": (
+        "lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|lige ved vandet|på vandlinjen"
+    ),
+    "JUST_TOUCH": "flugter|tangerer|i vandskorpen|når lige|på højde med",
+    "BELOW": (
+        "under vandet|under vandlinjen|under vandoverfladen|under vl|nedsænket|under vand|i vandet|neddykket|"
+        "under vandlinien|derunder|herunder"
+    ),
+    "BOOTSTRIPE": "vandlinjestribe|vandlinjestriben|boot top|vandliniestribe|bådtop",
+    "TOERAIL": "fotlist|fotlisten|fodliste|fodlisten|lønning|lønningen|skandæk|essing|fenderliste",
+    "COCKPIT": "cockpitdørk|cockpitdørken|cockpit|cockpittets dørk|cockpitbund|cockpitgulv|dørken",
+    "STEP": "badetrinn|trinn|badetrin|badetrinet|trin|trinet|indstøbt trin|badetrappe",
+    "ENDS": "slutter|ender",
+    "STICK_OUT": "stikker ut|stikker|stikker ud|rager ud|rager|stikker bagud|udstik|går ud",
+    "M_TAPE": "målebånd|målebåndet|tommestok|tommestokken|metermål",
+    "M_PHONE": "telefonen|mobilen|vaterpas på mobilen|app|mobiltelefonen",
+    "M_INCL": "vinkelmåler|hældningsmåler|inklinometer|vaterpas|digitalt vaterpas",
+    "M_LASER": "laser|lasermåler|afstandsmåler",
+    "M_DRAWING": "tegning|tegningen|tegninger|tegningerne|linjetegning|fra tegningen",
+    "M_BROCHURE": (
+        "brochure|brochuren|datablad|ifølge værftet|ifølge producenten|katalog|specifikation|målebrev|"
+        "iflg værftet|manualen"
+    ),
+    "M_GUESS": "på øjemål|øjemål|anslået|anslag|skønnet|skønsmæssigt|gætter|gæt|skønner|et skøn|på slump|anslår",
+    "M_PHOTO": "foto|billede|billedet|fra foto",
+    "MEASURED": "målt|mål|målene|måling|målte|opmålt",
+    "PLUMB_LINE": "lodsnor|lodsnoren|lodline|med lod|lod",
+    "GIVE_TAKE": "plus minus|plus eller minus",
+    "WITHIN": "nøjagtigt",
+}

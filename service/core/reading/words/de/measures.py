@@ -1,0 +1,102 @@
+"""German: what is measured, from where, which way and by what."""
+
+WORDS = {
+    "LENGTH": "lang",
+    "HEIGHT": "höhe|hoch|freibord|hohen|freibordhöhe",
+    "WIDTH": "spiegelbreite|breite|breit|breiter|breite oben|spiegelbreite oben|breit oben",
+    "THICK": (
+        "spiegeldicke|spiegelstärke|dick|dicke|stärke|materialstärke|wandstärke|wanddicke|laminatstärke|"
+        "laminatdicke|plattendicke|plattenstärke|blechstärke|starkes|stark|dickes|dicken|dicker"
+    ),
+    "DEPTH": "tiefe|tief",
+    "LOA": "lüa|länge über alles|rumpflänge|bootslänge|gesamtlänge|l ü a|länge ü a|länge",
+    "LWL": "lwl|länge wasserlinie|wasserlinienlänge|l wl|länge in der wasserlinie|lwl länge",
+    "BEAM": "größte breite|bootsbreite|büa|breite über alles|b ü a|max breite|maximale breite|breite ü a|bmax",
+    "DRAFT": "tg|tiefg|tiefgang|tiefgang von|tiefgangs|geht",
+    "DISPLACEMENT": (
+        "verdrängung|gewicht|wiegt|deplacement|verdrängt|wiegen|schwer|schweres|segelfertig|gesamtgewicht|"
+        "bootsgewicht|eigengewicht|verdraengung|wasserverdrängung|kran|gewogen"
+    ),
+    "BALLAST": "ballast|motor|beiboot|kiel|ballastanteil|bleikiel|dingi|dinghy|maschine|beiboots|tanks|anker|crew",
+    "RAKE": (
+        "spiegelneigung|spiegelwinkel|neigung|winkel|geneigt|neigungswinkel|neigung des spiegels|spiegel neigung|"
+        "schräge|schräg|rake"
+    ),
+    "LEAN": (
+        "geneigt|neigt|neigt sich|fällt|neigen|lehnt|kippt|gekippt|schräg|schräge|hängt über|fallend|fällt nach|"
+        "überhängt|geneigter|geneigten"
+    ),
+    "TURN": (
+        "nach jeder seite|je seite|ruderausschlag|ausschlag|nach beiden seiten|zu jeder seite|pro seite|"
+        "auf jede seite|ruderlage|maximaler ausschlag|anschlag|nach beiden"
+    ),
+    "FORWARD": (
+        "nach vorn|nach vorne|vor der|vor dem|weiter vorn|weiter vorne|vorlich|nach vorn geneigt|vorne|vorn|"
+        "weiter nach vorn|weiter nach vorne|bugwärts|richtung bug|vorderhalb|vor dem heck"
+    ),
+    "AFT": (
+        "nach achtern|nach hinten|achtern|weiter achtern|weiter hinten|hinter dem|hinter der|heckwärts|"
+        "nach hinten geneigt|hinten|richtung heck|weiter nach hinten|weiter nach achtern|hinter|achterlich|"
+        "achteraus|achterlicher|achterlicher als|weiter hinten als"
+    ),
+    "TOP": (
+        "kopf des stevens|stevenkopf|kopf des achterstevens|spiegelkante|kante des spiegels|rand des spiegels|"
+        "bis zum deck|bis deck|bis an deck|reicht bis|geht bis|geht hoch bis|stevenoberkante|spiegeloberkante|"
+        "oberkante|oben|obere kante|oberkante spiegel|oberer rand|oberen rand|oberkanten|obere ende|oberen kante|"
+        "oberste kante|oberen ende|oberkante des spiegels|oberkante vom spiegel|deckskante|am kopf|oberrand|"
+        "spiegel oben|obersten|breite oben|spiegelbreite oben|breit oben"
+    ),
+    "BOTTOM": (
+        "reicht hinunter bis|reicht herunter bis|geht hinunter bis|spiegelunterkante|unterkante|unten|"
+        "untere kante|unterer rand|unteren rand|untere ende|unteren kante|unterste kante|unterkante des spiegels|"
+        "unterkante vom spiegel|unterrand|spiegel unten|fuß des spiegels|unteren ende"
+    ),
+    "WATER": (
+        "wasserlinie|wasser|wasserspiegel|cwl|kwl|konstruktionswasserlinie|schwimmwasserlinie|wassers|"
+        "wasseroberfläche|dem wasser|des wassers|wl|wasserlinie aus|freibord|freibordhöhe|unter wasser|"
+        "unter der wasserlinie|unterhalb der wasserlinie|im wasser|unter cwl|unterm wasser|"
+        "auf höhe der wasserlinie|genau auf der wasserlinie|in der wasserlinie|auf der wasserlinie|"
+        "an der wasserlinie|berührt das wasser|in höhe der wasserlinie"
+    ),
+    "AT_WATER": (
+        "auf höhe der wasserlinie|genau auf der wasserlinie|in der wasserlinie|auf der wasserlinie|"
+        "an der wasserlinie|berührt das wasser|in höhe der wasserlinie"
+    ),
+    "JUST_TOUCH": "berührt gerade|bündig|taucht gerade ein|in höhe|auf wasserhöhe|schließt ab",
+    "BELOW": (
+        "drunter|tiefer|unter wasser|unter der wasserlinie|unterhalb|unterhalb der wasserlinie|im wasser|"
+        "unter cwl|unterm wasser|getaucht|taucht|darunter"
+    ),
+    "BOOTSTRIPE": "wasserpass|wasserpasses|wasserpassstreifen|zierstreifen",
+    "TOERAIL": (
+        "fußreling|schanzkleid|fußleiste|lochreling|süll|scheuerleiste|schandeck|relingleiste|lochschiene|lochfußreling"
+    ),
+    "COCKPIT": "cockpitboden|plicht|plichtboden|cockpitbodens|kante des cockpitbodens",
+    "STEP": "badestufe|stufe|heckstufe|trittstufe|badestufen|eingeformte stufe|angeformte stufe",
+    "ENDS": "endet|hört auf|enden",
+    "STICK_OUT": (
+        "ragt|steht über|ragt hinaus|steht|steht heraus|ragt heraus|steht hervor|überstand|übersteht|hinausragt|"
+        "herausragt|heraussteht|reicht|hinaus|steht vor|absteht|steht ab|ragt nach"
+    ),
+    "M_TAPE": "bandmaß|maßband|zollstock|meterstab|gliedermaßstab|rollmaß|metermaß|maßstab|messband",
+    "M_PHONE": (
+        "handy|smartphone|handy app|wasserwaagen app|wasserwaage im handy|mit dem handy|smartphone app|telefon|"
+        "handywasserwaage|app"
+    ),
+    "M_INCL": "neigungsmesser|inklinometer|winkelmesser|wasserwaage|digitale wasserwaage|gradmesser",
+    "M_LASER": "laser|lasermessgerät|entfernungsmesser",
+    "M_DRAWING": "zeichnung|zeichnungen|linienriss|werftplan|bauplan|baupläne|riss|werftzeichnung|plänen|werftplänen",
+    "M_BROCHURE": (
+        "prospekt|datenblatt|laut werft|werftangabe|herstellerangabe|laut hersteller|katalog|handbuch|"
+        "werftangaben|bootsbrief|messbrief"
+    ),
+    "M_GUESS": (
+        "geschätzt|geschätzte|geschätzten|schätzungsweise|schätze|nach augenmaß|augenmaß|über den daumen|gepeilt|"
+        "grob geschätzt|schätzung"
+    ),
+    "M_PHOTO": "foto|fotos|vom foto|aus dem foto|bild",
+    "MEASURED": "gemessen|maße|messungen|messung|abmessungen|gemessene|messen|maß|ausgemessen",
+    "PLUMB_LINE": "lot|senklot|senkblei|lotschnur|lotes|lots",
+    "GIVE_TAKE": "plus minus|plus oder minus|toleranz|ungenauigkeit|mit einer unsicherheit von|genauigkeit",
+    "WITHIN": "genau",
+}

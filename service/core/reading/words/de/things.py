@@ -1,0 +1,92 @@
+"""German: what stands on the stern, how it moves, where it is, whether it goes."""
+
+WORDS = {
+    "O_LADDER": (
+        "badeleiter|leiter|heckleiter|leitern|badeleitern|klappleiter|steigleiter|einstiegsleiter|schwimmleiter"
+    ),
+    "O_PLATFORM": "badeplattform|plattform|badeplattformen|plattformen|heckplattform|teakplattform|badesteg",
+    "O_DAVITS": "davits|davit|heckdavits|dingidavits|davitanlage|beibootdavits",
+    "O_OUTBOARD": (
+        "außenborder|außenbordmotor|außenborderhalterung|außenborderhalter|motorhalterung|außenborders|"
+        "ab halterung|flautenschieber|außenbord motor"
+    ),
+    "O_EXHAUST": "auspuff|abgasauslass|auspuffauslass|abgasaustritt|auspuffs|auspuffaustritt",
+    "O_RAIL": "heckkorb|heckreling|heckkorbs|heckkörbe|relingkorb|geteilter heckkorb|pushpit",
+    "O_STAY": (
+        "achterstag|achterstage|achterstagen|achterstags|hahnepot|doppeltes achterstag|geteiltes achterstag|"
+        "backstagen|achterstagspanner"
+    ),
+    "O_BOOM": "besanbaum|großbaum|baumnock|besanbaums|baum",
+    "O_ARCH": (
+        "geräteträger|heckbügel|targabügel|geräteträgers|targa|heckbogen|bügel|radarbügel|edelstahlbügel|"
+        "geräteträger am heck|gerätebügel|heckträger"
+    ),
+    "O_PANELS": (
+        "solarpanel|solarpanele|solarpaneele|solarmodule|solarzellen|solar|solarpaneel|solarmodul|solaranlage|"
+        "photovoltaik|pv module"
+    ),
+    "O_MAST": "radarmast|windgenerator|windrad|windgeneratormast|radarträger|antennenmast|gerätemast|windgenerators",
+    "O_STAFF": "flaggenstock|flaggenmast|flaggstock",
+    "O_PASSERELLE": "gangway|passerelle|gangways|laufplanke|stelling",
+    "O_BOOMKIN": "heckausleger|bugspriet achtern|papageienstock|ausleger",
+    "O_LOCKER": "gaskasten|heckbackskiste|rettungsinsel",
+    "FOLD": (
+        "zum klappen|zum hochklappen|zum wegklappen|zum umklappen|zum einklappen|klappen wir|geklappt wird|"
+        "wegklappbare|klappbar|klappbare|klappbaren|klappt|hochklappbar|abklappbar|klappbarer|klappbares|"
+        "klappleiter|hochgeklappt|hochklappbare|wegklappbar|umklappbar|einklappbar|lässt sich klappen|"
+        "lässt sich hochklappen|wird hochgeklappt|kann hochgeklappt werden|abklappbare|faltbar"
+    ),
+    "FIXED": (
+        "fest|feste|fest montiert|verschraubt|angeschweißt|geschweißt|festen|fester|festes|starr|starre|"
+        "fest verschraubt|fest angebaut|angebolzt|nicht klappbar|fest eingebaut|festmontiert|verschweißt"
+    ),
+    "REMOVE": (
+        "darauf verzichten|kann ich verzichten|können wir verzichten|könnten wir verzichten|kann woanders hin|"
+        "kann versetzt werden|kann verlegt werden|lässt sich versetzen|kann umziehen|lässt sich verlegen|"
+        "wird demontiert|werden demontiert|wird abgebaut|werden abgebaut|bauen wir ab|baue ich ab|"
+        "notfalls auch weg|könnte weg|abnehmbar|kann weg|demontierbar|entfernt werden|abgebaut werden|abbauen|"
+        "abbaubar|abnehmen|kann ab|kann entfernt werden|könnte entfernt werden|könnte ab|kann abgenommen werden|"
+        "lässt sich abnehmen|lässt sich entfernen|abschraubbar|kann demontiert werden|entfallen|kann entfallen|"
+        "würde ich abbauen|kann weggenommen werden|dürfte weg|darf weg|könnte abgebaut werden|darf ab|können weg|"
+        "können ab|können abgebaut werden|weg kann|ab kann|weg könnte|wegfallen kann|abgenommen werden kann|"
+        "abgebaut werden kann|entfernt werden kann|demontiert werden kann"
+    ),
+    "KEEP": (
+        "soll dort bleiben|muss dort bleiben|dranbleiben|weiter benutzen|weiterhin benutzen|weiter nutzen|"
+        "weiterhin nutzen|weiter benutzbar|weiter nutzbar|benutzbar bleiben|nutzbar bleiben|nicht abbauen|"
+        "nicht entfernen|nicht hergeben|bleiben soll|bleiben muss|soll dranbleiben|muss bleiben|soll bleiben|"
+        "bleibt|behalten|muss dranbleiben|müssen bleiben|bleiben müssen|sollen bleiben|muss erhalten bleiben|"
+        "nicht demontierbar|kann nicht weg|darf nicht weg|wollen wir behalten|möchten wir behalten|"
+        "möchte ich behalten|will ich behalten|unbedingt bleiben|bleibt dran|muss also bleiben|"
+        "soll erhalten bleiben|nicht abnehmbar|lässt sich nicht entfernen|unverzichtbar"
+    ),
+    "PORT": "backbord|backbords|an backbord|backbordseite|bb|links|linke seite|backbordseits|an bb|backbordhälfte",
+    "STARBOARD": (
+        "steuerbord|steuerbords|an steuerbord|steuerbordseite|stb|rechts|rechte seite|steuerbordseits|an stb|"
+        "steuerbordhälfte"
+    ),
+    "CENTRE": (
+        "mitte|mittig|mittschiffs|der mitte|mittellinie|mittschiffslinie|von der mitte|in der mitte|zentral|"
+        "mittigen|schiffsmitte|mittlings|mittelachse"
+    ),
+    "EACH_SIDE": "beidseitig|je seite|auf beiden seiten|an beiden seiten|zu beiden seiten|beiderseits|je eine an",
+    "PREFER": (
+        "idealerweise|wenn möglich|falls möglich|bevorzugen|am liebsten|lieber|wünschen wir uns|bevorzugt|"
+        "lieber wäre|wunsch|wünschen|vorzugsweise|lieber hätten|hätten gern|hätte gern|am besten|möglichst|"
+        "gerne an|gern an"
+    ),
+    "SWING": "schwingt|schwingen|schwenkbarer|schwenkbar|schwenkt|schwenkbare",
+    "SLIDE": "ausziehbar|ausziehbare|einschiebbar|teleskopierbar|teleskopleiter|teleskop",
+    "AVOID": "vermeiden|keinesfalls|auf keinen fall|ungern|nur nicht|bitte nicht|auf gar keinen fall",
+    "GONE": (
+        "verkauft|haben wir verkauft|ist verkauft|ist längst ab|ist längst weg|schon abgebaut|ist abgebaut|"
+        "ist demontiert|wurde demontiert|in der backskiste|liegt in der|verstaut|wird verstaut|gestaut|"
+        "fährt in der|steht im keller|liegt zu hause|unter deck|hab ich abgebaut|abmontiert|hab ich abmontiert|"
+        "habe ich abmontiert|haben wir abmontiert|abgeschraubt|ist weg|sind weg|habe ich abgebaut|"
+        "haben wir abgebaut|wurde entfernt|abgebaut worden|ist ab|habe ich entfernt|haben wir entfernt|"
+        "wurde abgebaut"
+    ),
+    "BESIDE": "neben dem|neben der|beim|am|bei dem|durch den|in der nähe des|nahe beim|knapp über dem",
+    "BEGIN": "beginnt|fängt an",
+    "EXCEPT": "außer|bis auf|abgesehen von|nur",
+}

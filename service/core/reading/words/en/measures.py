@@ -1,0 +1,132 @@
+"""English: what is measured, from where, which way and by what."""
+
+WORDS = {
+    "LENGTH": "overall|long overall|long|in length",
+    "HEIGHT": "height|high|freeboard|height above|tall|up from",
+    "WIDTH": (
+        "width|wide|across|breadth|breadth of|broad|in width|of width|width over|across the top|wide at the top|"
+        "width up"
+    ),
+    "THICK": (
+        "thick of|thick|thickness|thickness of|skin thickness|laminate thickness|transom thickness|plating|"
+        "plate thickness|plate"
+    ),
+    "DEPTH": "depth|deep|fore and aft|front to back",
+    "LOA": (
+        "length all|all length|whole length|full length|length|loa|length overall|length over all|overall length|"
+        "length of the boat|boat length|length is|l o a|length o a|hull length|length over deck|length of hull|"
+        "total length"
+    ),
+    "LWL": "lwl|length waterline|waterline length|length at the waterline|length on the waterline",
+    "BEAM": "beam|max beam|beam max|boat is wide|breadth overall|maximum beam|maximum breadth|beam overall|b max|boa",
+    "DRAFT": "draft|draught|draws|drawing|draws about|depth of keel|drawing about",
+    "DISPLACEMENT": (
+        "displacement|displaces|displ|weighs|weigh|weight|all up weight|heavy|travel lift|displacing|"
+        "displacement is|tonnage|weighing|all in weight|weight in cruising trim|weight loaded|"
+        "the weight of the boat|weigh in|crane|hoist|scales"
+    ),
+    "BALLAST": (
+        "ballast|keel weight|engine|dinghy|tender|crew|anchor|lead|keel weighs|outboard motor weighs|iron keel|"
+        "ballast keel|water tanks"
+    ),
+    "RAKE": (
+        "rake|raked|angle|transom angle|rakes|inclination|slope|rake of the transom|transom rake|raking|"
+        "rake angle|slant|transom slope|tilt|inclination of transom"
+    ),
+    "LEAN": (
+        "leans|lean|leaning|rakes|raked|slopes|sloping|tilts|tilted|inclined|leant|leaning back|slants|slanting|"
+        "slanted|tips|tipped|is inclined|leaned|lies back|falls|falls back|falls away|sloped|makes an angle|"
+        "tumbles|slope|angled"
+    ),
+    "TURN": (
+        "either way|each way|hard over|deflection|turns|max deflection|maximum deflection|to each side|"
+        "each side of centre|stops at|lock to lock|rudder angle|swing of the rudder|either side of centre|turn"
+    ),
+    "FORWARD": (
+        "to front|to the front|more to bow|more to the bow|to bow|to fore|more to fore|forward|further forward|"
+        "ahead of|in front of|towards the bow|fwd|more in front|in front|toward the bow|to the bow|forwards|"
+        "forrard|for'ard|more forward|ahead|before the|more to the front|inwards|toward the front|inboard of"
+    ),
+    "AFT": (
+        "aft|further aft|farther aft|behind|astern|abaft|past|backwards|aft of|backward|more behind|"
+        "toward the stern|to the rear|further back|farther back|more to the rear|aftwards|more aft|rearward|"
+        "rearwards|outward|sternward|sternwards|outwards|proud of|beyond|clear of"
+    ),
+    "TOP": (
+        "top of the sternpost|head of the sternpost|sternpost top|top of the post|at deck|at the deck|"
+        "edge of the transom|lip of the transom|to the deck|up to the deck|up there|from the deck to the water|"
+        "up edge|high edge|goes up to|rises to|comes up to|goes up|reaches up to|head|sternpost head|"
+        "edge of the sole|edge of the cockpit sole|top|top edge|upper edge|deck edge|upper side|up side|"
+        "high part|upper part|upper end|uppermost edge|upper edge of|the high|topmost edge|top of the transom|"
+        "transom top|at the high|up at the top|deck level|the up side|top side|high side|up part|upper border|"
+        "top border|width up|across the top|wide at the top"
+    ),
+    "BOTTOM": (
+        "goes down to|comes down to|reaches down to|low side|low edge|under edge|below side|bottom|bottom edge|"
+        "lower edge|foot of the transom|bottom of the transom|lower side|down side|low part|lower part|lower end|"
+        "underside|lowest part|lowest edge|lowest point|below edge|lower border|down part"
+    ),
+    "WATER": (
+        "clear|under the water|water|waterline|water line|wl|dwl|lwl line|waterlines|load waterline|lwl mark|sea|"
+        "sea level|the sea|water level|water's surface|surface of the water|floating line|float line|"
+        "line of flotation|freeboard|under water|below the water|below water|beneath the water|"
+        "under the waterline|below the waterline|below waterline|in the water|at the water|level with the water|"
+        "at water level|at the waterline|on the waterline|right at the water|right on the water|"
+        "flush with the water|touching the water|meets the water|in line with the water"
+    ),
+    "AT_WATER": (
+        "at the water|level with the water|at water level|at the waterline|on the waterline|right at the water|"
+        "right on the water|flush with the water|touching the water|meets the water|in line with the water"
+    ),
+    "JUST_TOUCH": "just touches|touches|just at|exactly at|just touching|just kisses|kisses|just in|level with|awash",
+    "BELOW": (
+        "under the water|in under the water|below|under|beneath|under water|below the water|below water|immersed|"
+        "underwater|submerged|beneath the water|below the surface|under the waterline|below the waterline|"
+        "below waterline|in the water|below it"
+    ),
+    "BOOTSTRIPE": (
+        "bootstripe|boot stripe|boottop|boot top|boot top line|boottopping|boot topping|boot line|boot-top stripe"
+    ),
+    "TOERAIL": "toe rail|toerail|cap rail|coaming|bulwark|bulwarks|gunwale|rubbing strake|rail cap|caprail|toe rails",
+    "KEEL": "keel|hull bottom",
+    "COCKPIT": (
+        "edge of the cockpit sole|edge of the sole|cockpit|cockpit sole|cockpit floor|floor of cockpit|sole edge|"
+        "sole of the cockpit|cockpit sole's edge"
+    ),
+    "STEP": (
+        "swim step|step|bathing step|sugar scoop step|moulded step|molded step|moulded in step|swim step height|"
+        "step height|integral step"
+    ),
+    "ENDS": "ends|stops|finishes|stops short",
+    "STICK_OUT": (
+        "sticks out|stick out|protrudes|extends|projects|reaching|reaches|sticks|stands out|standing out|"
+        "protruding|extending|projecting|sticking out|pokes out|overhangs|overhanging the stern|comes out|"
+        "stands proud|out behind"
+    ),
+    "M_TAPE": (
+        "tape|tape measure|measuring tape|end of the tape|folding rule|ruler|steel rule|tape measured|by tape|"
+        "with a tape|a tape|measuring stick|yardstick|with the meter"
+    ),
+    "M_PHONE": (
+        "telephone|phone level|level on my telephone|level on my phone|phone app|level app|inclinometer app|"
+        "level of my phone|level on the phone|on my phone|with my phone|spirit level app|smartphone"
+    ),
+    "M_INCL": "inclinometer|clinometer|angle finder|protractor|digital level|angle gauge",
+    "M_LASER": "laser|laser measure|laser meter",
+    "M_DRAWING": (
+        "drawing|drawings|lines plan|plans|yard plan|builder's plan|from the plan|drawing plan|off the drawing|"
+        "sail plan|general arrangement|scaled off|blueprint"
+    ),
+    "M_BROCHURE": (
+        "brochure|by the book|data sheet|specification|leaflet|manual|owner's manual|brochures|specs|spec sheet|"
+        "according to the yard|according to the builder|according to the book|published"
+    ),
+    "M_GUESS": (
+        "guess|guessing|at a guess|guesstimate|estimate|by eye|eyeballed|eyeball|roughly guessed|guessed|"
+        "guesstimated|i reckon|estimated|rough guess|estimating|by my eye"
+    ),
+    "M_PHOTO": "photo|photograph|from a photo|photos|off a photo|picture|a photograph",
+    "MEASURED": "measured|measurements|measurement|measure|measuring|dimensions|taken|figures",
+    "PLUMB_LINE": "plumb line|plumb bob|plumbline|plumb-bob|plummet",
+    "GIVE_TAKE": "give or take|plus or minus|plus minus|plus or minus about|to within|accurate to|error of|margin of",
+}

@@ -1,0 +1,123 @@
+"""English: what stands on the stern, how it moves, where it is, whether it goes."""
+
+WORDS = {
+    "O_LADDER": (
+        "ladder|boarding ladder|swim ladder|bathing ladder|stern ladder|swimming ladder|ladders|"
+        "stern boarding ladder|transom ladder|telescopic ladder|bathing steps ladder|ladder for swimming|"
+        "steps to the water"
+    ),
+    "O_PLATFORM": (
+        "duckboard|duck board|duckboards|bathing board|swim grid|swimgrid|platform|bathing platform|"
+        "swim platform|swimming platform|platform for bath|platforms|swimming deck|bathing deck|teak platform|"
+        "swimplatform|diving platform"
+    ),
+    "O_DAVITS": "davits|davit|dinghy davits|dingy davits|dinghy crane|pair of davits",
+    "O_OUTBOARD": (
+        "support for the motor|motor support|support of motor|engine bracket|motor mount|"
+        "support for the outboard|outboard|outboard bracket|outboard motor|outboard engine|outboard on a bracket|"
+        "outboard well|outboard motor bracket|outboard mount|outboards|auxiliary outboard|hp outboard|"
+        "motor bracket"
+    ),
+    "O_EXHAUST": "exhaust|exhaust outlet|exhaust pipe|exhaust skin fitting|wet exhaust|exhausts|engine exhaust",
+    "O_RAIL": (
+        "taffrails|pushpit|pushpits|stern rail|stern pulpit|aft rail|pushpit rail|stern rails|taff rail|"
+        "pulpit aft|aft pulpit|stern pulpits|stern railing"
+    ),
+    "O_STAY": (
+        "backstay|backstays|split backstay|twin backstays|back stay|back stays|running backstays|twin backstay|"
+        "split back stay|backstay chainplate"
+    ),
+    "O_BOOM": "mizzen boom|boom end|main boom|boom|mainsail boom|end of the boom|boom overhang",
+    "O_BOOMKIN": "boomkin|bumpkin|boomkins|bumkin",
+    "O_ARCH": (
+        "arch|gantry|radar arch|targa|stern arch|stainless arch|goal post|goalpost|solar arch|davit arch|arches|"
+        "stern gantry|portico|portico for solar panels"
+    ),
+    "O_PANELS": "solar panels|solar panel|solar|panels|solar array|pv panels|pv panel",
+    "O_MAST": (
+        "radar pole|radar mast|wind generator|antenna mast|aerial pole|radar post|wind turbine|wind genny|"
+        "aerogen|windgen|radar on a pole|aerial mast|antenna pole"
+    ),
+    "O_STAFF": "ensign staff|flagstaff|flag pole|flagpole|flag staff|ensign pole",
+    "O_PASSERELLE": "passerella|passerelle|gangway|boarding plank|gangplank|pasarelle|passarelle|passerelles",
+    "O_LOCKER": (
+        "stern locker|lazarette box|gas locker|gas bottle locker|liferaft locker|stern lockers|liferaft cradle|"
+        "life raft on the stern"
+    ),
+    "FOLD": (
+        "folding|folds|foldable|folds up|hinged|hinges|fold|fold down|going down on hinges|drops down|"
+        "which folds|fold away|folds away|folds down|collapsible|flip up|flips up|flip down|folding up|lifts up|"
+        "lift up|hinging|tilting|tilts up|can be folded|swings up|pivots up|going up and down|drop down|it folds"
+    ),
+    "FIXED": (
+        "fixed|bolted|welded|rigid|permanent|not folding|non folding|bolted on|bolted through|bolted to|fastened|"
+        "screwed on|fixed type|permanently mounted|permanently fixed"
+    ),
+    "SWING": "swings|swinging|swing|swinging out|pivots|swivels",
+    "SLIDE": (
+        "slides|sliding|telescopic|slide out|slides out|slides under|telescoping|retractable|extends from under|"
+        "pulls out|telescopic ladder"
+    ),
+    "REMOVE": (
+        "can move|could move|movable|can shift|could manage without|can manage without|could do without|"
+        "can do without|can live without|could live without|will remove|to be removed|will be removed|"
+        "plan to remove|planning to remove|going to remove|will take them off|will take it off|would remove|"
+        "can go elsewhere|can be relocated|could be relocated|could go elsewhere|can live elsewhere|can take out|"
+        "can take it out|can move it|can be moved away|can move it away|can put it away|can take it away|"
+        "come off|removable|can be removed|could go|can go|removed|can come off|remove it|take it off|"
+        "we could take off|could take off|could come off|may come off|can be taken off|could be removed|"
+        "can be unbolted|could be unbolted|demountable|detachable|it can go|they can go|can be cut|"
+        "could be moved|can be moved|may go|we can remove|i can remove|can easily come off|happy to lose|"
+        "happy to remove|can take it off|can be dismounted|easily removed|would be removed|will come off|"
+        "is coming off|can be shifted|could be shifted|may be removed|unbolts|lifts off|lift off|"
+        "can be demounted|could be taken off|willing to remove|could lose"
+    ),
+    "KEEP": (
+        "must be left|left where it is|has to be left|should be left|want it left|must to stay|it should stay|"
+        "want to go on using|still use it|keep using|be able to use|dont want to lose|wouldn't want to lose|"
+        "would hate to lose|do not want to remove|don't want to remove|don't want to lose|do not want to lose|"
+        "not want to take off|those stay|these stay|they stay|those must stay|they must stay|keep them|"
+        "has to stay|have to stay|stays|must stay|keep|keep it|keep that|must remain|needs to stay|"
+        "not for moving|must be kept|must keep|want to keep|has got to stay|staying put|is staying|we keep it|"
+        "has to remain|cannot go|can't go|cannot be moved|can't be moved|cannot be removed|can't be removed|"
+        "will stay|would like to keep|is to stay|are to stay|we need it|not negotiable|not moving|"
+        "needs to remain|have to keep|need to keep|we want to keep|no way to remove|shall stay|to be kept|"
+        "wish to keep|must not go|must not be moved|not to be moved|hang on to|like to keep"
+    ),
+    "PORT": (
+        "port|port side|port half|to port|port hand|left side|left hand side|on the left|port quarter|on port|"
+        "the left side|portside|port of|to the left"
+    ),
+    "STARBOARD": (
+        "starboard|starboard side|stbd|starboard half|to starboard|to stbd|starboard hand|right side|"
+        "right hand side|on the right|starboard quarter|on starboard|the right side|stb|sb side|starboardside|"
+        "to the right|stb side"
+    ),
+    "CENTRE": (
+        "centre|center|middle|centred|centered|centreline|centerline|off centre|off center|midships|center line|"
+        "centre line|in the middle|amidships|dead centre|dead center|central|centrally|middle line|centreline of|"
+        "on the centreline|in the centre|in the center"
+    ),
+    "EACH_SIDE": (
+        "each side|either side|both sides|both quarters|each quarter|on each quarter|port and starboard|"
+        "on both sides|on each side|one each side"
+    ),
+    "PREFER": (
+        "ideally|if at all possible|want it|want it off|i'd want it|we'd want it|prefer|would like it on|"
+        "rather have it|would rather|i'd like it|preferably|preference|would like|favour|preferred|"
+        "i would like it|would love it|best on|want it on|rather|my wish|wish it|i want it|we want it|"
+        "if possible on"
+    ),
+    "AVOID": "avoid|avoiding|don't want it|do not want it|not want|anywhere but|under no circumstances|on no account",
+    "GONE": (
+        "we sold|was sold|has been sold|is sold|have sold|came off|was taken off|has been taken off|long gone|"
+        "went years ago|have taken off|lives in|lives below|stowed|is stowed|kept in|kept below|is kept|"
+        "stored in|in a locker|in the locker|in the lazarette|in the cockpit locker|stays at home|stays ashore|"
+        "kept ashore|has gone|have gone|is gone|are gone|took it off|took them off|taken off|was removed|"
+        "were removed|have removed|has been removed|removed it|sold it|we removed|i removed|no longer there|"
+        "not there any more"
+    ),
+    "BESIDE": "next to|beside|near|near to|close to|at|by|through|just above|just below|hole for|where",
+    "BEGIN": "starts|begins|starting|beginning",
+    "EXCEPT": "except|exept|except for|apart from|other than|besides|only|but for",
+}

@@ -1,0 +1,79 @@
+"""Spanish: what is measured, from where, which way and by what."""
+
+WORDS = {
+    "LENGTH": "de eslora total|de largo|largo|de eslora",
+    "HEIGHT": "altura|alto|alto de|de alto|altura de|francobordo|de altura",
+    "WIDTH": "anchura|ancho|ancho de|de ancho|anchura de|de anchura|ancha|anchura del espejo|ancho del espejo",
+    "THICK": "espesor|grosor|grueso|de espesor|de grosor|grueso de|de grueso|espesores",
+    "DEPTH": "profundidad|fondo|profundo|profunda|de fondo|de profundidad",
+    "LOA": "eslora|eslora total|eslora máxima|longitud total|eslora casco|eslora del casco|largo total",
+    "LWL": "eslora en flotación|eslora de flotación|eslora flotación",
+    "BEAM": "manga|manga máxima|ancho máximo|manga total",
+    "DRAFT": "calado",
+    "DISPLACEMENT": (
+        "desplazamiento|peso|pesa|desplaza|pesando|peso total|peso en carga|desplazando|pesar|toneladas de peso|"
+        "grúa|pesado"
+    ),
+    "BALLAST": "lastre|motor|auxiliar|quilla|bulbo|neumática|ancla|tripulación|dinghy|plomo",
+    "RAKE": "inclinación|ángulo|inclinado|grados de inclinación|caída|inclinación del espejo|lanzamiento|pendiente",
+    "LEAN": (
+        "inclinado|inclinada|se inclina|inclina|cae|se tumba|tumbado|lanzado|tiene una inclinación|inclinados|"
+        "ladeado|se inclina hacia"
+    ),
+    "TURN": "a cada banda|giro máximo|giro|a cada lado|por banda|ángulo máximo|a ambas bandas|gira",
+    "FORWARD": (
+        "hacia proa|más a proa|por delante|hacia delante|a proa|más adelante|hacia adelante|delante|delante del|"
+        "adelantado|por delante del|más hacia proa|a proa del|por la proa"
+    ),
+    "AFT": (
+        "hacia popa|más a popa|por detrás|hacia atrás|por detrás del|a popa|más atrás|detrás|detrás del|atrás|"
+        "retrasado|más hacia popa|a popa del|por la popa|hacia la popa|por detrás del espejo"
+    ),
+    "TOP": (
+        "cabeza del codaste|borde del espejo|canto del espejo|hasta la cubierta|a la cubierta|sube hasta|"
+        "llega hasta|canto alto|parte superior|borde superior|canto superior|parte alta|borde de arriba|"
+        "canto de arriba|arriba|borde alto|parte de arriba|lo alto|el de arriba|la parte alta|extremo superior|"
+        "borde superior del espejo|superior|el superior"
+    ),
+    "BOTTOM": (
+        "baja hasta|llega por abajo|parte inferior|borde inferior|canto inferior|borde de abajo|canto de abajo|"
+        "abajo|canto bajo|borde bajo|parte baja|el de abajo|extremo inferior|parte de abajo|pie del espejo|"
+        "inferior|el inferior"
+    ),
+    "WATER": (
+        "en el agua|agua|línea de flotación|flotación|el agua|lámina de agua|superficie|superficie del agua|"
+        "nivel del agua|la flotación|lin flotación|francobordo|bajo el agua|por debajo del agua|"
+        "bajo la flotación|por debajo de la flotación|debajo del agua|por debajo de la línea de flotación|"
+        "bajo la línea de flotación|a ras de agua|a ras del agua|justo en el agua|toca el agua|"
+        "en la línea de flotación|en la flotación|a flor de agua|justo en la flotación|a nivel del agua"
+    ),
+    "AT_WATER": (
+        "a ras de agua|a ras del agua|justo en el agua|toca el agua|en la línea de flotación|en la flotación|"
+        "a flor de agua|justo en la flotación|a nivel del agua"
+    ),
+    "JUST_TOUCH": "roza|coincide",
+    "BELOW": (
+        "metido|metida|en el agua|bajo el agua|por debajo del agua|sumergido|sumergida|bajo la flotación|"
+        "por debajo de la flotación|debajo del agua|por debajo de la línea de flotación|"
+        "bajo la línea de flotación|por debajo"
+    ),
+    "BOOTSTRIPE": "franja de flotación|línea de agua pintada|franja",
+    "TOERAIL": "regala|tapa de regala|amurada|cintón|carril de regala|tapa regala",
+    "COCKPIT": "bañera|piso de la bañera|suelo de la bañera|fondo de la bañera|plan de la bañera",
+    "STEP": "escalón|peldaño|escalones|peldaños|escalón de baño|escalón moldeado",
+    "ENDS": "termina|acaba",
+    "STICK_OUT": "saca|sale hacia atrás|sobresale|asoma|sale|saliente|sobresaliendo|se proyecta|sobresalen",
+    "M_TAPE": "cinta métrica|metro|con metro|con cinta|cinta|flexómetro|cinta de medir",
+    "M_PHONE": "teléfono móvil|nivel del móvil|app del móvil|con el móvil|aplicación|nivel del teléfono",
+    "M_INCL": "inclinómetro|clinómetro|transportador|nivel digital",
+    "M_LASER": "láser",
+    "M_DRAWING": "plano|planos|dibujo|del plano|planos del astillero",
+    "M_BROCHURE": "folleto|ficha técnica|catálogo|según el astillero|manual|según fábrica",
+    "M_GUESS": (
+        "a ojo|estimado|estimada|calculo a ojo|estimación|a ojo de buen cubero|al tanteo|estimo|a simple vista"
+    ),
+    "M_PHOTO": "foto|fotos|fotografía",
+    "MEASURED": "medidas|medido|medida|medí|mediciones|tomadas|he medido|dimensiones",
+    "PLUMB_LINE": "plomada|hilo de plomada|hilo a plomo",
+    "GIVE_TAKE": "más o menos|más menos|con un error de|con un margen de",
+}

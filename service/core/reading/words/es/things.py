@@ -1,0 +1,72 @@
+"""Spanish: what stands on the stern, how it moves, where it is, whether it goes."""
+
+WORDS = {
+    "O_LADDER": (
+        "escalera|escalera de baño|escalerilla|escala|escalera plegable|escalera fija|escaleras|escala de baño"
+    ),
+    "O_PLATFORM": "plataforma|plataforma de baño|plataformas|bañera de baño|plataforma de popa|plataforma fija",
+    "O_DAVITS": "pescantes|pescante|pescantes de popa|grúas para el auxiliar|serviolas",
+    "O_OUTBOARD": (
+        "fueraborda|fuera borda|motor fueraborda|motor auxiliar fueraborda|soporte de fueraborda|"
+        "soporte del fueraborda|motor fuera borda|soporte para fueraborda"
+    ),
+    "O_EXHAUST": "escape|salida de escape|escape del motor|tubo de escape",
+    "O_RAIL": (
+        "púlpito de popa|balcón de popa|púlpito|balcón|barandilla|candeleros de popa|balcón popa|balcones de popa"
+    ),
+    "O_STAY": "backstay|estay de popa|estay popero|backstays|burdas|backstay doble|pata de gallo|estay de popa doble",
+    "O_BOOM": "botavara de mesana|botavara|pico de la botavara|botavaras",
+    "O_ARCH": "arco|arco de popa|arco radar|arco de acero|arco inox|arco solar",
+    "O_PANELS": "placas solares|paneles solares|panel solar|placa solar|paneles",
+    "O_MAST": "aerogenerador|palo de radar|palo del aerogenerador|generador eólico|mástil de radar",
+    "O_PASSERELLE": "pasarela|la pasarela|pasarelas",
+    "O_BOOMKIN": "botalón de popa|batículo|arbotante",
+    "O_STAFF": "asta|asta de bandera|mástil de bandera",
+    "O_LOCKER": "cofre de gas|balsa salvavidas|tambucho",
+    "FOLD": (
+        "que se levanta|para plegar|plegable|abatible|plegables|abatibles|se abate|se pliega|plegado|rebatible|"
+        "que se abate|que se pliega|basculante|se levanta|retráctil|se recoge|escalera plegable"
+    ),
+    "FIXED": (
+        "fija|fijo|soldado|fijas|fijos|atornillada|atornillado|soldada|rígida|rígido|remachada|firme|"
+        "escalera fija|plataforma fija"
+    ),
+    "REMOVE": (
+        "podemos prescindir|puedo prescindir|podríamos prescindir|se puede mover|se puede cambiar de sitio|"
+        "puede ir en otro sitio|se desmontará|se desmontarán|se quitará|se quitarán|desmontable|se puede quitar|"
+        "quitar|desmontables|puede quitarse|se puede desmontar|se pueden quitar|podemos quitar|puedo quitar|"
+        "desmontar|removible|se podría quitar|puede desmontarse|se pueden desmontar|quitarla|quitarlo|"
+        "se puede retirar|retirar|podría ir fuera"
+    ),
+    "KEEP": (
+        "seguir usando|seguir utilizando|seguir usándola|no queremos quitar|no quiero quitar|no queremos perder|"
+        "no se quitan|debe quedarse|se queda|conservar|tienen que quedarse|tiene que quedarse|deben quedarse|"
+        "queremos conservar|quiero conservar|mantener|conservarla|conservarlo|ha de quedarse|tiene que seguir|"
+        "debe seguir|no se puede quitar|no se puede desmontar|queremos mantener|quiero mantener|imprescindible|"
+        "debe permanecer|se quedan|no se toca|hay que conservar|no se pueden quitar"
+    ),
+    "PORT": "babor|a babor|banda de babor|izquierda|lado de babor|a la izquierda|por babor",
+    "STARBOARD": "estribor|a estribor|banda de estribor|derecha|lado de estribor|a la derecha|por estribor",
+    "CENTRE": (
+        "centro|crujía|en el centro|línea de crujía|la crujía|central|del centro|en medio|en crujía|de crujía|"
+        "eje|centrada|centrado"
+    ),
+    "EACH_SIDE": "a cada lado|por cada banda|a ambos lados|a ambas bandas|en cada banda|uno a cada banda",
+    "PREFER": (
+        "me gustaría montarlo|nos gustaría montarlo|querríamos|preferimos|prefiero|preferiría|"
+        "preferimos montarlo|preferencia|preferible|preferiríamos|mejor|nos gustaría|me gustaría|de preferencia|"
+        "a ser posible|si es posible"
+    ),
+    "SLIDE": "telescópica|corredera|extensible|deslizante",
+    "SWING": "giratoria|orientable|pivotante",
+    "AVOID": "en ningún caso|evitar|nunca en|evitando|de ninguna manera",
+    "GONE": (
+        "vendido|vendida|lo vendimos|la vendimos|está desmontado|está desmontada|ya desmontado|ya desmontada|"
+        "en el cofre|en un cofre|guardamos|guardo en|va guardado|va guardada|guardado en|guardada en|estibado|"
+        "estibada|se queda en tierra|ya la saqué|la saqué|lo saqué|la quité|lo quité|ya no está|ya no hay|"
+        "la hemos quitado|lo hemos quitado|fue retirada|la sacamos|la quitamos|los quitamos"
+    ),
+    "BESIDE": "junto al|junto a|al lado del|al lado de la|cerca del|cerca de la",
+    "BEGIN": "empieza|comienza|a partir de",
+    "EXCEPT": "salvo|excepto|aparte de|solo|sólo|únicamente",
+}

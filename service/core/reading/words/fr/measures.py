@@ -1,0 +1,97 @@
+"""French: what is measured, from where, which way and by what."""
+
+WORDS = {
+    "LENGTH": "hors tout|de long|long",
+    "HEIGHT": "hauteur|haut de|haut|haute|franc bord|hauteur sur l'eau",
+    "WIDTH": "largeur|large|large de|de large|en largeur|de largeur|larg|largeur du tableau",
+    "THICK": "épaisseur|épais|d'épaisseur|épaisse|épaisseur du tableau|épaisseur de la coque|épaisseur de coque",
+    "DEPTH": "profondeur|profond|profonde|profondeur de|de profondeur|longue de",
+    "LOA": (
+        "longueur|longueur hors tout|longueur ht|lht|longueur totale|long hors tout|l h t|longueur de coque|loa|"
+        "longueur totale de"
+    ),
+    "LWL": "longueur à la flottaison|longueur flottaison|lwl|lflot|flottaison longueur",
+    "BEAM": "bau|maître bau|largeur maxi|largeur du bateau|largeur hors tout|bau maximum|bau maxi|largeur max",
+    "DRAFT": "t e|tirant d'eau|te|calaison|tirant d'eau maxi|tirant",
+    "DISPLACEMENT": (
+        "déplacement|poids|pèse|déplace|masse|poids en charge|pèse environ|déplacement en charge|"
+        "déplacement lège|tonnage|pesée|grue"
+    ),
+    "BALLAST": "lest|moteur|annexe|ballast|quille|moteur inboard|ancre|équipage",
+    "RAKE": (
+        "inclinaison|angle|incliné|inclinée|quête|inclinaison du tableau|élancement|pente|angle du tableau|"
+        "quête arrière|angle avec la verticale"
+    ),
+    "LEAN": (
+        "incliné vers l'avant|inclinée vers l'avant|penché vers l'avant|incliné sur l'avant|penche vers l'avant|"
+        "incliné vers l'arrière|inclinée vers l'arrière|penché vers l'arrière|incliné sur l'arrière|"
+        "penche vers l'arrière|incliné|inclinée|penche|incliné vers|penchée|s'incline|inclinés|fait un angle|"
+        "part vers|tombe|oblique"
+    ),
+    "TURN": (
+        "de chaque bord|débattement|angle de barre|de chaque côté|sur chaque bord|angle maxi|butée|de part et d'autre"
+    ),
+    "FORWARD": (
+        "incliné vers l'avant|inclinée vers l'avant|penché vers l'avant|incliné sur l'avant|penche vers l'avant|"
+        "en avant|vers l'avant|plus en avant|en avant du|devant|vers avant|plus avancé|sur l'avant|"
+        "avant du tableau|plus à l'avant|en avant de|plus vers l'avant|à l'avant|sur l'avant du"
+    ),
+    "AFT": (
+        "incliné vers l'arrière|inclinée vers l'arrière|penché vers l'arrière|incliné sur l'arrière|"
+        "penche vers l'arrière|en arrière|vers l'arrière|plus en arrière|derrière|sur l'arrière|plus reculé|"
+        "à l'arrière|plus à l'arrière|vers arrière|plus vers l'arrière|en retrait|en arrière de|en arrière du|"
+        "recule"
+    ),
+    "TOP": (
+        "tête d'étambot|tête de l'étambot|haut de l'étambot|bord du tableau|arête du tableau|jusqu'au pont|"
+        "au niveau du pont|monte jusqu'à|s'élève à|culmine à|monte à|haut|bord supérieur|haut du tableau|sommet|"
+        "partie haute|bord haut|arête supérieure|en haut|haut du tableau arrière|le haut|partie supérieure|"
+        "dessus du tableau|le sommet|bord du fond|bord du fond de cockpit|livet|arête haute|supérieur|"
+        "le supérieur|haut de"
+    ),
+    "BOTTOM": (
+        "descend à|descend jusqu'à|bas|bord inférieur|bas du tableau|en bas|partie basse|arête inférieure|le bas|"
+        "partie inférieure|pied du tableau|bord bas|bas du tableau arrière|arête basse|inférieur|l'inférieur"
+    ),
+    "WATER": (
+        "eau|l'eau|flottaison|ligne de flottaison|de l'eau|la flottaison|surface de l'eau|surface|"
+        "niveau de l'eau|lf|franc bord|sous l'eau|sous la flottaison|en dessous de l'eau|"
+        "en dessous de la flottaison|sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|"
+        "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
+        "au niveau de la flottaison|pile à la flottaison|hauteur sur l'eau"
+    ),
+    "AT_WATER": (
+        "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
+        "au niveau de la flottaison|pile à la flottaison"
+    ),
+    "JUST_TOUCH": "affleure|à fleur|au ras|effleure",
+    "BELOW": (
+        "sous l'eau|sous la flottaison|au dessous|immergé|immergée|en dessous de l'eau|"
+        "en dessous de la flottaison|sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|"
+        "en dessous"
+    ),
+    "BOOTSTRIPE": "liseré|bande de flottaison|filet de flottaison",
+    "TOERAIL": "liston|rail de fargue|pavois|rail de fargues|cale pied|cale pieds|listel|fargue|fargues",
+    "COCKPIT": (
+        "fond de cockpit|plancher du cockpit|cockpit|sole de cockpit|plancher de cockpit|bord du fond de cockpit|"
+        "fond du cockpit"
+    ),
+    "STEP": "marche|jupe|marche de bain|marches|marche de la jupe|marche moulée",
+    "ENDS": "s'arrête|se termine|finit",
+    "STICK_OUT": "dépasse|dépassant|déborde|dépasse de|ressort|en saillie|saillie|débordant|dépassent",
+    "M_TAPE": "mètre ruban|au mètre ruban|ruban|mètre à ruban|mètre de menuisier|au mètre|réglet|double mètre",
+    "M_PHONE": "téléphone|niveau du téléphone|smartphone|appli|application",
+    "M_INCL": "inclinomètre|niveau à bulle|rapporteur|niveau numérique|clinomètre",
+    "M_LASER": "laser|télémètre",
+    "M_DRAWING": "plan|plans|dessin|dessins|plan de formes|sur plan|plan du chantier|plans du chantier",
+    "M_BROCHURE": (
+        "brochure|fiche technique|catalogue|documentation|notice|données constructeur|selon le chantier|"
+        "d'après le chantier|acte de francisation"
+    ),
+    "M_GUESS": "à vue d'œil|à l'œil|à vue de nez|estimé|estimée|estimation|j'estime|au jugé|à la louche|au pif|à vue",
+    "M_PHOTO": "photo|photos|sur photo|d'après photo",
+    "MEASURED": "mesuré|mesurée|mesures|mesure|relevé|cotes|cote|relevée|dimensions|relevés|mesurés",
+    "PLUMB_LINE": "fil à plomb|au fil à plomb|un fil à plomb",
+    "GIVE_TAKE": "plus ou moins|à plus ou moins",
+    "WITHIN": "près",
+}

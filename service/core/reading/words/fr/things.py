@@ -1,0 +1,75 @@
+"""French: what stands on the stern, how it moves, where it is, whether it goes."""
+
+WORDS = {
+    "O_LADDER": "échelle|échelle de bain|échelles|échelle arrière|échelle de baignade",
+    "O_PLATFORM": (
+        "plateforme|plage de bain|plateforme de bain|plateformes|plate forme|plateforme arrière|"
+        "plateforme de baignade|plage arrière"
+    ),
+    "O_DAVITS": "bossoirs|bossoir|portemanteaux|portemanteau|bossoirs d'annexe|potences",
+    "O_OUTBOARD": (
+        "hors bord|moteur hors bord|support de hors bord|chaise de hors bord|chaise moteur|chaise pour hors bord|"
+        "moteur annexe sur chaise|hors bords|support moteur"
+    ),
+    "O_EXHAUST": "échappement|sortie d'échappement|l'échappement|échappement moteur",
+    "O_RAIL": "balcon arrière|balcon|balcons arrière|balcons|filières arrière|rambarde",
+    "O_STAY": "pataras|patte d'oie|bastaques|double pataras|étai arrière|pataras double|pataras dédoublé",
+    "O_BOOM": "bôme d'artimon|bôme|bout de bôme|queue de malet",
+    "O_ARCH": "portique|arceau|arche|portiques|portique arrière|arceau arrière|roll bar|portique inox",
+    "O_PANELS": "panneaux solaires|panneau solaire|panneaux|solaires|panneaux photovoltaïques|photovoltaïque|panneau",
+    "O_MAST": "mât radar|éolienne|mât d'éolienne|mâtereau|mât arrière|perche radar",
+    "O_PASSERELLE": "passerelle|passerelles|la passerelle",
+    "O_BOOMKIN": "queue de mallet|bout dehors arrière",
+    "O_STAFF": "hampe|mât de pavillon|hampe de pavillon",
+    "O_LOCKER": "coffre arrière|bib|radeau|coffre à gaz",
+    "FOLD": (
+        "à replier|à rabattre|se rabattant|pivotante|repliable|rabattable|pliante|relevable|basculante|"
+        "repliables|pliable|se replie|qui se replie|rabattables|se rabat|se relève|relevables|qui bascule|"
+        "articulée|escamotable|pliant|rétractable|basculant|se plie"
+    ),
+    "FIXED": "fixe|soudé|soudée|boulonnée|fixes|boulonné|rigide|vissée|non repliable|à poste|à demeure|soudées",
+    "REMOVE": (
+        "pourrais déposer|pourrions déposer|peux déposer|pouvons déposer|pourrais enlever|pourrais démonter|"
+        "pourrions enlever|pourrions démonter|m'en passer|nous en passer|s'en passer|peut être déplacé|"
+        "peut être déplacée|peut aller ailleurs|peuvent être déplacés|sera démonté|seront démontés|sera démontée|"
+        "seront démontées|sera enlevé|sera enlevée|démontable|amovible|peut être enlevée|peut être démontée|"
+        "peut être enlevé|démontables|amovibles|peut être retirée|peut être retiré|peut se démonter|"
+        "peut s'enlever|enlever|démonter|peut partir|qu'on peut enlever|on peut l'enlever|peut être supprimée|"
+        "peut être supprimé|que je peux démonter|peut disparaître|peut être déposée|peut être déposé|"
+        "peut être démonté|peuvent être démontés|peut être ôté"
+    ),
+    "KEEP": (
+        "y tient|y tenons|y tiens|tient à le garder|tient à la garder|tenons à le garder|continuer à utiliser|"
+        "continuer à s'en servir|reste utilisable|ne voulons pas enlever|ne veux pas enlever|"
+        "ne souhaitons pas enlever|ne voulons pas démonter|que je garde|je garde|doit rester|à garder|"
+        "je la garde|je le garde|souhaitons garder|souhaite garder|à conserver|conserver|garder|doivent rester|"
+        "indispensable|nous gardons|veux garder|voulons garder|doit être conservé|doit être conservée|"
+        "reste en place|restera|on la garde|on le garde|je tiens à|ne peut pas être démonté|"
+        "impossible à déplacer|à conserver impérativement|nous y tenons|qui doit rester"
+    ),
+    "PORT": "bâbord|à bâbord|bd|gauche|côté bâbord|sur bâbord|à gauche",
+    "STARBOARD": "tribord|à tribord|td|droite|côté tribord|sur tribord|à droite",
+    "CENTRE": (
+        "milieu|au milieu|centre|axe|au centre|de l'axe|dans l'axe|sur l'axe|central|centrale|l'axe|axial|"
+        "ligne médiane|centrée|plein milieu|du milieu|de l'axe du bateau"
+    ),
+    "EACH_SIDE": "de chaque côté|des deux côtés|de part et d'autre|sur chaque bord|un de chaque côté",
+    "PREFER": (
+        "souhaite un montage|souhaite le montage|souhaite l'installer|souhaite le monter|montage souhaité|"
+        "préférerait|souhaiterait|on préfère|on préférerait|on aimerait|préfère|préférons|préférerais|"
+        "de préférence|aimerais|aimerions|souhaiterais|souhaiterions|préférence|préférerions|plutôt|"
+        "voudrais l'avoir|l'idéal serait|si possible"
+    ),
+    "SLIDE": "coulissante|coulissant|télescopique",
+    "SWING": "pivotante|pivotant|orientable",
+    "AVOID": "éviter|surtout pas|en aucun cas",
+    "GONE": (
+        "vendu|vendue|avons vendu|est démonté|est démontée|déjà démonté|déjà démontée|dans le coffre|"
+        "dans un coffre|rangé|rangée|reste à terre|est rangé|est rangée|stocké|stockée|a été démontée|"
+        "a été démonté|a été enlevée|a été enlevé|je l'ai enlevée|je l'ai enlevé|nous l'avons enlevée|"
+        "nous l'avons enlevé|n'est plus là|ont été démontés|ont été enlevés|je l'ai démontée"
+    ),
+    "BESIDE": "à côté de|près de|près du|à côté du|au niveau de|au niveau du|à hauteur de|au droit de",
+    "BEGIN": "commence|débute|à partir de",
+    "EXCEPT": "sauf|à part|hormis|excepté|seulement",
+}

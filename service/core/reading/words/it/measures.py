@@ -1,0 +1,84 @@
+"""Italian: what is measured, from where, which way and by what."""
+
+WORDS = {
+    "LENGTH": "fuori tutto|lunga|di lunghezza|lungo",
+    "HEIGHT": "altezza|alto|alta|di altezza|bordo libero",
+    "WIDTH": "larghezza|largo|larga|di larghezza|larghezza dello specchio|larghi",
+    "THICK": "spessore|spesso|di spessore|spessa|spessori|spessore dello specchio|spessore dello scafo",
+    "DEPTH": "profondità|profondo|profonda|di profondità",
+    "LOA": (
+        "lunghezza|lunghezza f t|lunghezza fuori tutto|lft|lunghezza totale|l f t|lunghezza fuoritutto|fuori tutto|loa"
+    ),
+    "LWL": "lunghezza al galleggiamento|lwl|lunghezza galleggiamento|lunghezza alla linea di galleggiamento",
+    "BEAM": "baglio|baglio massimo|larghezza massima|larghezza max|baglio max",
+    "DRAFT": "pescaggio|pesca|immersione|pescaggi|pesca circa",
+    "DISPLACEMENT": (
+        "dislocamento|peso|pesa|disloca|dislocante|pesa circa|peso a pieno carico|pesare|pesata|gru di pesatura"
+    ),
+    "BALLAST": "zavorra|motore|tender|bulbo|chiglia|gommone|ancora|equipaggio|motori",
+    "RAKE": (
+        "inclinazione|angolo|inclinato|inclinazione dello specchio|pendenza|angolo dello specchio|slancio|"
+        "gradi di inclinazione"
+    ),
+    "LEAN": (
+        "inclinato|inclinata|pende|inclina|si inclina|pendente|cade|inclinati|obliquo|inclinazione verso|"
+        "si appoggia|ha un'inclinazione"
+    ),
+    "TURN": "per lato|angolo massimo|per parte|angolo di barra|a ogni lato|da ogni lato|da ciascun lato|corsa",
+    "FORWARD": (
+        "in avanti|verso prua|più avanti|a proravia|più a prua|a prua|avanti|davanti|verso la prua|più avanzato|"
+        "a proravia dello|in avanti di|anteriormente|davanti allo|verso avanti"
+    ),
+    "AFT": (
+        "all'indietro|verso poppa|più indietro|a poppavia|dietro|più a poppa|a poppa|indietro|verso la poppa|"
+        "più arretrato|arretrato|dietro lo|dietro allo|oltre lo specchio|verso dietro|all'esterno"
+    ),
+    "TOP": (
+        "testa del dritto|testa del dritto di poppa|bordo dello specchio|filo dello specchio|fino alla coperta|"
+        "alla coperta|al piano di coperta|arriva fino a|sale fino a|arriva a|bordo superiore|parte superiore|"
+        "parte alta|in alto|sommità|bordo alto|parte di sopra|lato superiore|spigolo superiore|"
+        "il bordo superiore|bordo superiore dello specchio|la parte alta|lato alto|superiore|quello superiore"
+    ),
+    "BOTTOM": (
+        "scende a|scende fino a|bordo inferiore|parte inferiore|parte bassa|lato inferiore|spigolo inferiore|"
+        "bordo basso|in basso|parte di sotto|lato basso|il bordo inferiore|piede dello specchio|la parte bassa|"
+        "inferiore|quello inferiore"
+    ),
+    "WATER": (
+        "acqua|all'acqua|sull'acqua|galleggiamento|linea di galleggiamento|dall'acqua|l'acqua|il galleggiamento|"
+        "pelo dell'acqua|superficie|livello dell'acqua|superficie dell'acqua|pelo d'acqua|linea d'acqua|"
+        "sul galleggiamento|bordo libero|sotto il galleggiamento|sotto la linea di galleggiamento|sotto acqua|"
+        "sotto l'acqua|sott acqua|in acqua|a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|"
+        "tocca l'acqua|a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|"
+        "sul pelo dell'acqua"
+    ),
+    "AT_WATER": (
+        "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"
+        "a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|sul pelo dell'acqua"
+    ),
+    "JUST_TOUCH": "sfiora",
+    "BELOW": (
+        "sott'acqua|sotto il galleggiamento|immerso|immersa|sommerso|sotto la linea di galleggiamento|"
+        "sotto acqua|sotto l'acqua|sott acqua|in acqua|al di sotto"
+    ),
+    "BOOTSTRIPE": "bagnasciuga|riga di galleggiamento|boot top|striscia del galleggiamento",
+    "TOERAIL": "falchetta|falchette|capodibanda|trincarino|battagliola bassa|bottazzo|impavesata",
+    "COCKPIT": "pozzetto|fondo del pozzetto|pagliolo del pozzetto|piano del pozzetto|calpestio del pozzetto",
+    "STEP": "gradino|gradini|scalino|gradino stampato|scalini",
+    "ENDS": "finisce|termina|si ferma",
+    "STICK_OUT": "sporge|sporgono|sporgente|esce|fuoriesce|aggetta|sporgenza|si protende",
+    "M_TAPE": (
+        "metro a nastro|metro|con il metro|rotella metrica|nastro|flessometro|fettuccia|metro da falegname|cordella"
+    ),
+    "M_PHONE": "telefono|telefonino|app|livella del telefono|con il telefono|livella del cellulare|smartphone",
+    "M_INCL": "inclinometro|goniometro|livella|clinometro|livella digitale",
+    "M_LASER": "laser|metro laser|distanziometro",
+    "M_DRAWING": "disegno|disegni|piani di costruzione|progetto|dai disegni|piano velico|piani|piano di costruzione",
+    "M_BROCHURE": "depliant|brochure|scheda tecnica|catalogo|secondo il cantiere|dati del cantiere|manuale|libretto",
+    "M_GUESS": "a occhio|ad occhio|stimato|stimata|stima|a spanne|ad occhio e croce|a naso|stimo|occhio e croce",
+    "M_PHOTO": "foto|fotografia|dalla foto",
+    "MEASURED": "misurato|misure|misurata|misurazioni|misura|rilevato|misurati|quote",
+    "PLUMB_LINE": "filo a piombo|il filo a piombo",
+    "GIVE_TAKE": "più o meno|con un errore di|con un margine di|più meno|tolleranza",
+    "WITHIN": "circa di errore",
+}

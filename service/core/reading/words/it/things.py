@@ -1,0 +1,75 @@
+"""Italian: what stands on the stern, how it moves, where it is, whether it goes."""
+
+WORDS = {
+    "O_LADDER": "scaletta|scala|scalette|scaletta bagno|scaletta da bagno|scala da bagno|scaletta di risalita",
+    "O_PLATFORM": "plancetta|piattaforma|plancetta di poppa|spiaggetta|plancette|piattaforma bagno",
+    "O_DAVITS": "gruette|gru|gru per il tender|gruetta|davits",
+    "O_OUTBOARD": (
+        "fuoribordo|motore fuoribordo|fuoribordi|supporto fuoribordo|supporto per fuoribordo|supporto motore|"
+        "motore ausiliario fuoribordo|fuori bordo|staffa per il fuoribordo"
+    ),
+    "O_EXHAUST": "scarico|marmitta|scarico motore|scarico del motore|scarichi",
+    "O_RAIL": "pulpito di poppa|pulpito|pulpiti|battagliola|draglie di poppa|balcone di poppa|pulpiti di poppa",
+    "O_STAY": (
+        "paterazzo|paterazzi|patarazzo|patarazzi|strallo di poppa|paterazzo sdoppiato|doppio paterazzo|"
+        "sartie volanti|volanti"
+    ),
+    "O_BOOM": "boma di mezzana|boma|boma della mezzana|varea",
+    "O_ARCH": "rollbar|roll bar|arco|arco di poppa|rollbar in acciaio|portale|traliccio|arco in acciaio|rollbar inox",
+    "O_PANELS": "pannelli solari|pannello solare|pannelli|fotovoltaici|pannelli fotovoltaici",
+    "O_MAST": (
+        "palo radar|generatore eolico|generatore a vento|palo del radar|eolico|palo del generatore|albero radar"
+    ),
+    "O_PASSERELLE": "passerella|passerelle|la passerella",
+    "O_BOOMKIN": "buttafuori|bompresso di poppa",
+    "O_STAFF": "asta della bandiera|asta bandiera",
+    "O_LOCKER": "gavone di poppa|zattera|autogonfiabile|gavone del gas",
+    "FOLD": (
+        "che si ribalta|che si alza|abbattibile|pieghevole|ribaltabile|pieghevoli|abbattibili|ripiegabile|"
+        "si ripiega|si ribalta|si abbatte|richiudibile|reclinabile|a scomparsa|si alza|che si piega|basculante|"
+        "si piega"
+    ),
+    "FIXED": "fissa|fisso|saldato|fissi|fisse|imbullonata|imbullonato|saldata|rigida|avvitata|bullonata|rigido",
+    "REMOVE": (
+        "farne a meno|possiamo toglierla|possiamo toglierlo|posso toglierla|posso toglierlo|si può spostare|"
+        "può essere spostato|può essere spostata|si possono spostare|verrà smontato|verrà smontata|"
+        "verranno smontati|sarà smontato|saranno smontati|smontabile|si può togliere|rimovibile|togliere|"
+        "si possono togliere|può essere tolta|può essere tolto|smontabili|si può smontare|eliminare|"
+        "si può eliminare|può essere rimossa|può essere rimosso|rimovibili|posso togliere|possiamo togliere|"
+        "asportabile|smontare|si può rimuovere|rimuovere|toglierla|toglierlo|può andare via|si possono smontare"
+    ),
+    "KEEP": (
+        "continuare a usare|continuare ad usare|continuare a utilizzare|non vogliamo togliere|"
+        "non voglio togliere|non si tolgono|deve restare|resta|vorrei tenerla|da tenere|deve rimanere|"
+        "devono restare|devono rimanere|vorrei tenere|vogliamo tenere|voglio tenere|tenerla|tenerlo|mantenere|"
+        "da mantenere|vorremmo tenere|non si tocca|non si può togliere|indispensabile|non si può smontare|"
+        "vogliamo mantenere|deve stare|conservare"
+    ),
+    "PORT": "sinistra|a sinistra|sinistro|lato sinistro|a sx|sx|lato di sinistra|sul lato sinistro|mancina",
+    "STARBOARD": (
+        "dritta|a dritta|destra|a destra|destro|lato destro|dx|a dx|lato di dritta|sul lato destro|lato dritto"
+    ),
+    "CENTRE": (
+        "centro|al centro|mezzeria|al mezzo|linea di mezzeria|in mezzo|centrale|dal centro|nel mezzo|"
+        "dalla mezzeria|asse centrale|asse della barca|centrali|in centro|centro barca"
+    ),
+    "EACH_SIDE": (
+        "per parte|su ogni lato|su entrambi i lati|da ogni parte|per lato|ai due lati|da entrambe le parti|uno per lato"
+    ),
+    "PREFER": (
+        "ci farebbe piacere|mi farebbe piacere|ci piacerebbe|vorremmo montarlo|vorrei montarlo|preferirei|"
+        "preferiamo|preferisco|preferenza|preferibilmente|meglio|preferirei averlo|mi piacerebbe|se possibile|"
+        "gradirei|vorrei averlo|preferiremmo"
+    ),
+    "SLIDE": "telescopica|scorrevole|estraibile|retrattile|telescopico",
+    "SWING": "girevole|orientabile",
+    "AVOID": "evitare|in nessun caso|assolutamente no|evitando",
+    "GONE": (
+        "venduto|venduta|già smontato|già smontata|nel gavone|in un gavone|riposto|riposta|stivato|stivata|"
+        "teniamo nel|resta a terra|l'ho tolta|l'ho tolto|l'abbiamo tolta|l'abbiamo tolto|è stata tolta|"
+        "è stato tolto|non c'è più|è stata smontata|l'ho smontata"
+    ),
+    "BESIDE": "accanto allo|accanto al|accanto alla|vicino allo|vicino al|vicino alla|presso lo",
+    "BEGIN": "comincia|inizia|a partire da",
+    "EXCEPT": "tranne|a parte|eccetto|salvo|solo|soltanto",
+}

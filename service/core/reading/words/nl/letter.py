@@ -1,0 +1,56 @@
+"""Dutch: whose boat, what is put right, what is asked, and leave taken."""
+
+WORDS = {
+    "YES": "ja",
+    "NOT": "geen|niet|zonder|nee|niets|noch|nergens|geen enkele|ontbreekt|niet aanwezig|nvt|n v t",
+    "OTHER_BOAT": (
+        "de zijne|het zijne|die van hem|zijn boot|buurman*|buurman|vriend|vorige boot|buren|buurmans|vriend van|"
+        "een vriend|kennis|vorig schip|oude boot|collega|steigerbuurman|andere boot|broer|zwager|"
+        "ligplaatsbuurman|zusje|maat van|vrienden"
+    ),
+    "WITHDRAW": "vergeet|negeer|klopt niet|was fout|was verkeerd|niet juist|fout",
+    "MEANT": (
+        "bedoelde|ik bedoel|bedoeld|in plaats van|moet zijn|moet het zijn|correctie|rectificatie|juiste|"
+        "vergissing|typefout|eigenlijk"
+    ),
+    "OURS": (
+        "broer en ik|vriend en ik|zwager en ik|onze|wij hebben|de onze|mijn|bij ons|mijn boot|onze boot|de mijne|"
+        "wij hebben een"
+    ),
+    "ASK": (
+        "offerteaanvraag|voorstel|offerte|prijs|graag|welke|nodig|passen|past|levertijd|zoeken|zoek|kost|kosten|"
+        "vraag|vragen|raden|adviseren|advies|aanraden|weten|geschikt|informatie|kunnen jullie|kunt u|"
+        "heb ik nodig|hebben we nodig|interesse|willen graag|wat is er nodig|mogelijk|passende|prijsopgave|"
+        "prijzen"
+    ),
+    "GEAR": (
+        "windvaan|windvaanstuurinrichting|windstuurinrichting|zelfstuurinrichting|windvanen|windvaanbesturing|"
+        "stuurautomaat op wind|windbesturing|windstuurautomaat|hulproer|zelfbesturing|windvaan stuurinrichting"
+    ),
+    "ORDER": (
+        "onderdeel|onderdelen|bestelling|bestellen|serienummer|reserveonderdelen|reserveonderdeel|lagers|bussen|"
+        "nieuw blad|nieuwe vaan|nabestellen|serie nummer|vervangen|versleten|kapot|gebroken|verzendkosten"
+    ),
+    "OWNED": "mijn windvaan|onze windvaan|bij jullie gekocht|gekocht in|geleverd in",
+    "THANKS": "hartelijk dank|bedankt|heel erg bedankt|veel dank|hartelijk bedankt|tevreden|aangekomen|dank",
+    "SIGN_OFF": (
+        "met vriendelijke groet|met vriendelijke groeten|groet|groeten|mvg|vriendelijke groet|alvast bedankt|"
+        "groetjes|hartelijke groet|hartelijke groeten|vriendelijke groeten|met groet|m vr gr|vr gr|"
+        "bij voorbaat dank|dank alvast|groeten uit|met hartelijke groet|hoogachtend|gr|met zeilersgroet|"
+        "behouden vaart|vr groet|met zonnige groet"
+    ),
+    "CUSTOMER": "klant|voor een klant|klanten|eigenaar|opdrachtgever|een klant|namens",
+    "COMPANY": (
+        "scheepsuitrusting|nautiek|techniek|watersport|jachtservice|b v|bv|jachtwerf|scheepswerf|"
+        "watersportbedrijf|zeilmakerij|scheepsbouw|jachtbouw|jachthaven|tuigerij|nautisch|scheepstechniek|"
+        "jachtmakelaar|watersportwinkel|marine|scheepsuitrusters|vof|zeilen"
+    ),
+    "PHONE": "tel|telefoon|mobiel|mob|mobiele nummer|gsm|t|m|telefoonnummer",
+    "FAX": "fax|kvk|btw",
+    "SELL": (
+        "nieuwsbrief|afmelden|uitschrijven|korting|beurs|exposanten|klik hier|aanbieding|vindbaarheid|actieprijs|"
+        "winactie"
+    ),
+    "INSTEAD": "in plaats van",
+    "OOPS": "nee|of nee|sorry|pardon|fout|ik bedoel|excuus|beter gezegd|correctie|wacht|herstel|nee wacht",
+}

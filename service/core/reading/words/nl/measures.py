@@ -1,0 +1,86 @@
+"""Dutch: what is measured, from where, which way and by what."""
+
+WORDS = {
+    "LENGTH": "lang over alles|lang",
+    "HEIGHT": "hoogte|hoog|hoge|vrijboord",
+    "WIDTH": (
+        "spiegelbreedte|breedte|breed|brede|in de breedte|breedte boven|breedte spiegel|breed boven|"
+        "spiegel breedte|breedte spiegel boven|spiegel boven breed|breedte van de spiegel boven"
+    ),
+    "THICK": "spiegeldikte|dikte|dik|plaatdikte|dikke|wanddikte|huiddikte|laminaatdikte|dikte spiegel|materiaaldikte",
+    "DEPTH": "diepte|diep|diepe",
+    "LOA": "lengte|lengte o a|lengte over alles|loa|l o a|totale lengte|romplengte|scheepslengte",
+    "LWL": "lengte waterlijn|lwl|lengte op de waterlijn|lengte wl",
+    "BEAM": "grootste breedte|breedte over alles|breedte boot|max breedte|maximale breedte|breedte o a|b o a",
+    "DRAFT": "diepg|diepgang|steekt|steekt diep|diepgang van|diepte kiel",
+    "DISPLACEMENT": (
+        "waterverplaatsing|gewicht|weegt|deplacement|verplaatst|wegen|zwaar|gewogen|waterverplaatsing van|"
+        "totaalgewicht|kraan|weegbrug|tonnage"
+    ),
+    "BALLAST": "ballast|motor|bijboot|kiel|bijbootje|rubberboot|ankers|bemanning|dinghy|kielgewicht",
+    "RAKE": (
+        "spiegelhoek|helling|hoek|hellingshoek|helling van de spiegel|schuinte|hoek van de spiegel|hellend|"
+        "spiegel helling|schuin"
+    ),
+    "LEAN": (
+        "achterover|voorover|helt|hellend|leunt|valt|hellende|schuin|staat schuin|achterover hellend|"
+        "loopt schuin|leunend|overhelt|helt over|hangt over|valt naar"
+    ),
+    "TURN": (
+        "naar elke kant|roeruitslag|uitslag|aan elke kant|elke kant op|per kant|maximale uitslag|"
+        "naar beide kanten|naar weerszijden"
+    ),
+    "FORWARD": (
+        "vóór de|voor de|naar voren|verder naar voren|vóór|voorover|naar voor|verder voren|vooruit|"
+        "verder vooruit|meer naar voren|richting boeg|vooraan|voor het|verder voor"
+    ),
+    "AFT": (
+        "achterover|naar achteren|verder naar achteren|achter de|verder naar achteren dan|naar achter|"
+        "meer naar achteren|achteruit|verder naar achter|achter het|richting achter|achterlijker|uit de spiegel"
+    ),
+    "TOP": (
+        "kop van de steven|stevenkop|kop van de achtersteven|bovenin|rand van de spiegel|spiegelrand|tot het dek|"
+        "tot aan dek|tot dek|komt tot|loopt door tot|reikt tot|bovenkant|bovenrand|bovenaan|bovenzijde|"
+        "bovenste rand|bovenkant spiegel|bovenkant van de spiegel|spiegel bovenkant|dekrand|bovenste kant|"
+        "spiegel boven|bovenzij|breedte spiegel boven|breedte boven|breed boven|breedte van de spiegel boven"
+    ),
+    "BOTTOM": (
+        "loopt door tot|loopt af tot|onderkant|onderrand|onderzijde|onderaan|onderste rand|onderkant spiegel|"
+        "onderkant van de spiegel|spiegel onderkant|onderste kant|voet van de spiegel|onderzij"
+    ),
+    "WATER": (
+        "waterlijn|water|de waterlijn|het water|wateroppervlak|waterspiegel|constructiewaterlijn|cwl|kwl|"
+        "vrijboord|onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|"
+        "op de waterlijn|net aan het water|precies op de waterlijn|net in het water"
+    ),
+    "AT_WATER": "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",
+    "JUST_TOUCH": "raakt net|raakt|precies op|gelijk met|net op|ter hoogte van|op waterhoogte|ligt op",
+    "BELOW": (
+        "onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|onder wl|onder de wl|"
+        "onderwater|eronder"
+    ),
+    "BOOTSTRIPE": "waterlijnbies|bies|waterpas|boottop|boeg bies|sierbies",
+    "TOERAIL": "voetrail|voetreling|voetlijst|potdeksel|verschansing|berghout|boeisel|gatenrail|teenlijst",
+    "COCKPIT": "kuipvloer|kuip|vloer van de kuip|kuipbodem|rand van de kuipvloer",
+    "STEP": "zwemtrede|trede|traptrede|zwemtreden|ingebouwde trede|ingevormde trede|treden",
+    "ENDS": "eindigt|houdt op|stopt",
+    "STICK_OUT": (
+        "steekt achter|steekt uit|uitsteekt|steekt|uitstekend|uitsteken|steken uit|steekt naar achteren|"
+        "buiten de spiegel|uitstekende"
+    ),
+    "M_TAPE": "meetlint|rolmaat|centimeter|duimstok|met de rolmaat|meetband|lintmeter",
+    "M_PHONE": "telefoon|app|waterpas app|telefoonwaterpas|mobieltje|smartphone",
+    "M_INCL": "hoekmeter|inclinometer|gradenboog|waterpas|hellingmeter",
+    "M_LASER": "laser|lasermeter|afstandsmeter",
+    "M_DRAWING": "tekening|tekeningen|lijnenplan|werftekening|bouwtekening|bouwtekeningen",
+    "M_BROCHURE": (
+        "brochure|folder|volgens de werf|opgave werf|specificaties|specificatie|catalogus|werfopgave|handleiding|"
+        "meetbrief"
+    ),
+    "M_GUESS": "op het oog|geschat|schatting|naar schatting|schat|ruwe schatting|gegokt|gok|geschatte|natte vinger",
+    "M_PHOTO": "foto|van een foto",
+    "MEASURED": "gemeten|maten|afmetingen|meting|metingen|opgemeten|nagemeten|maat",
+    "PLUMB_LINE": "schietlood|paslood|loodlijn",
+    "GIVE_TAKE": "plus minus|plus of min|met een marge van|marge|nauwkeurigheid",
+    "WITHIN": "nauwkeurig",
+}

@@ -1,0 +1,77 @@
+"""Norwegian: what is measured, from where, which way and by what."""
+
+WORDS = {
+    "LENGTH": "lang over alt|lang",
+    "HEIGHT": "høyde|høyden|høy|fribord|høydene|høyt|høyde over",
+    "WIDTH": "bredde|bredden|bred|bredt|brede|i bredden|bredde oppe|speilbredde|speilets bredde",
+    "THICK": "tykkelse|tykk|tykkelsen|tykt|godstykkelse|skrogtykkelse|laminattykkelse|platetykkelse|tykke",
+    "DEPTH": "dybde|dypt",
+    "LOA": "lengde|lengden|lengde over alt|loa|båtens lengde|lengde o a|l o a|total lengde|skroglengde",
+    "LWL": "lvl|vannlinjelengde|lengde i vannlinjen|lwl|lengde vl",
+    "BEAM": "største bredde|båtens bredde|bredde maks|maks bredde|største bredden",
+    "DRAFT": "dypgående|dyptgående|dypgang|stikker dypt",
+    "DISPLACEMENT": (
+        "deplasement|deplasementet|vekt|veier|vekten|vekta|deplaserer|vekt ca|båtens vekt|totalvekt|veid|"
+        "lastet vekt|kran"
+    ),
+    "BALLAST": "ballast|kjøl|motor|jolle|kjølen|motoren|jolla|ballastvekt|anker|mannskap",
+    "RAKE": "helning|vinkel|hellingen|helningsvinkel|vinkelen|speilets helning|skråning|hellning|hellingsvinkel",
+    "LEAN": "heller|hellende|skråner|skrå|faller|hellet|lener|vinklet",
+    "TURN": "til hver side|rorutslag|til hver sin side|hver vei|til begge sider|maks utslag|utslag|hver side|pr side",
+    "FORWARD": (
+        "forover|lenger framme|lenger fremme|foran|framover|lenger fram|lenger forut|lengre fram|lengre framme|"
+        "forut|fremover|mot baugen|for speilet|foran speilet|lengre fremme|forenom"
+    ),
+    "AFT": (
+        "akterover|lenger akter|bakover|aktenfor|bak|lenger bak|lengre bak|akterut|mot hekken|lenger akterut|"
+        "lengre akterut|aktenom|bakenfor|lengre akter|akter|ut bak|bak speilet|aktover"
+    ),
+    "TOP": (
+        "stevnens topp|stevntoppen|kanten av speilet|kanten av akterspeilet|speilkanten|til dekk|opp til dekk|"
+        "til dekket|går opp til|når opp til|overkant|overkanten|øverst|øvre kant|øvre kanten|oppe|overkanten av|"
+        "toppen|øverste kant|topp|dekkskanten|overside|på toppen|toppen av stevnen|toppen av akterstevnen|"
+        "bredde oppe"
+    ),
+    "BOTTOM": (
+        "går ned til|underkant|underkanten|nederkant|nedre kant|nedre kanten|nede|nederst|nederste kant|"
+        "bunnen av speilet|underside|nederkanten|nedkant"
+    ),
+    "WATER": (
+        "vannlinja|vannlinjen|vannet|vann|vannflaten|vannoverflaten|vl|kvl|vannlinje|vannlinjens|vannstanden|"
+        "vannspeilet|fribord|under vannet|under vannlinja|under vannlinjen|under vl|under vannflaten|under vann|"
+        "i vannet|akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"
+        "i vannlinja|akkurat ved vannflaten|på vannlinjen"
+    ),
+    "AT_WATER": (
+        "akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"
+        "i vannlinja|akkurat ved vannflaten|på vannlinjen"
+    ),
+    "JUST_TOUCH": "tangerer|flukter|når akkurat|i flukt med",
+    "BELOW": (
+        "under vannet|under vannlinja|under vannlinjen|under vl|nedsenket|under vannflaten|under vann|i vannet|"
+        "neddykket|derunder|under den"
+    ),
+    "BOOTSTRIPE": "vannlinjestripe|vannlinjestripen|vaterlinjestripe|boot top|vannlinjestripa",
+    "TOERAIL": "fotlist|fotlisten|skvettlist|rekkelist|esing|esingen|skandekk|fenderlist|tålist|fotrekke",
+    "COCKPIT": "cockpitdørk|cockpitdørken|cockpit|cockpitgulv|dørken|cockpitbunnen",
+    "STEP": "badetrinn|trinn|badetrinnet|trinnet|innstøpt trinn|badetrapp",
+    "ENDS": "slutter|ender",
+    "STICK_OUT": "stikker ut|stikker|rager ut|rager|stikker bakover|utstikk|går ut",
+    "M_TAPE": "målebånd|meterstokk|målebåndet|tommestokk|meterstokken|målband",
+    "M_PHONE": "vater app|vaterapp|mobilen|telefonen|vater på mobilen|mobilvater|mobil app|app",
+    "M_INCL": "vinkelmåler|helningsmåler|inklinometer|gradskive|vater|digitalt vater|vaterpass",
+    "M_LASER": "laser|lasermåler|avstandsmåler",
+    "M_DRAWING": "tegning|tegningen|tegninger|tegningene|linjetegning|fra tegningen",
+    "M_BROCHURE": (
+        "brosjyre|brosjyren|datablad|ifølge verftet|ifølge produsenten|katalog|spesifikasjon|målebrev|"
+        "iflg verftet|manualen"
+    ),
+    "M_GUESS": (
+        "på øyemål|øyemål|anslått|anslag|anslagsvis|gjetter|gjetning|tipper|skjønn|på slump|sånn på øyemål|anslår"
+    ),
+    "M_PHOTO": "foto|bilde|bildet|fra foto",
+    "MEASURED": "målt|mål|målene|måling|målte|oppmålt",
+    "PLUMB_LINE": "loddsnor|loddsnoren|lodd snor|loddline|med lodd|lodd",
+    "GIVE_TAKE": "pluss minus|pluss eller minus|feilmargin",
+    "WITHIN": "nøyaktig",
+}

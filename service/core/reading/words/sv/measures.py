@@ -1,0 +1,83 @@
+"""Swedish: what is measured, from where, which way and by what."""
+
+WORDS = {
+    "LENGTH": "lång",
+    "HEIGHT": "höjd|höjden|hög|höjd över|fribord|högt",
+    "WIDTH": "bredd|bredden|bred|brett|breda|på bredden|bredd upptill|spegelbredd|spegelns bredd",
+    "THICK": "tjocklek|tjock|tjockleken|tjockt|tjocka|godstjocklek|skrovtjocklek|laminattjocklek|plåttjocklek",
+    "DEPTH": "djupt|djupa",
+    "LOA": "längd|längden|längd över allt|löa|båtens längd|l ö a|total längd|skrovlängd|längd ö a",
+    "LWL": "lvl|vattenlinjelängd|längd i vattenlinjen|längd vl|lwl",
+    "BEAM": "största bredd|båtens bredd|bredd max|max bredd|maxbredd|största bredden",
+    "DRAFT": "djupgående|djup|djupgåendet|sticker djupt|går djupt",
+    "DISPLACEMENT": (
+        "deplacement|vikt|väger|deplacementet|vikten|deplacerar|vägs|väga|tung|total vikt|båtvikt|båtens vikt|"
+        "kranen|vägdes|lastad vikt"
+    ),
+    "BALLAST": "ballast|köl|motor|jolle|kölen|kölvikt|motorn|jollen|ankare|besättning",
+    "RAKE": (
+        "lutning|vinkel|lutningen|lutningsvinkel|vinkeln|spegelns lutning|gradtal|lutningen på spegeln|spegellutning"
+    ),
+    "LEAN": "lutar|lutande|lutat|luta|faller|sluttar|snedställd|lutad|snedställt|vinklad",
+    "TURN": (
+        "åt varje håll|åt vardera hållet|roderutslag|åt vardera sidan|till varje sida|åt båda håll|per sida|"
+        "max utslag|utslag|till vardera sidan|vardera håll"
+    ),
+    "FORWARD": (
+        "för om|förut|förom|framåt|föröver|längst förut|framför|längre fram|längre förut|förligare|mot fören|"
+        "längre föröver|framom|framför akterspegeln"
+    ),
+    "AFT": (
+        "akterut|akteröver|längst akterut|bakåt|akter om|bakom|längre bak|längre akterut|akterligare|mot aktern|"
+        "akterom|akterut från|längre akteröver|utanför spegeln|akter därom|akterifrån"
+    ),
+    "TOP": (
+        "stävens topp|stävtoppen|akterstävens topp|kanten på spegeln|spegelkanten|akterspegelns kant|till däck|"
+        "upp till däck|går upp till|når upp till|överkant|överkanten|ovankant|överkanten av|överdel|övre kant|"
+        "övre kanten|överkantens|upptill|ovansida|toppen|däckskanten|uppe|högst upp|spegelns överkant|"
+        "akterspegelns överkant|överkantens läge|topp|toppen av stäven|toppen av akterstäven|bredd upptill"
+    ),
+    "BOTTOM": (
+        "går ner till|går ned till|underkant|underkanten|nederkant|nederkanten|nedre kant|nedre kanten|nedtill|"
+        "underdel|botten av spegeln|undersida|längst ner|längst ned|nederst|akterspegelns underkant|"
+        "spegelns underkant|nertill"
+    ),
+    "WATER": (
+        "vattenlinjen|vattenlinje|vattnet|vatten|vattenytan|vattenyta|vattennivån|vl|kvl|vattenlinjens|ytan|"
+        "konstruktionsvattenlinjen|fribord|under vattnet|under vattenlinjen|under vattenytan|under vl|"
+        "under vattenlinje|i vattnet|under ytan|precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|"
+        "nuddar vattnet|precis vid vattenytan|i vattenytan|på vattenlinjen"
+    ),
+    "AT_WATER": (
+        "precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|nuddar vattnet|precis vid vattenytan|i vattenytan|"
+        "på vattenlinjen"
+    ),
+    "JUST_TOUCH": "jäms med|tangerar|i höjd med|når precis",
+    "BELOW": (
+        "under vattnet|under vattenlinjen|under vattenytan|under vl|nedsänkt|under vattenlinje|i vattnet|"
+        "under ytan|därunder"
+    ),
+    "BOOTSTRIPE": "vattenlinjerand|vattenpassränder|boot top|vattenlinjeranden|bottenfärgskant|vattengången",
+    "TOERAIL": "fotlist|fotlisten|relingslist|relingslisten|brädgång|skarndäck|avbärarlist|tålist",
+    "COCKPIT": "sittbrunnsdurken|sittbrunn|sittbrunnen|sittbrunnsgolvet|durken|sittbrunnsdurk",
+    "STEP": "badsteg|trappsteg|badsteget|trappsteget|ingjutet steg|badtrappa|steg",
+    "ENDS": "slutar|upphör",
+    "STICK_OUT": "sticker ut|sticker|skjuter ut|sticker bakåt|utstick|går ut",
+    "M_TAPE": "måttband|måttbandet|tumstock|tumstocken|meterband|rullmått|mätt med måttband",
+    "M_PHONE": "mobilens vattenpass|mobilen|telefonen|vattenpass i mobilen|mobilapp|app",
+    "M_INCL": "vinkelmätare|lutningsmätare|inklinometer|gradskiva|vattenpass|digitalt vattenpass",
+    "M_LASER": "laser|lasermätare|avståndsmätare",
+    "M_DRAWING": "ritning|ritningen|ritningar|ritningarna|linjeritning|från ritningen",
+    "M_BROCHURE": (
+        "broschyr|broschyren|datablad|enligt varvet|enligt tillverkaren|katalog|specifikation|mätbrev|manualen"
+    ),
+    "M_GUESS": (
+        "på ögonmått|ögonmått|uppskattat|uppskattad|uppskattning|uppskattningsvis|gissar|gissning|höftat|"
+        "på en höft|gissningsvis"
+    ),
+    "M_PHOTO": "foto|fotot|bild|bilden|från foto",
+    "MEASURED": "mätt|mått|måtten|uppmätt|mätning|mätte|mätningar",
+    "PLUMB_LINE": "lod|lodlina|lodlinan|lodsnöre|med lod",
+    "GIVE_TAKE": "plus minus|plus eller minus|på ett ungefär",
+    "WITHIN": "noggrannhet",
+}
