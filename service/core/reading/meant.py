@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from service.core.reading.doing import AND
 from service.core.reading.lexis import Mark, words_of
 from service.core.reading.sheet import Clause
 from service.core.reading.view import is_obstacle
@@ -13,33 +14,29 @@ MOVES = {"FOLD": "folds", "FIXED": "fixed", "SWING": "swings", "SLIDE": "slides"
 GOING = {"KEEP": "keep", "REMOVE": "removable"}
 SIDES = {"PORT": "port", "STARBOARD": "starboard", "CENTRE": "centre"}
 ATTRIBUTES = frozenset({*MOVES, *SIDES, "REMOVE", "KEEP", "EACH_SIDE"})
-AND = frozenset(
-    [
-        "and",
-        "but",
-        "und",
-        "aber",
-        "sowie",
-        "et",
-        "mais",
-        "y",
-        "pero",
-        "e",
-        "ma",
-        "en",
-        "maar",
-        "och",
-        "men",
-        "og",
-        "plus",
-    ]
-)
 IF = frozenset(_IF.split())
 CLOSE = 30
 AT = frozenset(_AT.split())
 ARTICLES = frozenset(_ARTICLES.split())
 WITH = frozenset({"with", "mit", "avec", "con", "met", "med"})
+OURS = frozenset(
+    {"our", "my", "unsere", "meine", "nos", "mes", "nuestros", "onze", "mijn", "i", "nostre", "vara", "vare", "vores"}
+)
 PAIR = 2
+_BARE_NO = (
+    "no kein keine keinen keinerlei geen aucun aucune ningun ninguna nessun nessuna nessuno ingen inget inga intet without ohne "
+    "sans sin senza zonder utan uten uden"
+)
+_THERE = (
+    "vorhanden montiert da dran an fitted there any hay tengo tenemos lleva llevo llevamos existe c e ce presenti presente monte "
+    "montes aanwezig gemonteerd monterad monterade montert monteret here aboard at on installed angebaut mehr i y"
+)
+_THEY = (
+    "they it these those sie er es die diese dieser ils elles il elle ellos ellas estos estas ze zij die deze het essi esse "
+    "questi queste de den dessa dem disse det les los las le li ils"
+)
+THEY = frozenset(_THEY.split())
+BARE_NO, THERE = frozenset(_BARE_NO.split()), frozenset(_THERE.split())
 
 
 def wished(clean: str, clause: Clause, mark: Mark) -> bool:
@@ -65,6 +62,48 @@ def none_of(clean: str, clause: Clause) -> bool:
     return denials[0].start >= things[-1].end and before.strip() in (":", "-", "\u2013")
 
 
+def gone(clean: str, clause: Clause, mark: Mark, low: int) -> bool:
+    """Say whether a thing is told to be gone: "the davits were sold", "we have sold the davits and the arch"."""
+    away = [m for m in clause.marks if m.concept == "GONE"]
+    behind = next((m for m in away if m.start >= mark.end), None)
+    if behind is not None and not _parted(clean, clause, mark.end, behind.start):
+        return True
+    before = next((m for m in reversed(away) if low <= m.end <= mark.start), None)
+    if before is None or any(is_obstacle(m.concept) and low <= m.start < before.start for m in clause.marks):
+        return False
+    between = clean[before.end : mark.start]
+    return len(between) <= CLOSE and not _parted(clean, clause, before.end, mark.start) and not _told(between)
+
+
+def together(clean: str, clause: Clause, first: Mark, other: Mark) -> bool:
+    """Say whether two things are named in one breath: "the davits and the arch"."""
+    low, high = (first.end, other.start) if first.end <= other.start else (other.end, first.start)
+    things = [m for m in clause.marks if is_obstacle(m.concept) and low <= m.start < high]
+    cuts = [low, *(at for m in things for at in (m.start, m.end)), high]
+    words = {w.fold for a, b in zip(cuts[::2], cuts[1::2], strict=True) for w in words_of(clean[a:b])}
+    return not words - AND - ARTICLES - OURS and not set(".;:") & set(clean[low:high])
+
+
+def _told(between: str) -> bool:
+    return bool((WITH | {"to"}) & {w.fold for w in words_of(between)}) or any(c.isdigit() for c in between)
+
+
+def _parted(clean: str, clause: Clause, low: int, high: int) -> bool:
+    """Say whether another thing stands between that is not merely counted up with the first: "the davits, the arch and"."""
+    things = [m for m in clause.marks if is_obstacle(m.concept) and low <= m.start < high]
+    if not things:
+        return False
+    rest = [w.fold for w in words_of(clean[low : things[0].start])]
+    return bool(set(rest) - AND - ARTICLES - OURS) or _parted(clean, clause, things[0].end, high)
+
+
+def they_are_gone(clean: str, clause: Clause) -> bool:
+    """Say whether a thought without a name says that what was last named is gone: "They were sold last year."."""
+    first = words_of(clean[clause.start : clause.start + CLOSE])[:PAIR]
+    spoken = bool(THEY & {w.fold for w in first})
+    return spoken and {m.concept for m in clause.marks} - {"YEAR", "OURS", "NOT"} == {"GONE"} and not clause.found
+
+
 def begins(clean: str, low: int, high: int) -> bool:
     """Say whether a denial behind a thing begins another thought: "an arch and no motor"."""
     words = words_of(clean[max(low, high - CLOSE) : high])
@@ -76,6 +115,18 @@ def verb_between(clause: Clause, thing: Mark, denial: Mark) -> bool:
     return any(
         m.concept in ATTRIBUTES and 0 <= m.start - denial.end <= CLOSE for m in clause.marks if m.start > thing.end
     )
+
+
+def of_other(clean: str, thing: Mark, denial: Mark, high: int) -> bool:
+    """Say whether a denial behind a thing denies what is named behind it, not the thing: "the pushpit has no gate"."""
+    said, behind = (
+        words_of(clean[denial.start : denial.end]),
+        words_of(clean[denial.end : min(high, denial.end + CLOSE)]),
+    )
+    apart = denial.end - denial.start > len(said[-1].fold) or bool(
+        words_of(clean[thing.end : denial.start])
+    )  # "has no"
+    return apart and bool(behind) and said[-1].fold in BARE_NO and behind[0].fold not in THERE
 
 
 def is_place(clean: str, thing: Mark, place: Mark) -> bool:

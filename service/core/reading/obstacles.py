@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any
 
+from service.core.reading.doing import AND
 from service.core.reading.lexis import Mark, words_of
 from service.core.reading.meant import (
-    AND,
     ATTRIBUTES,
     CLOSE,
     GOING,
@@ -16,8 +16,12 @@ from service.core.reading.meant import (
     SIDES,
     WITH,
     begins,
+    gone,
     is_place,
     none_of,
+    of_other,
+    they_are_gone,
+    together,
     verb_between,
     wished,
 )
@@ -61,6 +65,9 @@ def read_obstacles(sheet: Sheet, start: int = 0, end: int | None = None) -> list
         if clause.paragraph != paragraph:
             last = None
         paragraph = clause.paragraph
+        if last is not None and they_are_gone(sheet.clean, clause):
+            seen.remove(last)
+            last = None
         last = _clause(sheet, clause, seen, last)
     for one in seen:
         _attributes(one)
@@ -82,6 +89,8 @@ def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None) -
             owner = _owner(sheet, clause, mark, here, carried)
             if owner is not None:
                 owner.marks.append((clause, mark))
+                for other in _with(sheet, clause, mark, here, owner):
+                    other.marks.append((clause, mark))
     for found in clause.found:
         if found.dimension != "length":
             continue
@@ -90,6 +99,14 @@ def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None) -
             owner.found.append((clause, found))
     present = [s for _, s in here if s is not None]
     return present[-1] if present else None if named else last
+
+
+def _with(sheet: Sheet, clause: Clause, mark: Mark, here: list[tuple[Mark, Seen | None]], owner: Seen) -> list[Seen]:
+    """Return the things that go or stay with the owner: "the davits and the arch can go"."""
+    mine = next((m for m, s in here if s is owner), None)
+    if mine is None or mark.concept not in GOING:
+        return []
+    return [s for m, s in here if s not in (None, owner) and s is not None and together(sheet.clean, clause, mine, m)]
 
 
 def _mention(sheet: Sheet, clause: Clause, mark: Mark, seen: list[Seen]) -> Seen | None:
@@ -104,10 +121,10 @@ def _mention(sheet: Sheet, clause: Clause, mark: Mark, seen: list[Seen]) -> Seen
     if none_of(sheet.clean, clause):
         return None
     around = [m for m in around if m.start < mark.start or not begins(sheet.clean, mark.end, m.start)]
-    if any(m.start < mark.start or not verb_between(clause, mark, m) for m in around):
-        return None
-    gone = next((m for m in clause.marks if m.concept == "GONE" and m.start >= mark.end), None)
-    if gone is not None and not any(is_obstacle(m.concept) and mark.end <= m.start < gone.start for m in clause.marks):
+    around = [m for m in around if m.start < mark.start or not of_other(sheet.clean, mark, m, high)]
+    if any(m.start < mark.start or not verb_between(clause, mark, m) for m in around) or gone(
+        sheet.clean, clause, mark, low
+    ):
         return None
     kind = mark.concept.removeprefix("O_").lower()
     known = next((s for s in seen if s.kind == kind), None)

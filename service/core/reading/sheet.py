@@ -12,6 +12,7 @@ from functools import cached_property
 from itertools import pairwise
 
 from service.core.reading.breath import ONLY_HERE, only_places, put_right, renamed, summed
+from service.core.reading.doing import done_with
 from service.core.reading.hedges import Hedge, stated
 from service.core.reading.lexis import Mark, Matcher, fold, words_of
 from service.core.reading.lines import Line, Sender, blanked, lines_of
@@ -114,6 +115,7 @@ def lay_out(text: str, subject_length: int, matcher: Matcher, speller: Speller, 
     for clause in clauses:
         told = stated(clean, clause.marks, clause.found)
         clause.found, clause.hedges, clause.ranges = told.found, told.hedges, told.ranges
+        clause.marks = done_with(clean, clause.marks, clause.found, clause.end)
         taken = clause.found
         marks = [m for m in clause.marks if not any(f.start <= m.start and m.end <= f.end for f in taken)]
         marks, found = put_right(clean, only_places(clean, renamed(clean, marks)), clause.found)

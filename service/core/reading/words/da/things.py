@@ -36,17 +36,22 @@ WORDS = {
         "fast|fastmontert|svejset|faste|fastboltet|boltet|fastskruet|stiv|fastmonteret|fastsvejset|påboltet|skruet"
     ),
     "REMOVE": (
-        "kan undværes|kan undvære|klare os uden|kan sættes et andet sted|tages af ved behov|bliver afmonteret|"
-        "demonterbar|kan tages af|kan fjernes|tages af|fjernes|afmonteres|kan afmonteres|aftagelig|"
-        "kan demonteres|demonteres|kan flyttes|kan skrues af|tage af|kan tages væk|fjerne|kan godt fjernes|"
-        "kan tages ned|må gerne fjernes|tages væk"
+        "kan undværes|kan undvære|kan sættes et andet sted|tages af ved behov|bliver afmonteret|demonterbar|"
+        "kan tages af|kan fjernes|kan afmonteres|aftagelig|kan demonteres|kan flyttes|kan skrues af|"
+        "kan tages væk|kan godt fjernes|kan tages ned|må gerne fjernes|undværlig|overflødig|behøves ikke|"
+        "behøver vi ikke|har vi ikke brug for|har jeg ikke brug for|til salg|kan ryge|kan ofres|løs|løstagelig|"
+        "aftagelige|aftageligt|demonterbart|demonterbare|flytbar|flytbart|kan forsvinde|forsvinder|skal væk|"
+        "skal af|ryger|kan løftes af|hægtes af|løftes af|kan vige|må vige|kan godt ryge|valgfri|må gerne ryge"
     ),
     "KEEP": (
         "skal sidde der|fortsætte med at bruge|stadig bruge|stadig kunne bruge|vil vi ikke fjerne|"
         "vil vi ikke af med|skal vi beholde|beholde|skal blive|skal blive siddende|skal beholdes|vil beholde|"
         "vil vi beholde|skal være der|kan ikke fjernes|skal forblive|ønsker at beholde|vil gerne beholde|"
         "blive siddende|må ikke fjernes|skal bevares|bevares|bliver siddende|kan ikke tages af|"
-        "kan ikke afmonteres"
+        "kan ikke afmonteres|bliver stående|forbliver|uundværlig|uundværligt|ikke til forhandling|hellig|"
+        "bruges dagligt|bevare|lade sidde|lader sidde|lade stå|ikke røres|må ikke røres|vil nødig|nødig undvære|"
+        "nødig af med|ikke undvære|kan ikke undvære|kan ikke undværes|beholdes|beholder vi|skal stå|skal sidde|"
+        "skal blive der|blive der|blive på plads|skal bibeholdes|bibeholdes|bibeholde|må blive"
     ),
     "PORT": "bagbord|om bagbord|bagbords|bagbord side|bb|venstre|i bagbord side|bagbords side|venstre side",
     "STARBOARD": "styrbord|om styrbord|styrbords|styrbord side|sb|højre|i styrbord side|styrbords side|højre side",
@@ -63,11 +68,35 @@ WORDS = {
     "SWING": "drejelig|svingbar",
     "AVOID": "undgå|helst ikke|absolut ikke|slippe for",
     "GONE": (
-        "solgt|har vi solgt|har jeg solgt|allerede fjernet|i kistebænken|i stuverummet|i en stuverum|stuvet|"
-        "stuves|opbevares|ligger i en|står hjemme|ligger hjemme|er fjernet|er væk|er taget af|har vi taget af|"
-        "har vi fjernet|har jeg fjernet|tog vi af|er afmonteret|er der ikke mere"
+        "har vi solgt|har jeg solgt|allerede fjernet|i kistebænken|i stuverummet|i en stuverum|stuvet|stuves|"
+        "opbevares|ligger i en|står hjemme|ligger hjemme|er fjernet|er væk|er taget af|har vi taget af|"
+        "har vi fjernet|har jeg fjernet|tog vi af|er afmonteret|er der ikke mere|findes ikke længere|"
+        "ikke længere der|ikke mere|har vi ikke længere|har jeg ikke længere|har vi ikke mere|er solgt|forsvandt|"
+        "er forsvundet|hjemme|i garagen|i skuret|på land|under dæk|i forpiggen|i kahytten|i cockpitkassen|"
+        "i en kistebænk|ligger i|opbevarer vi|stuvet væk|fortid|historie|gik over bord|den tidligere ejer tog|"
+        "har ikke længere|ikke længere"
     ),
     "BESIDE": "ved siden af|nær|tæt på|lige ved|ved",
     "BEGIN": "begynder|starter",
     "EXCEPT": "undtagen|bortset fra|udover|kun",
+    "OFF": (
+        "demontere|demonterer|afmontere|afmonterer|fjerne|fjerner|fjernes|sælge|sælger|sælges|flytte|flytter|"
+        "flyttes|undvære|undværes|ofre|skrue løs|demonteres|afmonteres|skille os af med|skille mig af med|"
+        "nedtage|aftage|være foruden|klare os uden|opgive"
+    ),
+    "OFFED": (
+        "demonteret|demonterede|afmonteret|afmonterede|fjernet|fjernede|solgt|solgte|aftaget|taget ned|taget i land"
+    ),
+    "V_TAKE": "tage|tager|tages|skrue|skruer|skrues|monterer|montere|monteres|løfte|løftes|pille|pilles|skære|skæres",
+    "V_TOOK": "tog|taget|skruede|skruet|løftede|løftet|pillet|skåret",
+    "P_OFF": "af|væk|løs|ned|i land|bort",
+    "MAY": (
+        "kan|kunne|må|skal|skulle|vil|ville|tænker|tænkt|planlægger|kommer|let|nemt|blive|bliver|muligt|går|"
+        "villig|villige|gerne|bør|sagtens"
+    ),
+    "EASILY": (
+        "uden problem|uden problemer|uden videre|ikke noget problem|uden besvær|uden værktøj|ikke svært|intet problem"
+    ),
+    "SHIFTED": "flyttet",
+    "STAY": "forblive|blive|få lov at blive|beholder|være der|sidde der|stå der",
 }

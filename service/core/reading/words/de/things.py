@@ -41,15 +41,21 @@ WORDS = {
         "fest verschraubt|fest angebaut|angebolzt|nicht klappbar|fest eingebaut|festmontiert|verschweißt"
     ),
     "REMOVE": (
-        "darauf verzichten|kann ich verzichten|können wir verzichten|könnten wir verzichten|kann woanders hin|"
-        "kann versetzt werden|kann verlegt werden|lässt sich versetzen|kann umziehen|lässt sich verlegen|"
-        "wird demontiert|werden demontiert|wird abgebaut|werden abgebaut|bauen wir ab|baue ich ab|"
-        "notfalls auch weg|könnte weg|abnehmbar|kann weg|demontierbar|entfernt werden|abgebaut werden|abbauen|"
-        "abbaubar|abnehmen|kann ab|kann entfernt werden|könnte entfernt werden|könnte ab|kann abgenommen werden|"
-        "lässt sich abnehmen|lässt sich entfernen|abschraubbar|kann demontiert werden|entfallen|kann entfallen|"
-        "würde ich abbauen|kann weggenommen werden|dürfte weg|darf weg|könnte abgebaut werden|darf ab|können weg|"
-        "können ab|können abgebaut werden|weg kann|ab kann|weg könnte|wegfallen kann|abgenommen werden kann|"
-        "abgebaut werden kann|entfernt werden kann|demontiert werden kann"
+        "kann ich verzichten|können wir verzichten|könnten wir verzichten|kann woanders hin|kann versetzt werden|"
+        "kann verlegt werden|lässt sich versetzen|kann umziehen|lässt sich verlegen|wird demontiert|"
+        "werden demontiert|wird abgebaut|werden abgebaut|bauen wir ab|baue ich ab|notfalls auch weg|könnte weg|"
+        "abnehmbar|kann weg|demontierbar|entfernt werden|abgebaut werden|abbaubar|kann ab|kann entfernt werden|"
+        "könnte entfernt werden|könnte ab|kann abgenommen werden|lässt sich abnehmen|lässt sich entfernen|"
+        "abschraubbar|kann demontiert werden|entfallen|kann entfallen|würde ich abbauen|kann weggenommen werden|"
+        "dürfte weg|darf weg|könnte abgebaut werden|darf ab|können weg|können ab|können abgebaut werden|weg kann|"
+        "ab kann|weg könnte|wegfallen kann|abgenommen werden kann|abgebaut werden kann|entfernt werden kann|"
+        "demontiert werden kann|entbehrlich|verzichtbar|nicht nötig|nicht mehr nötig|wird nicht gebraucht|"
+        "brauchen wir nicht|brauche ich nicht|nicht mehr gebraucht|überflüssig|kommt weg|kommen weg|kommt ab|"
+        "kommen ab|kommt runter|muss weg|müssen weg|soll weg|sollen weg|fliegt raus|fliegt runter|würde weichen|"
+        "kann weichen|können weichen|könnte weichen|darf weichen|steckbar|aushängbar|einhängbar|einhängeleiter|"
+        "nur gesteckt|nur eingehängt|abnehmbare|abnehmbaren|abnehmbarer|abnehmbares|demontierbare|demontierbaren|"
+        "demontierbares|lösbar|abschraubbare|zur disposition|wegdenken|hängen wir nicht dran|verlegbar|"
+        "versetzbar|verschiebbar|mobil"
     ),
     "KEEP": (
         "soll dort bleiben|muss dort bleiben|dranbleiben|weiter benutzen|weiterhin benutzen|weiter nutzen|"
@@ -58,7 +64,13 @@ WORDS = {
         "bleibt|behalten|muss dranbleiben|müssen bleiben|bleiben müssen|sollen bleiben|muss erhalten bleiben|"
         "nicht demontierbar|kann nicht weg|darf nicht weg|wollen wir behalten|möchten wir behalten|"
         "möchte ich behalten|will ich behalten|unbedingt bleiben|bleibt dran|muss also bleiben|"
-        "soll erhalten bleiben|nicht abnehmbar|lässt sich nicht entfernen|unverzichtbar"
+        "soll erhalten bleiben|nicht abnehmbar|lässt sich nicht entfernen|unverzichtbar|drauf bleiben|"
+        "draufbleiben|stehen bleiben|stehenbleiben|erhalten bleiben|belassen|beibehalten|beizubehalten|"
+        "beibehalten werden|unentbehrlich|unabdingbar|nicht verhandelbar|nicht zur disposition|nicht antasten|"
+        "unantastbar|heilig|wird gebraucht|werden gebraucht|verbleibt|bleibt wo|soll da bleiben|muss da bleiben|"
+        "geben wir nicht her|geb ich nicht her|gebe ich nicht her|nicht wegdenken|darauf nicht verzichten|"
+        "nicht verzichten|ungern hergeben|ungern verzichten|festhalten|lassen wir dran|lasse ich dran|"
+        "muss dableiben|soll dableiben|hängen wir dran|weiterverwendet|weiter gebraucht|sitzen bleiben"
     ),
     "PORT": "backbord|backbords|an backbord|backbordseite|bb|links|linke seite|backbordseits|an bb|backbordhälfte",
     "STARBOARD": (
@@ -79,14 +91,49 @@ WORDS = {
     "SLIDE": "ausziehbar|ausziehbare|einschiebbar|teleskopierbar|teleskopleiter|teleskop",
     "AVOID": "vermeiden|keinesfalls|auf keinen fall|ungern|nur nicht|bitte nicht|auf gar keinen fall",
     "GONE": (
-        "verkauft|haben wir verkauft|ist verkauft|ist längst ab|ist längst weg|schon abgebaut|ist abgebaut|"
-        "ist demontiert|wurde demontiert|in der backskiste|liegt in der|verstaut|wird verstaut|gestaut|"
-        "fährt in der|steht im keller|liegt zu hause|unter deck|hab ich abgebaut|abmontiert|hab ich abmontiert|"
-        "habe ich abmontiert|haben wir abmontiert|abgeschraubt|ist weg|sind weg|habe ich abgebaut|"
-        "haben wir abgebaut|wurde entfernt|abgebaut worden|ist ab|habe ich entfernt|haben wir entfernt|"
-        "wurde abgebaut"
+        "haben wir verkauft|ist verkauft|ist längst ab|ist längst weg|schon abgebaut|ist abgebaut|ist demontiert|"
+        "wurde demontiert|in der backskiste|liegt in der|verstaut|wird verstaut|gestaut|fährt in der|"
+        "steht im keller|liegt zu hause|unter deck|hab ich abgebaut|hab ich abmontiert|habe ich abmontiert|"
+        "haben wir abmontiert|ist weg|sind weg|habe ich abgebaut|haben wir abgebaut|wurde entfernt|"
+        "abgebaut worden|ist ab|habe ich entfernt|haben wir entfernt|wurde abgebaut|gibt es nicht mehr|"
+        "nicht mehr da|nicht mehr dran|nicht mehr vorhanden|nicht mehr an bord|gibts nicht mehr|"
+        "haben wir nicht mehr|früher mal|gab es früher|hatte früher|vom vorbesitzer|längst verkauft|"
+        "schon verkauft|geschichte|über bord|im keller|in der garage|zu hause|zuhause|an land|im schuppen|"
+        "auf dem vorschiff|im vorschiff|in der vorpiek|in der achterpiek|im cockpitkasten|in einer backskiste|"
+        "gehört der vergangenheit|ist gestaut|liegt gestaut|weggestaut|staut in|stauen wir|staue ich|"
+        "haben wir keine mehr|keine mehr|keinen mehr"
     ),
     "BESIDE": "neben dem|neben der|beim|am|bei dem|durch den|in der nähe des|nahe beim|knapp über dem",
     "BEGIN": "beginnt|fängt an",
     "EXCEPT": "außer|bis auf|abgesehen von|nur",
+    "OFF": (
+        "abbauen|abzubauen|abnehmen|abzunehmen|abmontieren|abzumontieren|abschrauben|abzuschrauben|demontieren|"
+        "demontiere|entfernen|entferne|wegnehmen|wegzunehmen|runternehmen|herunternehmen|loswerden|loszuwerden|"
+        "wegbauen|abbau|ausbauen|auszubauen|verkaufen|verkaufe|versetzen|umsetzen|verlegen|aushängen|wegmachen|"
+        "abmachen|abzumachen|weglassen|wegzulassen|abtrennen|absägen|opfern|hergeben|rückbauen|ausbaubar|"
+        "wegfallen|entbehren|verzichten|darauf verzichten|missen"
+    ),
+    "OFFED": (
+        "abgebaut|abgenommen|abmontiert|abgeschraubt|demontiert|entfernt|weggenommen|runtergenommen|"
+        "heruntergenommen|losgeworden|ausgebaut|verkauft|abgemacht|weggelassen|abgetrennt|abgesägt|rückgebaut|"
+        "weggebaut|weggefallen"
+    ),
+    "V_TAKE": (
+        "nehme|nehmen|nimmt|baue|bauen|baut|montiere|montieren|montiert|schraube|schrauben|schraubt|mache|machen|"
+        "macht|schaffe|lasse|lassen|hänge|hängen|kommt|kommen|fliegt|fliegen|geht|gehen|trenne|trennen|säge|sägen"
+    ),
+    "V_TOOK": "nahm|nahmen|genommen|baute|bauten|gebaut|geschraubt|gemacht|kam|kamen|gekommen|geflogen|flog",
+    "P_OFF": "ab|weg|runter|herunter|raus|heraus|von bord",
+    "MAY": (
+        "kann|können|könnte|könnten|könnt|soll|sollen|sollte|sollten|wird|werden|würde|würden|darf|dürfen|dürfte|"
+        "dürften|lässt|lassen|ließe|will|wollen|möchte|möchten|muss|müssen|müsste|müssten|bereit|plane|planen|"
+        "geplant|vorhaben|leicht|kannst|könntet|gerne|gern|notfalls|zur not|demnächst"
+    ),
+    "EASILY": (
+        "ohne weiteres|ohne problem|ohne probleme|ohne schwierigkeiten|ohne großen aufwand|ohne aufwand|"
+        "ohne mühe|kein problem|keine schwierigkeit|ohne werkzeug|kein großer verlust|problemlos|nicht schwer|"
+        "ohne großes"
+    ),
+    "SHIFTED": "versetzt|umgesetzt|verlegt|verschoben",
+    "STAY": "bleiben|verbleiben|dableiben|stehen lassen|dranlassen|drauflassen|da bleiben|dort bleiben",
 }

@@ -59,18 +59,22 @@ WORDS = {
         "pulls out|telescopic ladder"
     ),
     "REMOVE": (
-        "can move|could move|movable|can shift|could manage without|can manage without|could do without|"
-        "can do without|can live without|could live without|will remove|to be removed|will be removed|"
-        "plan to remove|planning to remove|going to remove|will take them off|will take it off|would remove|"
-        "can go elsewhere|can be relocated|could be relocated|could go elsewhere|can live elsewhere|can take out|"
-        "can take it out|can move it|can be moved away|can move it away|can put it away|can take it away|"
-        "come off|removable|can be removed|could go|can go|removed|can come off|remove it|take it off|"
-        "we could take off|could take off|could come off|may come off|can be taken off|could be removed|"
-        "can be unbolted|could be unbolted|demountable|detachable|it can go|they can go|can be cut|"
-        "could be moved|can be moved|may go|we can remove|i can remove|can easily come off|happy to lose|"
-        "happy to remove|can take it off|can be dismounted|easily removed|would be removed|will come off|"
-        "is coming off|can be shifted|could be shifted|may be removed|unbolts|lifts off|lift off|"
-        "can be demounted|could be taken off|willing to remove|could lose"
+        "can move|could move|movable|can shift|will remove|to be removed|will be removed|plan to remove|"
+        "planning to remove|going to remove|will take them off|will take it off|would remove|can go elsewhere|"
+        "can be relocated|could be relocated|could go elsewhere|can live elsewhere|can take out|can take it out|"
+        "can move it|can be moved away|can move it away|can put it away|can take it away|removable|"
+        "can be removed|could go|can go|can come off|we could take off|could take off|could come off|"
+        "may come off|can be taken off|could be removed|can be unbolted|could be unbolted|demountable|detachable|"
+        "it can go|they can go|can be cut|could be moved|can be moved|may go|we can remove|i can remove|"
+        "can easily come off|happy to lose|happy to remove|can take it off|can be dismounted|easily removed|"
+        "would be removed|will come off|is coming off|can be shifted|could be shifted|may be removed|unbolts|"
+        "lifts off|lift off|can be demounted|could be taken off|willing to remove|expendable|dispensable|"
+        "not essential|no longer needed|is surplus|surplus to requirements|not needed any more|not needed|"
+        "optional|is optional|are optional|can be sacrificed|need not stay|up for sale|for sale|on its way out|"
+        "is going|are going|goes|will go|would go|to go|shall go|has to go|have to go|must go|don't need it|"
+        "don't need them|no longer need|don't mind losing|wouldn't miss|would not miss|not precious|not sacred|"
+        "bolt on|clip on|hook on|hooks on|quick release|un bolts|unships|lift out|lifts out|comes off|come away|"
+        "comes away|unboltable|take off able|hang on|temporary"
     ),
     "KEEP": (
         "must be left|left where it is|has to be left|should be left|want it left|must to stay|it should stay|"
@@ -82,7 +86,14 @@ WORDS = {
         "has to remain|cannot go|can't go|cannot be moved|can't be moved|cannot be removed|can't be removed|"
         "will stay|would like to keep|is to stay|are to stay|we need it|not negotiable|not moving|"
         "needs to remain|have to keep|need to keep|we want to keep|no way to remove|shall stay|to be kept|"
-        "wish to keep|must not go|must not be moved|not to be moved|hang on to|like to keep"
+        "wish to keep|must not go|must not be moved|not to be moved|hang on to|like to keep|stay put|stay where|"
+        "stays where|stay as it is|stays as it is|remains|remains in place|retain|retained|retaining|"
+        "to be retained|leave it on|leave it alone|leave it where|leave it in place|leave them|leaving it|"
+        "to stay|non negotiable|indispensable|can't do without|cannot do without|couldn't do without|"
+        "can't live without|used daily|use it a lot|not to be touched|don't touch|do not touch|hands off|"
+        "dear to us|sacred|not up for discussion|not for discussion|preserve|preserved|going nowhere|"
+        "not going anywhere|here to stay|attached to it|won't part with|will not part with|vital|we rely on|"
+        "i rely on|set on keeping|insist on keeping|insists on"
     ),
     "PORT": (
         "port|port side|port half|to port|port hand|left side|left hand side|on the left|port quarter|on port|"
@@ -115,9 +126,44 @@ WORDS = {
         "stored in|in a locker|in the locker|in the lazarette|in the cockpit locker|stays at home|stays ashore|"
         "kept ashore|has gone|have gone|is gone|are gone|took it off|took them off|taken off|was removed|"
         "were removed|have removed|has been removed|removed it|sold it|we removed|i removed|no longer there|"
-        "not there any more"
+        "not there any more|no more|were sold|got sold|went long ago|went last|went ashore|has been|is history|"
+        "are history|is no more|are no more|used to have|used to be|once had|lives at home|lives ashore|"
+        "lives in the garage|in the garage|in the shed|at home|in store|in storage|left ashore|left at home|"
+        "below deck|below decks|on the foredeck|on the coachroof|on deck forward|in the forepeak|stowed away|"
+        "put away|stows in|stow it|stow them|we stow|i stow|previous owner took|went with the previous owner|"
+        "lost overboard|broke off|rotted away|fell off|we no longer have|no longer have|no longer has|"
+        "no longer carry|no longer carries|no longer fitted|no longer exist|no longer exists|not fitted any more"
     ),
     "BESIDE": "next to|beside|near|near to|close to|at|by|through|just above|just below|hole for|where",
     "BEGIN": "starts|begins|starting|beginning",
     "EXCEPT": "except|exept|except for|apart from|other than|besides|only|but for",
+    "OFF": (
+        "remove|removing|unbolt|unbolting|unscrew|unscrewing|detach|detaching|demount|demounting|dismount|"
+        "dismantle|dismantling|unship|unshipping|sacrifice|lose|relocate|relocating|unfasten|discard|ditch|"
+        "scrap it|scrap them|do away with|get rid of|getting rid of|part with|forgo|sell|selling|dispense with|"
+        "strip off|eliminate|do without|manage without|live without|give up|giving up"
+    ),
+    "OFFED": (
+        "removed|unbolted|detached|demounted|dismounted|dismantled|unshipped|unscrewed|sold|got rid of|"
+        "gotten rid of|scrapped|cut off|ditched|discarded|sacrificed"
+    ),
+    "V_TAKE": (
+        "take|takes|taking|come|comes|coming|get|getting|cut|lift|lifting|move|moving|bring|pull|pulling|unscrew|"
+        "clear|clearing|throw"
+    ),
+    "V_TOOK": "took|taken|came|gotten|lifted|brought|pulled|unscrewed|cleared|thrown|threw",
+    "P_OFF": "off|away|ashore|out",
+    "MAY": (
+        "can|could|may|might|will|would|shall|should|must|to be|going|plan|planning|planned|happy|willing|able|"
+        "easily|ready|prepared|intend|intending|want|wanted|'ll|we'll|i'll|they'll|it'll|i'd|we'd|gonna|about to|"
+        "due|readily|need|needs|quickly|ought"
+    ),
+    "EASILY": (
+        "without any trouble|without trouble|without any problem|without a problem|without problem|"
+        "without problems|no problem|no trouble|not a problem|without fuss|without difficulty|no difficulty|"
+        "in no time|not hard|not difficult|no big deal|without damage|without tools|no tears|no great loss|"
+        "without regret|no regrets|without further ado"
+    ),
+    "SHIFTED": "moved|relocated|shifted|repositioned",
+    "STAY": "remain|stay on|stay in place|stay there|be left|be left on|carry on|be kept on|be there",
 }

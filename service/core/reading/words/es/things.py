@@ -34,16 +34,23 @@ WORDS = {
     "REMOVE": (
         "podemos prescindir|puedo prescindir|podríamos prescindir|se puede mover|se puede cambiar de sitio|"
         "puede ir en otro sitio|se desmontará|se desmontarán|se quitará|se quitarán|desmontable|se puede quitar|"
-        "quitar|desmontables|puede quitarse|se puede desmontar|se pueden quitar|podemos quitar|puedo quitar|"
-        "desmontar|removible|se podría quitar|puede desmontarse|se pueden desmontar|quitarla|quitarlo|"
-        "se puede retirar|retirar|podría ir fuera"
+        "desmontables|puede quitarse|se puede desmontar|se pueden quitar|podemos quitar|puedo quitar|removible|"
+        "se podría quitar|puede desmontarse|se pueden desmontar|se puede retirar|podría ir fuera|prescindible|"
+        "prescindibles|no hace falta|no es imprescindible|no necesitamos|no necesito|sobra|sobran|extraíble|"
+        "extraíbles|amovible|se quita|se quitan|se desmonta|se desmontan|en venta|se va|se irá|podría irse|"
+        "puede irse|pueden irse|puede desaparecer|de quita y pon|quita y pon|movible|trasladable|puede salir|"
+        "se puede prescindir|removibles|se retira|se retirará|opcional"
     ),
     "KEEP": (
         "seguir usando|seguir utilizando|seguir usándola|no queremos quitar|no quiero quitar|no queremos perder|"
         "no se quitan|debe quedarse|se queda|conservar|tienen que quedarse|tiene que quedarse|deben quedarse|"
         "queremos conservar|quiero conservar|mantener|conservarla|conservarlo|ha de quedarse|tiene que seguir|"
         "debe seguir|no se puede quitar|no se puede desmontar|queremos mantener|quiero mantener|imprescindible|"
-        "debe permanecer|se quedan|no se toca|hay que conservar|no se pueden quitar"
+        "debe permanecer|se quedan|no se toca|hay que conservar|no se pueden quitar|permanece|permanecen|"
+        "se mantiene|se conserva|se conservan|queremos que siga|debe seguir ahí|dejarlo|dejarla|dejar donde está|"
+        "intocable|innegociable|no negociable|no se mueve|mantenerla|mantenerlo|tiene que estar|no prescindimos|"
+        "no podemos prescindir|no puedo prescindir|conservamos|conservo|conserva|imprescindibles|seguirá|"
+        "seguirán|se quedará|se quedarán|quiero que se quede|queremos que se quede|que se quede|que se queden"
     ),
     "PORT": "babor|a babor|banda de babor|izquierda|lado de babor|a la izquierda|por babor",
     "STARBOARD": "estribor|a estribor|banda de estribor|derecha|lado de estribor|a la derecha|por estribor",
@@ -61,12 +68,39 @@ WORDS = {
     "SWING": "giratoria|orientable|pivotante",
     "AVOID": "en ningún caso|evitar|nunca en|evitando|de ninguna manera",
     "GONE": (
-        "vendido|vendida|lo vendimos|la vendimos|está desmontado|está desmontada|ya desmontado|ya desmontada|"
-        "en el cofre|en un cofre|guardamos|guardo en|va guardado|va guardada|guardado en|guardada en|estibado|"
-        "estibada|se queda en tierra|ya la saqué|la saqué|lo saqué|la quité|lo quité|ya no está|ya no hay|"
-        "la hemos quitado|lo hemos quitado|fue retirada|la sacamos|la quitamos|los quitamos"
+        "lo vendimos|la vendimos|está desmontado|está desmontada|ya desmontado|ya desmontada|en el cofre|"
+        "en un cofre|guardamos|guardo en|va guardado|va guardada|guardado en|guardada en|estibado|estibada|"
+        "se queda en tierra|ya la saqué|la saqué|lo saqué|la quité|lo quité|ya no está|ya no hay|"
+        "la hemos quitado|lo hemos quitado|fue retirada|la sacamos|la quitamos|los quitamos|ya no están|"
+        "ya no existe|ya no tenemos|ya no tengo|ya no lleva|desapareció|desaparecieron|en el garaje|en casa|"
+        "en tierra|guardado|guardada|guardados|guardadas|en el pañol|se guarda|lo guardamos|la guardamos|"
+        "del antiguo dueño|es historia|pasó a la historia|bajo cubierta|ya no llevamos|ya no quedan"
     ),
     "BESIDE": "junto al|junto a|al lado del|al lado de la|cerca del|cerca de la",
     "BEGIN": "empieza|comienza|a partir de",
     "EXCEPT": "salvo|excepto|aparte de|solo|sólo|únicamente",
+    "OFF": (
+        "quitar|quitarlo|quitarla|quitarlos|quitarlas|desmontar|desmontarlo|desmontarla|desmontarlos|retirar|"
+        "retirarlo|retirarla|eliminar|suprimir|desatornillar|sacar|sacarlo|sacarla|vender|vendemos|venderlo|"
+        "venderla|prescindir|trasladar|quitaremos|quitaré|quitaríamos|quitaría|desmontaremos|desmontaré|"
+        "retiraremos|quito|desmonto|sacrificar|deshacernos|deshacerme|venderán|venderá|venderemos|venderé|"
+        "quitarán|quitará|desmontarán|desmontará|retirarán|renunciar"
+    ),
+    "OFFED": (
+        "quitado|quitada|quitados|quitadas|quité|desmontado|desmontada|desmontados|desmontadas|desmonté|retirado|"
+        "retirada|retirados|retiradas|eliminado|eliminada|suprimido|vendido|vendida|vendidos|vendidas|vendí|"
+        "vendimos|sacado|sacada|se quitaron|quitaron|se desmontaron|desmontaron|se vendieron|vendieron|"
+        "se retiraron|retiraron|se quitó|se desmontó|se vendió|se retiró"
+    ),
+    "MAY": (
+        "puede|pueden|podría|podrían|podríamos|podemos|puedo|será|serán|sería|va|van|voy|vamos|quiero|queremos|"
+        "pensamos|pienso|previsto|dispuesto|dispuestos|posible|fácil|fácilmente|fácil de|tiene que ser|habría|"
+        "habrá|hay que|debe ser|pensado"
+    ),
+    "EASILY": (
+        "sin problema|sin problemas|sin dificultad|sin ningún problema|no hay problema|ningún problema|sin más|"
+        "sin herramientas"
+    ),
+    "SHIFTED": "trasladado|trasladada|movido|movida",
+    "STAY": "quedarse|quedar|permanecer|seguir",
 }

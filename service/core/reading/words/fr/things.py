@@ -30,13 +30,17 @@ WORDS = {
     "FIXED": "fixe|soudé|soudée|boulonnée|fixes|boulonné|rigide|vissée|non repliable|à poste|à demeure|soudées",
     "REMOVE": (
         "pourrais déposer|pourrions déposer|peux déposer|pouvons déposer|pourrais enlever|pourrais démonter|"
-        "pourrions enlever|pourrions démonter|m'en passer|nous en passer|s'en passer|peut être déplacé|"
-        "peut être déplacée|peut aller ailleurs|peuvent être déplacés|sera démonté|seront démontés|sera démontée|"
-        "seront démontées|sera enlevé|sera enlevée|démontable|amovible|peut être enlevée|peut être démontée|"
-        "peut être enlevé|démontables|amovibles|peut être retirée|peut être retiré|peut se démonter|"
-        "peut s'enlever|enlever|démonter|peut partir|qu'on peut enlever|on peut l'enlever|peut être supprimée|"
-        "peut être supprimé|que je peux démonter|peut disparaître|peut être déposée|peut être déposé|"
-        "peut être démonté|peuvent être démontés|peut être ôté"
+        "pourrions enlever|pourrions démonter|peut être déplacé|peut être déplacée|peut aller ailleurs|"
+        "peuvent être déplacés|sera démonté|seront démontés|sera démontée|seront démontées|sera enlevé|"
+        "sera enlevée|démontable|amovible|peut être enlevée|peut être démontée|peut être enlevé|démontables|"
+        "amovibles|peut être retirée|peut être retiré|peut se démonter|peut s'enlever|peut partir|"
+        "qu'on peut enlever|on peut l'enlever|peut être supprimée|peut être supprimé|que je peux démonter|"
+        "peut disparaître|peut être déposée|peut être déposé|peut être démonté|peuvent être démontés|"
+        "peut être ôté|superflu|superflue|pas indispensable|pas indispensables|inutile|inutiles|plus besoin|"
+        "pas besoin|dispensable|on peut s'en passer|déboulonnable|décrochable|à vendre|partira|partiront|"
+        "va partir|vont partir|s'enlève|s'enlèvent|se démonte|se démontent|se retire|se dépose|facultatif|"
+        "facultative|déplaçable|déplaçables|peut sauter|peuvent sauter|peuvent partir|qui peut partir|"
+        "peut s'ôter|ne tenons pas|ne tiens pas|n'y tiens pas|n'y tenons pas"
     ),
     "KEEP": (
         "y tient|y tenons|y tiens|tient à le garder|tient à la garder|tenons à le garder|continuer à utiliser|"
@@ -45,7 +49,12 @@ WORDS = {
         "je la garde|je le garde|souhaitons garder|souhaite garder|à conserver|conserver|garder|doivent rester|"
         "indispensable|nous gardons|veux garder|voulons garder|doit être conservé|doit être conservée|"
         "reste en place|restera|on la garde|on le garde|je tiens à|ne peut pas être démonté|"
-        "impossible à déplacer|à conserver impérativement|nous y tenons|qui doit rester"
+        "impossible à déplacer|à conserver impérativement|nous y tenons|qui doit rester|reste là|restent|"
+        "restera en place|resteront|laisser en place|garde absolument|gardons|gardée|gardé|gardés|conservons|"
+        "conservé|conservée|conservés|maintenir|maintenu|maintenue|préserver|intouchable|sacré|sacrée|"
+        "non négociable|pas négociable|pas question d'enlever|pas question de démonter|hors de question|"
+        "indispensables|utilisons tous les jours|doit absolument rester|rester en place|pas touche|"
+        "on ne touche pas|ne peut pas bouger|ne bouge pas|ne bougera pas|s'en séparer"
     ),
     "PORT": "bâbord|à bâbord|bd|gauche|côté bâbord|sur bâbord|à gauche",
     "STARBOARD": "tribord|à tribord|td|droite|côté tribord|sur tribord|à droite",
@@ -64,12 +73,40 @@ WORDS = {
     "SWING": "pivotante|pivotant|orientable",
     "AVOID": "éviter|surtout pas|en aucun cas",
     "GONE": (
-        "vendu|vendue|avons vendu|est démonté|est démontée|déjà démonté|déjà démontée|dans le coffre|"
-        "dans un coffre|rangé|rangée|reste à terre|est rangé|est rangée|stocké|stockée|a été démontée|"
-        "a été démonté|a été enlevée|a été enlevé|je l'ai enlevée|je l'ai enlevé|nous l'avons enlevée|"
-        "nous l'avons enlevé|n'est plus là|ont été démontés|ont été enlevés|je l'ai démontée"
+        "avons vendu|est démonté|est démontée|déjà démonté|déjà démontée|dans le coffre|dans un coffre|rangé|"
+        "rangée|reste à terre|est rangé|est rangée|stocké|stockée|a été démontée|a été démonté|a été enlevée|"
+        "a été enlevé|je l'ai enlevée|je l'ai enlevé|nous l'avons enlevée|nous l'avons enlevé|n'est plus là|"
+        "ont été démontés|ont été enlevés|je l'ai démontée|n'existe plus|n'existent plus|n'y est plus|"
+        "n'y sont plus|n'est plus|ne sont plus|plus là|n'avons plus|n'ai plus|il n'y a plus|a disparu|"
+        "ont disparu|disparu|disparue|au garage|à la maison|à terre|au grenier|sous le pont|dans la baille|"
+        "dans la soute|dans la cabine|stockés|rangés|rangées|du précédent propriétaire|c'est du passé|"
+        "fait partie du passé|passé par dessus bord|n'y a plus|n'a plus|n'en avons plus|n'en ai plus"
     ),
     "BESIDE": "à côté de|près de|près du|à côté du|au niveau de|au niveau du|à hauteur de|au droit de",
     "BEGIN": "commence|débute|à partir de",
     "EXCEPT": "sauf|à part|hormis|excepté|seulement",
+    "OFF": (
+        "enlever|ôter|démonter|déposer|retirer|supprimer|déboulonner|dévisser|déplacer|vendre|sacrifier|"
+        "débarrasser|éliminer|l'enlever|la démonter|le démonter|enlèverai|enlèverons|démonterai|démonterons|"
+        "déposerons|retirerons|supprimerons|vendons|vends|enlève|enlevons|démonte|démontons|retire|retirons|"
+        "passer de|passer du|passer d|passer des|me passer|nous passer|se passer|m'en passer|nous en passer|"
+        "s'en passer|se séparer|nous séparer|me séparer|renoncer|faire sans"
+    ),
+    "OFFED": (
+        "enlevé|enlevée|enlevés|enlevées|ôté|ôtée|ôtés|démonté|démontée|démontés|démontées|déposé|déposée|"
+        "déposés|déposées|retiré|retirée|retirés|supprimé|supprimée|supprimés|déboulonné|déboulonnée|dévissé|"
+        "vendu|vendue|vendus|vendues|débarrassés|ont enlevé"
+    ),
+    "V_TAKE": "",
+    "MAY": (
+        "peut|peuvent|pourrait|pourraient|pourrais|pourrions|pouvons|peux|sera|seront|serait|seraient|va|vont|"
+        "vais|allons|veux|voulons|voudrais|prévu|prévoyons|compte|comptons|prêt|prêts|possible|facile|facilement|"
+        "faudra|doit|doivent|devra|devrait|être|envisage|envisageons"
+    ),
+    "EASILY": (
+        "sans problème|sans difficulté|sans problèmes|sans peine|pas de problème|aucun problème|sans souci|"
+        "sans outil|pas de souci|sans regret|sans dommage"
+    ),
+    "SHIFTED": "déplacé|déplacée|déplacés|déplacées",
+    "STAY": "rester|laisser|demeurer|maintenir en place",
 }

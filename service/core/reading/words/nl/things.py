@@ -36,20 +36,28 @@ WORDS = {
     "FIXED": "vast|vaste|gelast|vastgebout|vastgezet|vaste montage|gebout|niet opklapbaar|aangelast|vastgelast|star",
     "REMOVE": (
         "kunnen zonder|kan zonder|kunnen we missen|kan ik missen|kan eruit|kan er uit|kan er natuurlijk uit|"
-        "mag eruit|kan verplaatst worden|kan ergens anders|gedemonteerd|worden gedemonteerd|wordt gedemonteerd|"
+        "mag eruit|kan verplaatst worden|kan ergens anders|worden gedemonteerd|wordt gedemonteerd|"
         "kunnen worden gedemonteerd|verwijderd worden|worden verwijderd|kunnen weg|gaat er zo nodig af|"
         "kan er eventueel af|mag er af|mag er eventueel af|kan er wel af|afneembaar|kan eraf|kan weg|demontabel|"
         "mag eraf|mag weg|mag verwijderd|kan verwijderd worden|kan worden verwijderd|kan verwijderd|"
         "mag worden verwijderd|demonteerbaar|verwijderbaar|kan er af|kunnen eraf|kan worden gedemonteerd|"
-        "mogen weg|mogen eraf|er af|wegnemen|weghalen|verwijderen|kan vervallen|kan eventueel weg|afhalen|"
-        "wegneembaar|demonteren"
+        "mogen weg|mogen eraf|er af|kan vervallen|kan eventueel weg|wegneembaar|overbodig|niet nodig|"
+        "niet meer nodig|kan gemist worden|kunnen we wel missen|kan ik wel missen|te koop|verdwijnt|"
+        "kan verdwijnen|mag verdwijnen|kunnen verdwijnen|mogen verdwijnen|gaat eraf|gaan eraf|gaat weg|gaan weg|"
+        "afneembare|demontabele|demonteerbare|verwijderbare|afschroefbaar|losneembaar|losse|uitneembaar|"
+        "verplaatsbaar|er zo af|is los|niet onmisbaar|optioneel|kan opgeofferd"
     ),
     "KEEP": (
         "blijven zitten|moet echt blijven|moet er echt op blijven|blijven gebruiken|bruikbaar blijven|"
         "te gebruiken blijven|willen we niet kwijt|wil ik niet kwijt|niet verwijderen|moet blijven|blijft|"
         "behouden|moeten blijven|willen we houden|wil ik houden|willen behouden|moet blijven zitten|houden we|"
         "niet weg|kan niet weg|mag niet weg|willen wij behouden|moet erop blijven|moet aan blijven|"
-        "kan niet verwijderd worden|onmisbaar|wil ik graag houden|moet wel blijven|kan er niet af"
+        "kan niet verwijderd worden|onmisbaar|wil ik graag houden|moet wel blijven|kan er niet af|laten zitten|"
+        "laten staan|laten we zitten|blijft zitten|blijft staan|blijven staan|behouden blijven|handhaven|"
+        "gehandhaafd|niet te missen|kan ik niet missen|kunnen we niet missen|niet missen|niet onderhandelbaar|"
+        "heilig|onmisbare|niet aankomen|afblijven|moet absoluut blijven|hou ik|houd ik|willen wij houden|"
+        "staat niet ter discussie|gaat niet weg|gaat er niet af|mag er niet af|moet daar blijven|"
+        "moet kunnen blijven"
     ),
     "PORT": "bakboord|aan bakboord|bb|links|linkerkant|bakboordzijde|bakboordkant|aan bb",
     "STARBOARD": "stuurboord|aan stuurboord|sb|rechts|rechterkant|stuurboordzijde|stuurboordkant|aan sb",
@@ -68,12 +76,39 @@ WORDS = {
     "SWING": "draaibaar|zwenkbaar",
     "AVOID": "vermijden|liever niet|beslist niet|in geen geval|absoluut niet|zeker niet",
     "GONE": (
-        "verkocht|is verkocht|is al weg|is verdwenen|al verwijderd|al gedemonteerd|in de bakskist|"
-        "in een bakskist|opgeborgen|wordt opgeborgen|ligt in de|bewaren we in|blijft thuis|is eraf|"
-        "hebben we verwijderd|heb ik verwijderd|is verwijderd|is weg|hebben we eraf gehaald|heb ik eraf gehaald|"
-        "zit er niet meer|is er niet meer"
+        "is verkocht|is al weg|is verdwenen|al verwijderd|al gedemonteerd|in de bakskist|in een bakskist|"
+        "opgeborgen|wordt opgeborgen|ligt in de|bewaren we in|blijft thuis|is eraf|hebben we verwijderd|"
+        "heb ik verwijderd|is verwijderd|is weg|hebben we eraf gehaald|heb ik eraf gehaald|zit er niet meer|"
+        "is er niet meer|niet meer|bestaat niet meer|niet meer aanwezig|hebben we niet meer|heb ik niet meer|"
+        "zijn weg|zijn eraf|zijn verkocht|is er al af|zijn er al af|in de garage|in de schuur|in de berging|"
+        "thuis|aan de wal|aan wal|in de vooronder|in het vooronder|onderdeks|ligt binnen|ligt beneden|"
+        "bergen we op|berg ik op|weggestopt|verleden tijd|van de vorige eigenaar|overboord|hebben geen meer"
     ),
     "BESIDE": "naast de|naast het|bij de|bij het|vlak boven de|ter hoogte van de",
     "BEGIN": "begint|vanaf",
     "EXCEPT": "behalve|alleen|uitgezonderd|afgezien van",
+    "OFF": (
+        "verwijderen|demonteren|weghalen|wegnemen|afhalen|verplaatsen|verkopen|verkoop|losschroeven|afschroeven|"
+        "afnemen|eraf halen|eruit halen|missen|opofferen|wegdoen|verwijder|demonteer|afbreken|loshalen|afbouwen|"
+        "slopen|af halen|af te halen|eraf te halen|weg te halen|los te schroeven|af te schroeven|eruit te halen|"
+        "er af halen|er af te halen|eraf te schroeven|zonder doen|afstand doen"
+    ),
+    "OFFED": (
+        "verwijderd|gedemonteerd|weggehaald|weggenomen|afgehaald|verkocht|afgeschroefd|losgeschroefd|afgenomen|"
+        "eraf gehaald|eruit gehaald|weggedaan|gesloopt|afgebroken|losgehaald|af gehaald|er af gehaald|"
+        "weg gehaald|eraf geschroefd|ontmanteld"
+    ),
+    "V_TAKE": "haal|halen|haalt|neem|nemen|neemt|schroef|schroeven|gaat|gaan|breek|doen|doe|zet|zetten",
+    "V_TOOK": "haalde|haalden|gehaald|nam|namen|genomen|geschroefd|ging|gingen|gegaan|gedaan",
+    "P_OFF": "af|weg|eraf|eruit|los|ervan af|van boord",
+    "MAY": (
+        "kan|kunnen|kon|mag|mogen|zal|zullen|zou|zouden|wil|willen|wordt|worden|moet|moeten|bereid|plan|gepland|"
+        "van plan|eventueel|gemakkelijk|makkelijk|eenvoudig|desnoods|laten|gaan|gaat|ga"
+    ),
+    "EASILY": (
+        "zonder probleem|zonder problemen|zonder moeite|geen probleem|zonder gereedschap|zonder meer|"
+        "niet moeilijk|geen bezwaar"
+    ),
+    "SHIFTED": "verplaatst|verzet",
+    "STAY": "blijven|houden|meedoen",
 }

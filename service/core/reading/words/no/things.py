@@ -34,17 +34,22 @@ WORDS = {
     ),
     "FIXED": "fast|fastmontert|sveiset|faste|fastboltet|boltet|fastskrudd|stiv|fastsveiset|ikke fellbar|skrudd",
     "REMOVE": (
-        "klare oss uten|klarer oss uten|kan unnværes|kan settes et annet sted|går an å flytte|"
-        "demonteres ved behov|tas av ved behov|blir demontert|demonterbar|kan tas av|kan fjernes|tas av|fjernes|"
-        "kan demonteres|demonteres|kan flyttes|avtakbar|kan tas bort|kan skrus av|ta av|kan tas vekk|tas bort|"
-        "fjerne|avtagbar|kan godt fjernes|kan tas ned"
+        "kan unnværes|kan settes et annet sted|går an å flytte|demonteres ved behov|tas av ved behov|"
+        "blir demontert|demonterbar|kan tas av|kan fjernes|kan demonteres|kan flyttes|avtakbar|kan tas bort|"
+        "kan skrus av|kan tas vekk|avtagbar|kan godt fjernes|kan tas ned|unnværlig|overflødig|trengs ikke|"
+        "trenger vi ikke|trenger jeg ikke|til salgs|kan ryke|kan ofres|løs|løstagbar|avtakbart|avtakbare|"
+        "demonterbart|demonterbare|flyttbar|flyttbart|kan forsvinne|forsvinner|skal bort|skal vekk|skal av|ryker|"
+        "kan løftes av|hektes av|løftes av|kan vike|må vike|kan gå|valgfri|kan godt vike"
     ),
     "KEEP": (
         "skal sitte på|må sitte på|fortsette å bruke|fortsatt bruke|fortsatt kunne bruke|vil vi ikke fjerne|"
         "vil jeg ikke fjerne|skal ikke fjernes|må vi beholde|beholde|må bli|må være der|må bli stående|"
         "skal være der|vil beholde|vil vi beholde|skal beholdes|må beholdes|må stå|kan ikke fjernes|"
         "kan ikke tas av|må bli værende|vil ha den|ønsker å beholde|skal bli|må bli sittende|kan ikke demonteres|"
-        "skal bli værende|bli stående"
+        "skal bli værende|bli stående|blir værende|blir stående|blir sittende|forblir|uunnværlig|uunnværlige|"
+        "ikke forhandlingsbar|hellig|brukes daglig|bevare|bevares|la stå|la den stå|la den sitte|la være|"
+        "ikke røre|røres ikke|vil nødig|nødig av med|ikke kvitte|beholdes|beholder|beholder vi|må beholde|"
+        "skal stå|må forbli|skal forbli|må stå der|skal være igjen|bli igjen|bli der|må få bli"
     ),
     "PORT": "babord|på babord|babord side|bb|venstre|babordsida|venstre side|om babord",
     "STARBOARD": "styrbord|på styrbord|styrbord side|sb|høyre|styrbordsida|høyre side|om styrbord",
@@ -61,11 +66,33 @@ WORDS = {
     "SWING": "svingbar|dreibar",
     "AVOID": "unngå|helst ikke|absolutt ikke|slippe",
     "GONE": (
-        "solgt|har vi solgt|har jeg solgt|allerede fjernet|i kistebenken|i stuerommet|i stuverommet|stuet|stues|"
+        "har vi solgt|har jeg solgt|allerede fjernet|i kistebenken|i stuerommet|i stuverommet|stuet|stues|"
         "oppbevares|ligger i en|står hjemme|ligger hjemme|er fjernet|er borte|er tatt av|har vi tatt av|"
-        "har vi fjernet|har jeg fjernet|tok vi av|er demontert|er ikke der lenger"
+        "har vi fjernet|har jeg fjernet|tok vi av|er demontert|er ikke der lenger|finnes ikke lenger|"
+        "ikke lenger der|er der ikke|har vi ikke lenger|har jeg ikke lenger|er solgt|forsvant|har forsvunnet|"
+        "hjemme|i garasjen|i boden|på land|under dekk|i forpiggen|i kahytten|i cockpitbenken|ligger i|lagret|"
+        "lagres|historie|et minne|gikk over bord|forrige eier tok|stuet bort|stuer vi|har ikke lenger|ikke lenger"
     ),
     "BESIDE": "ved siden av|nær|inntil|like ved|ved",
     "BEGIN": "begynner|starter",
     "EXCEPT": "unntatt|bortsett fra|utenom|bare|kun",
+    "OFF": (
+        "demontere|demonterer|fjerne|fjerner|fjernes|selge|selger|selges|flytte|flytter|flyttes|unnvære|unnværes|"
+        "ofre|skru løs|skrus løs|demonteres|avmontere|avmonteres|løsne|kvitte oss med|kvitte meg med|"
+        "være foruten|klare oss uten|avstå|avmonterer"
+    ),
+    "OFFED": "demontert|demonterte|fjernet|fjerna|solgt|solgte|avmontert|avtatt|borttatt|tatt ned|tatt i land",
+    "V_TAKE": "ta|tar|tas|skru|skrur|skrus|monterer|montere|monteres|løfte|løftes|plukke|plukkes|kutte|kuttes",
+    "V_TOOK": "tok|tatt|tatte|skrudde|skrudd|løftet|plukket|kuttet|ble tatt",
+    "P_OFF": "bort|av|vekk|løs|ned|i land|unna",
+    "MAY": (
+        "kan|kunne|får|skal|skulle|vil|ville|må|tenker|tenkt|planlegger|kommer|lett|enkelt|bli|blir|mulig|går|"
+        "villig|villige|gjerne|bør|greit"
+    ),
+    "EASILY": (
+        "uten problem|uten problemer|uten videre|ikke noe problem|uten vanskeligheter|uten verktøy|"
+        "ikke vanskelig|uten bryderi"
+    ),
+    "SHIFTED": "flyttet|flytta",
+    "STAY": "forbli|få stå|stå igjen|være igjen|være der|sitte der|stå der",
 }

@@ -32,18 +32,24 @@ WORDS = {
         "ej fällbar|skruvad"
     ),
     "REMOVE": (
-        "kan vara utan|klara oss utan|klarar oss utan|kan flyttas undan|går att flytta|monteras bort|"
-        "tas bort vid behov|demonterbar|kan tas bort|löstagbar|tas bort|får tas bort|gärna tas bort|"
-        "kan plockas bort|kan monteras bort|kan avlägsnas|avtagbar|demonterbart|demonteras|går att ta bort|"
-        "kan demonteras|borttagbar|kan flyttas|kan tas av|ta bort|monteras av|går att demontera|löstagbart|"
-        "kan lossas|får gärna tas bort"
+        "kan vara utan|kan flyttas undan|går att flytta|tas bort vid behov|demonterbar|kan tas bort|löstagbar|"
+        "får tas bort|gärna tas bort|kan plockas bort|kan monteras bort|kan avlägsnas|avtagbar|demonterbart|"
+        "går att ta bort|kan demonteras|borttagbar|kan flyttas|kan tas av|går att demontera|löstagbart|"
+        "kan lossas|får gärna tas bort|umbärlig|umbärligt|överflödig|överflödigt|behövs inte|behövs ej|"
+        "behöver vi inte|behöver jag inte|till salu|kan ryka|får ryka|kan offras|kan undvaras|lös|löstagbara|"
+        "avtagbart|avtagbara|demonterbara|borttagbart|flyttbar|flyttbart|skruvas bort|åker av|åker bort|ryker|"
+        "kan försvinna|får försvinna|försvinner|ska bort|skall bort|kan åka bort|valfri|går att avvara|tas loss|"
+        "kan lyftas av|hakas av|lyfts av"
     ),
     "KEEP": (
         "sitter kvar|fortsätta använda|kunna använda|vill vi inte ta bort|vill jag inte ta bort|måste vara kvar|"
         "ska vara kvar|behålla|måste sitta kvar|ska sitta kvar|vill behålla|vill vi behålla|vill ha kvar|"
-        "måste finnas kvar|vara kvar|sitta kvar|bli kvar|den ska vara kvar|måste behållas|får inte tas bort|"
+        "måste finnas kvar|sitta kvar|bli kvar|den ska vara kvar|måste behållas|får inte tas bort|"
         "kan inte tas bort|skall vara kvar|ha kvar|skall behållas|går inte att ta bort|vill jag behålla|"
-        "ska behållas"
+        "ska behållas|blir kvar|stannar|stannar kvar|stanna kvar|oumbärlig|oumbärligt|inte förhandlingsbar|helig|"
+        "används dagligen|bevara|bevaras|bevarad|rör inte|röra den|låta sitta|låter sitta|lämna kvar|lämnas kvar|"
+        "vill ogärna|ogärna bli av med|inte av med|får inte röras|inte diskutera|sitta där|sitter där den sitter|"
+        "behåller|behålls|skall sitta kvar|måste stanna|ska stanna"
     ),
     "PORT": "babord|babords|babords sida|babordssidan|bb|om babord|på babord|vänster|babordssida|vänster sida",
     "STARBOARD": (
@@ -62,12 +68,41 @@ WORDS = {
     "SWING": "svängbar|vridbar",
     "AVOID": "undvika|absolut inte|helst inte|undviker|inte gärna|slippa",
     "GONE": (
-        "såld|har vi sålt|har jag sålt|sålde|är redan borta|är bortmonterad|bortmonterad|i stickbacken|"
-        "i en stickback|i stuvfacket|stuvad|stuvas|förvaras|ligger i en|ligger hemma|står hemma|är borttagen|"
-        "är borta|togs bort|har vi tagit bort|har jag tagit bort|tog vi bort|tog jag bort|är demonterad|"
-        "finns inte kvar"
+        "har vi sålt|har jag sålt|är redan borta|är bortmonterad|i stickbacken|i en stickback|i stuvfacket|"
+        "stuvad|stuvas|förvaras|ligger i en|ligger hemma|står hemma|är borttagen|är borta|togs bort|"
+        "har vi tagit bort|har jag tagit bort|tog vi bort|tog jag bort|är demonterad|finns inte kvar|"
+        "finns inte längre|inte längre kvar|har vi inte längre|har jag inte längre|är sålda|är sålt|är såld|"
+        "försvann|har försvunnit|hemma|i garaget|i förrådet|i land|under däck|i förpiken|i ruffen|"
+        "i sittbrunnslådan|stuvad i|förvaras i|förvarar vi|ligger i|undanstuvad|ett minne blott|är ett minne|"
+        "gick överbord|förra ägaren tog|har inte längre|inte längre"
     ),
     "BESIDE": "bredvid|intill|nära|vid sidan av|invid",
     "BEGIN": "börjar|med början",
     "EXCEPT": "utom|förutom|bortsett från|bara|endast",
+    "OFF": (
+        "demontera|demonterar|avlägsna|avlägsnar|avlägsnas|sälja|säljer|flytta|flyttar|flyttas|skruva loss|"
+        "skruvas loss|lossa|avvara|undvara|undvaras|offra|borttages|plocka bort|plockas bort|säljas|"
+        "klara oss utan|vara utan|avstå|säljs|demonteras"
+    ),
+    "OFFED": (
+        "demonterad|demonterat|demonterade|avlägsnad|avlägsnat|borttagen|borttaget|borttagna|bortmonterad|"
+        "bortmonterat|såld|sålt|sålda|sålde|avmonterad|avmonterat|bortplockad|borttagits|monterats bort|"
+        "bortplockade|avplockad"
+    ),
+    "V_TAKE": (
+        "ta|tar|tas|tages|monterar|montera|monteras|plocka|plockar|plockas|skruva|skruvar|skruvas|lyfta|lyfts|"
+        "lyfter|kapa|kapas"
+    ),
+    "V_TOOK": "tog|togs|tagit|tagits|tagen|monterade|monterat|plockade|plockat|skruvade|skruvat|lyft|kapade|kapat",
+    "P_OFF": "bort|av|loss|undan|iland|i land",
+    "MAY": (
+        "kan|kunde|får|skall|ska|skulle|vill|måste|tänker|tänkt|planerar|kommer|lätt|enkelt|bli|blir|möjlig|"
+        "möjligt|går|beredd|beredda|gärna|behöver|bör"
+    ),
+    "EASILY": (
+        "utan problem|utan vidare|utan större besvär|inga problem|utan svårighet|inte svårt|utan verktyg|"
+        "inget problem|utan bekymmer|utan besvär"
+    ),
+    "SHIFTED": "flyttad|flyttat|flyttade",
+    "STAY": "stanna|kvarstå|finnas kvar|finnas|vara kvar|sitta där|vara där",
 }
