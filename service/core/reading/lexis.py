@@ -56,12 +56,16 @@ class Numbers:
 
 @dataclass(frozen=True)
 class Vocabulary:
-    """One language's words: `common` tells the language, `concepts` maps a concept to its phrases, "|" between."""
+    """One language's words: `common` tells the language, `concepts` maps a concept to its phrases, "|" between.
+
+    `alike`: words of the language that mean nothing here and look like one that does, so that none is taken for a slip.
+    """
 
     language: str
     common: str
     concepts: Mapping[str, str]
     numbers: Numbers | None = None
+    alike: str = ""
 
 
 @dataclass

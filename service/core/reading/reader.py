@@ -21,11 +21,12 @@ from service.core.reading.models import find_models
 from service.core.reading.people import read_people
 from service.core.reading.profile import read_profile
 from service.core.reading.shape import Doubt, Enclosed, Evidence, Reading
-from service.core.reading.sheet import LONGEST, Sheet, lay_out
+from service.core.reading.sheet import LONGEST, Sheet, Tongue, lay_out
 from service.core.reading.stern import read_words, stern_hints
-from service.core.reading.words import MATCHERS, SPELLERS
+from service.core.reading.words import KIN, MATCHERS, SPELLERS
 
 MOST_DOUBTS = 100
+GUESSED = 0.8
 
 
 def read(letter: Letter, *, known_models: Sequence[str] = ()) -> Reading:
@@ -39,7 +40,8 @@ def read(letter: Letter, *, known_models: Sequence[str] = ()) -> Reading:
     language = language_of(words_of(written), MATCHERS)
     tongue = language or FALLBACK
     sender = (letter.sender_name, letter.sender_address)
-    sheet = lay_out(written, len(letter.subject or ""), MATCHERS[tongue], SPELLERS[tongue], sender)
+    spoken = Tongue(MATCHERS[tongue], SPELLERS[tongue], KIN[tongue])
+    sheet = lay_out(written, len(letter.subject or ""), spoken, sender)
     named = find_models(sheet, known_models)
     notes = _gather(sheet)
     measured = len(notes.claims) + sum(len(one.claims) for one in told)
@@ -55,7 +57,7 @@ def read(letter: Letter, *, known_models: Sequence[str] = ()) -> Reading:
         for index, said in enumerate(joined(boats, told)):
             form, seen, open_ = form_of(sheet, text, said, common, index)
             forms.append(form)
-            evidence += seen
+            evidence += [_less_sure(sheet, one) for one in seen]
             doubts += open_
     del doubts[MOST_DOUBTS:]
     return Reading(
@@ -97,6 +99,13 @@ def _gather(sheet: Sheet) -> Notes:
     read_offset(sheet, notes)
     notes.claims = [c for c in notes.claims if not _foreign(sheet, c)]
     return notes
+
+
+def _less_sure(sheet: Sheet, one: Evidence) -> Evidence:
+    """Return evidence from a thought in which a word was only guessed as less sure."""
+    clause = sheet.clause_at(one.start) if sheet.unsure else None
+    guessed = clause is not None and clause.start in sheet.unsure and one.end > 0
+    return one.model_copy(update={"confidence": round(one.confidence * GUESSED, 3)}) if guessed else one
 
 
 def _foreign(sheet: Sheet, claim: Claim) -> bool:

@@ -14,6 +14,7 @@ from itertools import pairwise
 from service.core.reading.breath import ONLY_HERE, only_places, put_right, renamed, summed
 from service.core.reading.doing import done_with
 from service.core.reading.hedges import Hedge, stated
+from service.core.reading.kin import Kin
 from service.core.reading.lexis import Mark, Matcher, fold, words_of
 from service.core.reading.lines import Line, Sender, blanked, lines_of
 from service.core.reading.signature import signed
@@ -90,6 +91,8 @@ class Sheet:
     clauses: list[Clause]
     subject_end: int
     starts: list[int] = field(default_factory=list)
+    unsure: frozenset[int] = frozenset()
+    """Where clauses start in which a word was only guessed."""
 
     def clause_at(self, place: int) -> Clause | None:
         """Return the sentence (not the parenthesis) at a place."""
@@ -102,27 +105,40 @@ class Sheet:
         return [self.clean[line.start : line.end].strip() for line in self.lines if line.zone == "signature"]
 
 
-def lay_out(text: str, subject_length: int, matcher: Matcher, speller: Speller, sender: Sender) -> Sheet:
+@dataclass(frozen=True)
+class Tongue:
+    """What reads the words of one language."""
+
+    matcher: Matcher
+    speller: Speller
+    kin: Kin
+
+
+def lay_out(text: str, subject_length: int, tongue: Tongue, sender: Sender) -> Sheet:
     """Return the sheet of `text`, which begins with the subject; `sender` is name and address."""
+    matcher = tongue.matcher
     text = text[:LONGEST]
     lines = lines_of(text, subject_length, sender)
     clean = blanked(text, lines)
     lines = signed(clean, lines, matcher, sender)
     clauses = _clauses(clean, lines)
     words = words_of(clean)
-    _share(clauses, matcher.marks(clean, words), merged(scan(clean), speller.found(clean, words)))
+    taken, guessed = tongue.kin.taken(clean, words)
+    _share(clauses, matcher.marks(clean, taken), merged(scan(clean), tongue.speller.found(clean, words)))
     add_unitless(clean, clauses)
     for clause in clauses:
         told = stated(clean, clause.marks, clause.found)
         clause.found, clause.hedges, clause.ranges = told.found, told.hedges, told.ranges
         clause.marks = done_with(clean, clause.marks, clause.found, clause.end)
-        taken = clause.found
-        marks = [m for m in clause.marks if not any(f.start <= m.start and m.end <= f.end for f in taken)]
+        told_of = clause.found
+        marks = [m for m in clause.marks if not any(f.start <= m.start and m.end <= f.end for f in told_of)]
         marks, found = put_right(clean, only_places(clean, renamed(clean, marks)), clause.found)
         clause.found = summed(clean, marks, found)
         clause.marks = [m for m in marks if m.concept not in ONLY_HERE]
     _connect(clean, clauses)
-    return Sheet(text, clean, lines, clauses, subject_length, [c.start for c in clauses])
+    sheet = Sheet(text, clean, lines, clauses, subject_length, [c.start for c in clauses])
+    sheet.unsure = frozenset(c.start for w in guessed if (c := sheet.clause_at(w.start)) is not None)
+    return sheet
 
 
 def _clauses(clean: str, lines: list[Line]) -> list[Clause]:

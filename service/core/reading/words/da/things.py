@@ -95,7 +95,8 @@ WORDS = {
         "villig|villige|gerne|bør|sagtens"
     ),
     "EASILY": (
-        "uden problem|uden problemer|uden videre|ikke noget problem|uden besvær|uden værktøj|ikke svært|intet problem"
+        "uden problem|uden problemer|uden videre|ikke noget problem|uden besvær|uden værktøj|ikke svært|"
+        "intet problem|ikke i vejen"
     ),
     "SHIFTED": "flyttet",
     "STAY": "forblive|blive|få lov at blive|beholder|være der|sidde der|stå der",

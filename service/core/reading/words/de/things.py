@@ -132,7 +132,7 @@ WORDS = {
     "EASILY": (
         "ohne weiteres|ohne problem|ohne probleme|ohne schwierigkeiten|ohne großen aufwand|ohne aufwand|"
         "ohne mühe|kein problem|keine schwierigkeit|ohne werkzeug|kein großer verlust|problemlos|nicht schwer|"
-        "ohne großes"
+        "ohne großes|nicht im weg|stört nicht|stören nicht"
     ),
     "SHIFTED": "versetzt|umgesetzt|verlegt|verschoben",
     "STAY": "bleiben|verbleiben|dableiben|stehen lassen|dranlassen|drauflassen|da bleiben|dort bleiben",

@@ -162,7 +162,7 @@ WORDS = {
         "without any trouble|without trouble|without any problem|without a problem|without problem|"
         "without problems|no problem|no trouble|not a problem|without fuss|without difficulty|no difficulty|"
         "in no time|not hard|not difficult|no big deal|without damage|without tools|no tears|no great loss|"
-        "without regret|no regrets|without further ado"
+        "without regret|no regrets|without further ado|not in the way|not be in the way"
     ),
     "SHIFTED": "moved|relocated|shifted|repositioned",
     "STAY": "remain|stay on|stay in place|stay there|be left|be left on|carry on|be kept on|be there",

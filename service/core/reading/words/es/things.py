@@ -50,7 +50,8 @@ WORDS = {
         "se mantiene|se conserva|se conservan|queremos que siga|debe seguir ahí|dejarlo|dejarla|dejar donde está|"
         "intocable|innegociable|no negociable|no se mueve|mantenerla|mantenerlo|tiene que estar|no prescindimos|"
         "no podemos prescindir|no puedo prescindir|conservamos|conservo|conserva|imprescindibles|seguirá|"
-        "seguirán|se quedará|se quedarán|quiero que se quede|queremos que se quede|que se quede|que se queden"
+        "seguirán|se quedará|se quedarán|quiero que se quede|queremos que se quede|que se quede|que se queden|"
+        "se quede|se queden"
     ),
     "PORT": "babor|a babor|banda de babor|izquierda|lado de babor|a la izquierda|por babor",
     "STARBOARD": "estribor|a estribor|banda de estribor|derecha|lado de estribor|a la derecha|por estribor",
@@ -99,7 +100,7 @@ WORDS = {
     ),
     "EASILY": (
         "sin problema|sin problemas|sin dificultad|sin ningún problema|no hay problema|ningún problema|sin más|"
-        "sin herramientas"
+        "sin herramientas|no estorba|no estorban|no molesta"
     ),
     "SHIFTED": "trasladado|trasladada|movido|movida",
     "STAY": "quedarse|quedar|permanecer|seguir",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.core.reading.lexis import Numbers, Vocabulary
-from service.core.reading.words.fr import hull, letter, measures, things
+from service.core.reading.words.fr import alike, hull, letter, measures, things
 
 VOCABULARY = Vocabulary(
     language="fr",

@@ -105,7 +105,7 @@ WORDS = {
     ),
     "EASILY": (
         "sans problème|sans difficulté|sans problèmes|sans peine|pas de problème|aucun problème|sans souci|"
-        "sans outil|pas de souci|sans regret|sans dommage"
+        "sans outil|pas de souci|sans regret|sans dommage|ne gêne pas|ne gênent pas"
     ),
     "SHIFTED": "déplacé|déplacée|déplacés|déplacées",
     "STAY": "rester|laisser|demeurer|maintenir en place",

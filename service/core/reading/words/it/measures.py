@@ -50,7 +50,7 @@ WORDS = {
         "sul galleggiamento|bordo libero|sotto il galleggiamento|sotto la linea di galleggiamento|sotto acqua|"
         "sotto l'acqua|sott acqua|in acqua|a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|"
         "tocca l'acqua|a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|"
-        "sul pelo dell'acqua"
+        "sul pelo dell'acqua|aqua|l'aqua|dall'aqua|all'aqua"
     ),
     "AT_WATER": (
         "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"

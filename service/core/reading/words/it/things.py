@@ -101,7 +101,8 @@ WORDS = {
         "dovrà|va|vanno|intendo|pensiamo|penso"
     ),
     "EASILY": (
-        "senza problemi|senza problema|senza difficoltà|nessun problema|senza attrezzi|senza fatica|non è un problema"
+        "senza problemi|senza problema|senza difficoltà|nessun problema|senza attrezzi|senza fatica|"
+        "non è un problema|non dà fastidio|non disturba|non è d'intralcio"
     ),
     "SHIFTED": "spostato|spostata|spostati|spostate",
     "STAY": "restare|rimanere|lasciare|tenere",

@@ -107,7 +107,7 @@ WORDS = {
     ),
     "EASILY": (
         "zonder probleem|zonder problemen|zonder moeite|geen probleem|zonder gereedschap|zonder meer|"
-        "niet moeilijk|geen bezwaar"
+        "niet moeilijk|geen bezwaar|niet in de weg|zit niet in de weg"
     ),
     "SHIFTED": "verplaatst|verzet",
     "STAY": "blijven|houden|meedoen",

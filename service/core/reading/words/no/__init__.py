@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.core.reading.lexis import Numbers, Vocabulary
-from service.core.reading.words.no import hull, letter, measures, things
+from service.core.reading.words.no import alike, hull, letter, measures, things
 
 VOCABULARY = Vocabulary(
     language="no",

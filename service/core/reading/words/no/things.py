@@ -91,7 +91,7 @@ WORDS = {
     ),
     "EASILY": (
         "uten problem|uten problemer|uten videre|ikke noe problem|uten vanskeligheter|uten verktøy|"
-        "ikke vanskelig|uten bryderi"
+        "ikke vanskelig|uten bryderi|ikke i veien"
     ),
     "SHIFTED": "flyttet|flytta",
     "STAY": "forbli|få stå|stå igjen|være igjen|være der|sitte der|stå der",

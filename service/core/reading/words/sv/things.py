@@ -101,7 +101,7 @@ WORDS = {
     ),
     "EASILY": (
         "utan problem|utan vidare|utan större besvär|inga problem|utan svårighet|inte svårt|utan verktyg|"
-        "inget problem|utan bekymmer|utan besvär"
+        "inget problem|utan bekymmer|utan besvär|inte i vägen"
     ),
     "SHIFTED": "flyttad|flyttat|flyttade",
     "STAY": "stanna|kvarstå|finnas kvar|finnas|vara kvar|sitta där|vara där",

@@ -1,0 +1,21 @@
+"""Spanish: frequent words that mean nothing here and are one slip away from one that does."""
+
+ALIKE = (
+    "adelantando afiliada anglo angular anulo artillero atraes bacon balas balcanes balon balones banadas banas "
+    "blandas botando caldo callado calmado calzado centraba centrando centrara cetro clinton colada colado "
+    "colgando colgate conservados conserven construction constructoras construia construira corredora corrio "
+    "crece cuando cubro cuero dejala dejalo dejara desaparecido descontado descontar deshacerse deshacerte "
+    "desmontaje desmontando desplazado editando eliminando empeza escalas estimaba estimando estribo evitado "
+    "fabricando floracion fotografa fotografica gastaria goberno guardaba guardando guardara guardia guarida "
+    "gustara histeria historica inclinando inferir integrando integrara interior invertimos invertira investido "
+    "lanzando llegamos llenamos llevados llevemos madeira magna mancera media mediada mediado medias menso "
+    "mentido metia metio montando movia movio necesitados necesitemos panos pantalon parir pasarla pasarlas "
+    "pegado pegar pensando perdonan peron pescado pescando planchar podia podiamos podra podremos podrida polacas "
+    "pomada pondria possible preferidos prosa quedaban quedaria quedarian quedarme quedaron quedarte quedase "
+    "quedemos queen quejarse quemarse queramos queriamos querida quero querria quitaban quitando quitarles "
+    "quitarnos regla reina retiraban retiramos retirando retrasando retratado retro sacando sacara sacra salia "
+    "seguia seguian seguiria seguirian seguirla segur segura soares solia sumergio suspendio tanto tendemos terra "
+    "tienden tomada traes trasladaba trasladando tribulacion usado utilizado venceremos vencerlo vencidas "
+    "vencidos vencieron vendados venderia venderle venderme venderse venderte vendia vendiera vendo vendra "
+    "vendran vendre venera veneran venid venida venidas venidera venidos venimos vento"
+)
