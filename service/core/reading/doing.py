@@ -24,7 +24,7 @@ OPPOSITE = {"KEEP": "REMOVE", "REMOVE": "KEEP"}
 ABOUT = frozenset({"GEAR", "WATER", "RUDDER", "TRANSOM", "BOAT", "STEP", "BALLAST", "TOP", "BOTTOM"})
 _STOPS = re.compile(r"[.,;:!?()]")
 _CLOSES = re.compile(
-    r"\s*(?:[.,;:!?)]|-\s|\u2013|$|(?:and|und|en|och|og|or|oder|of|eller|if|wenn|falls|als|om|hvis|again|wieder)\b)"
+    r"\s{0,3}(?:[.,;:!?)]|-\s|\u2013|$|(?:and|und|en|och|og|or|oder|of|eller|if|wenn|falls|als|om|hvis|again|wieder)\b)"
 )
 REACH, VERB, FAR, BEHIND, NEXT = 60, 45, 30, 14, 20
 

@@ -114,7 +114,7 @@ def _withdrawn(clean: str, clause: Clause, found: Found) -> bool:
 def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
     for concept in seen.before or seen.after:
         sticks = concept == "DRAFT" and "BOAT" not in seen.left  # one word for both
-        sticks = sticks and (seen.thing == "RUDDER" or (seen.thing == "TRANSOM" and "STICK_OUT" in seen.near))
+        sticks = sticks and seen.thing in ("RUDDER", "TRANSOM") and "STICK_OUT" in seen.near
         if concept in LABELS and not sticks:
             return LABELS[concept], 1.0
     thing = seen.thing
@@ -185,6 +185,8 @@ def _width(seen: View, found: Found) -> Decision:  # noqa: PLR0911 - one return 
     )
     if not wide:
         return None
+    if "LOA" in seen.left and not seen.left & {"TRANSOM", "POST"} and not seen.near & {"TOP", "BOTTOM", "WATER"}:
+        return ("boat.beam_mm", 1.0) if min(plausible("boat.beam_mm", found), default=0.0) >= BEAM_MM else None
     if seen.thing == "POST" and "TOP" not in seen.near:
         return "transom.post_width_mm", 1.0
     if seen.thing in ("TRANSOM", "POST") or "TRANSOM" in seen.topic:
@@ -197,8 +199,7 @@ def _width(seen: View, found: Found) -> Decision:  # noqa: PLR0911 - one return 
         return "transom.width_top_mm", 1.0
     if "WATER" in seen.near:
         return "transom.width_waterline_mm", 1.0
-    beam = min(plausible("boat.beam_mm", found), default=0.0) >= BEAM_MM and "LOA" in seen.left
-    return ("boat.beam_mm", 1.0) if beam else None
+    return None
 
 
 def _height(seen: View, found: Found) -> Decision:  # noqa: C901, PLR0911 - one return for each datum

@@ -37,6 +37,9 @@ SLENDER = frozenset({"exhaust", "staff", "mast"})
 IN_PAIRS = frozenset({"davits"})
 FAR_MM = 6000.0
 RANGE_JOINTS = RANGE_WORDS | {"-", "\u2013"}
+HULL_PARTS = frozenset(
+    {"TRANSOM", "POST", "TOERAIL", "HULL", "THICK", "TOP", "BOTTOM", "BOOTSTRIPE", "COCKPIT", "LOA", "BEAM", "DRAFT"}
+)
 BOAT_MEASURES = frozenset({"RUDDER", "STOCK", "DISPLACEMENT", "LOA", "BEAM", "DRAFT"})
 
 
@@ -94,7 +97,9 @@ def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None) -
     for found in clause.found:
         if found.dimension != "length":
             continue
-        owner = _owner(sheet, clause, Mark("", found.start, found.end), here, carried)
+        owner = _owner(
+            sheet, clause, Mark("", found.start, found.end), here, carried if not HULL_PARTS & clause.concepts else None
+        )
         if owner is not None:
             owner.found.append((clause, found))
     present = [s for _, s in here if s is not None]

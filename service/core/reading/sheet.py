@@ -20,6 +20,7 @@ from service.core.reading.lines import Line, Sender, blanked, lines_of
 from service.core.reading.signature import signed
 from service.core.reading.spoken import Speller, merged
 from service.core.reading.unitless import add_unitless
+from service.core.reading.wrapping import broken
 from service.core.units import Found, scan
 
 _BULLET = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013]|\(?\d{1,2}[.)])[ \t]{1,20}")
@@ -27,9 +28,7 @@ _LABEL = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013][ \t]{1,20})?[^\W\d_][
 _DASHED = re.compile(r"[ \t]{0,20}[^\W\d_a-z][^:\n.!?;]{1,40}[ ][-\u2013][ ]")  # "Rudder - on the keel"
 _ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=[^\W_a-z]|[\"'(\u201c\u2018]|[-*]\s)")
 _LOW_ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=\S)")  # of who types without capitals
-_MEASURE_ENDS = re.compile(
-    r"\d[\d.,/\u00bd\u00bc\u00be]{0,6}[ ]?(?:[a-z]{1,9}|[\u00b0'\"\u2032\u2033]{1,2})?\)?$", re.IGNORECASE
-)
+_WRAPPED = re.compile(r"(?<=[\d/\u00b1-])\n(?=[a-z\u00b0\d])(?<!\d\n(?=\d))")  # "1,08 / m", "+/- / 3 cm"
 _NUMBERED = re.compile(r"[ \t]{0,9}\(?(\d{1,2})[.)][ \t]")
 _INSIDE = re.compile(r"\(([^()\n]{0,200}(?:\n[^()\n]{0,200})?)\)")
 _ABBREVIATED = "ca approx abt no nr st mr mrs dr z.b d.h f.t o.a h.t env inkl incl max min ref tel hr fr dhr stb bb sb bj bwj evtl bzw"
@@ -39,11 +38,6 @@ LONGEST_CLAUSE = 1_000
 SHORT_LINE = 60
 LONG_WORD = 4
 TOPICS = 3
-NARROW = 66
-SPARE = 6
-LISTED = 3
-RAGGED = 1.5
-RUNS_ON = frozenset(",;-&(/")
 COLUMNS = "   "
 
 
@@ -121,7 +115,8 @@ def lay_out(text: str, subject_length: int, tongue: Tongue, sender: Sender) -> S
     lines = lines_of(text, subject_length, sender)
     clean = blanked(text, lines)
     lines = signed(clean, lines, matcher, sender)
-    clauses = _clauses(clean, lines)
+    clauses = _clauses(clean, lines, nouns=matcher.language == "de")
+    clean = _rejoined(clean, clauses)
     words = words_of(clean)
     taken, guessed = tongue.kin.taken(clean, words)
     _share(clauses, matcher.marks(clean, taken), merged(scan(clean), tongue.speller.found(clean, words)))
@@ -141,11 +136,11 @@ def lay_out(text: str, subject_length: int, tongue: Tongue, sender: Sender) -> S
     return sheet
 
 
-def _clauses(clean: str, lines: list[Line]) -> list[Clause]:
+def _clauses(clean: str, lines: list[Line], *, nouns: bool) -> list[Clause]:
     clauses: list[Clause] = []
     paragraph, start, end, depth = 0, -1, -1, 0
     kind = (False, False)
-    broken = _broken(clean, lines)
+    alone = broken(clean, lines, nouns=nouns)
     for line in lines:
         raw = clean[line.start : line.end]
         readable = line.zone in ("own", "quoted", "subject") and raw.strip()
@@ -157,7 +152,7 @@ def _clauses(clean: str, lines: list[Line]) -> list[Clause]:
             or line.zone == "subject"
         )
         fresh = kind[0] and end - start < SHORT_LINE and raw.strip()[:1].isupper()  # a sentence behind a list
-        own = line.start in broken  # a line of its own, though nothing marks it
+        own = line.start in alone  # a line of its own, though nothing marks it
         shaped, fresh = shaped or own, fresh or own
         if start >= 0 and (not readable or shaped or fresh or line.depth != depth):
             clauses += _sentences(clean, (start, end), depth, paragraph, kind)
@@ -171,39 +166,6 @@ def _clauses(clean: str, lines: list[Line]) -> list[Clause]:
     if start >= 0:
         clauses += _sentences(clean, (start, end), depth, paragraph, kind)
     return clauses
-
-
-def _broken(clean: str, lines: list[Line]) -> frozenset[int]:
-    """Return where lines start that stand by themselves: the one before ends with a measure though there was room."""
-    found: set[int] = set()
-    paragraph: list[Line] = []
-    for line in [*lines, None]:
-        if line is not None and line.zone in ("own", "quoted") and clean[line.start : line.end].strip():
-            paragraph.append(line)
-            continue
-        texts = [clean[ln.start : ln.end].strip() for ln in paragraph]
-        width = max(map(len, texts), default=0)
-        low = bool(texts) and texts[0][:1].islower()  # typed without capitals, each thought on its line
-        titled = len(texts) > LISTED and all(t[:1].isupper() and t[-1] not in RUNS_ON for t in texts)
-        spaces = [width - len(a) - len(b.split()[0]) for a, b in pairwise(texts)]
-        ragged = len(spaces) >= LISTED and RAGGED * sum(s > 3 * SPARE for s in spaces) >= len(spaces)
-        if _led(texts) or ragged:
-            found |= {ln.start for ln in paragraph}
-        for above, below, ln in zip(texts, texts[1:], paragraph[1:], strict=False):
-            room = max(width, NARROW if below[:1].isupper() else 0) - len(above) - len(below.split()[0])
-            listed = (low or below[:1].isupper()) and above[-1:] not in RUNS_ON
-            roomy = room > SPARE and (listed or _MEASURE_ENDS.search(above) is not None)
-            if (roomy or titled) and len(texts) >= LISTED:
-                found |= {ln.start, *([paragraph[0].start] if below is texts[1] else [])}
-        paragraph = []
-    return frozenset(found)
-
-
-def _led(texts: list[str]) -> bool:
-    """Say whether a line leads up to a list: it ends with a colon, and each line below is short and has its number."""
-    below = texts[1:]
-    numbers = all(any(c.isdigit() for c in t) and len(t) <= NARROW for t in below)
-    return len(below) >= LISTED - 1 and texts[0].endswith(":") and numbers
 
 
 def _sentences(clean: str, span: tuple[int, int], depth: int, paragraph: int, kind: tuple[bool, bool]) -> list[Clause]:
@@ -235,6 +197,16 @@ def _sentences(clean: str, span: tuple[int, int], depth: int, paragraph: int, ki
             if any(c.isdigit() for c in m[1])
         ]
     return made
+
+
+def _rejoined(clean: str, clauses: list[Clause]) -> str:
+    """Return the text with a blank where a line was wrapped between a number and its unit, every place kept."""
+    spans = [(c.start, c.end) for c in clauses if c.parent is None]
+    parts, at = [], 0
+    for start, end in spans:
+        parts += [clean[at:start], _WRAPPED.sub(" ", clean[start:end])]
+        at = end
+    return "".join([*parts, clean[at:]])
 
 
 def _share(clauses: list[Clause], marks: list[Mark], found: list[Found]) -> None:

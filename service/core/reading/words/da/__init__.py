@@ -21,4 +21,5 @@ VOCABULARY = Vocabulary(
         whole="halvanden=1.5 halvandet=1.5 {one}_og_en_halv=+0.5 trekvart=0.75",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
+    alike=alike.ALIKE,
 )

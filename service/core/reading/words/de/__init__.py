@@ -21,4 +21,5 @@ VOCABULARY = Vocabulary(
         whole="anderthalb=1.5 anderthalbe=1.5 eineinhalb=1.5 {one}einhalb=+0.5 eine_dreiviertel=0.75 dreiviertel=0.75",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
+    alike=alike.ALIKE,
 )

@@ -23,4 +23,5 @@ VOCABULARY = Vocabulary(
         "couple_of=2",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
+    alike=alike.ALIKE,
 )

@@ -22,4 +22,5 @@ VOCABULARY = Vocabulary(
         "veintisiete=27 veintiocho=28 veintinueve=29 tres_cuartos_de=0.75",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
+    alike=alike.ALIKE,
 )

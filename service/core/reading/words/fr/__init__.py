@@ -21,4 +21,5 @@ VOCABULARY = Vocabulary(
         whole="trois_quarts_de=0.75",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
+    alike=alike.ALIKE,
 )

@@ -21,4 +21,5 @@ VOCABULARY = Vocabulary(
         whole="ventuno=21 ventotto=28 trentuno=31 trentotto=38 quarantuno=41 quarantotto=48 tre_quarti_di=0.75",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
+    alike=alike.ALIKE,
 )

@@ -22,4 +22,5 @@ VOCABULARY = Vocabulary(
         "{one}eneenhalf=+0.5 {one}eneenhalve=+0.5 {one}ënhalf=+0.5 driekwart=0.75",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
+    alike=alike.ALIKE,
 )

@@ -21,4 +21,5 @@ VOCABULARY = Vocabulary(
         whole="halvannan=1.5 en_och_en_halv=1.5 ett_och_ett_halvt=1.5 {one}_och_en_halv=+0.5 trekvarts=0.75",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
+    alike=alike.ALIKE,
 )
