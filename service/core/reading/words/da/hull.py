@@ -5,7 +5,10 @@ WORDS = {
         "kanten af spejlet|kanten af agterspejlet|spejlkanten|agterspejl|spejlet|spejl|agterspejlet|hækken|hæk|"
         "hækkens|spejlets|agterspejl*|agterenden|agterende|agterspejlets|hækkens overkant|bunden af spejlet|"
         "hækkens underkant|spejlets hældning|hækkens hældning|spejlets bredde|lodret spejl|lodret hæk|"
-        "negativt agterspejl|negativt spejl|negativ hæk|omvendt spejl"
+        "negativt agterspejl|negativt spejl|negativ hæk|omvendt spejl|hækspejl|hækspejlet|spejlflade|spejlfladen|"
+        "agterskib|agterskibet|hækparti|hækpartiet|agterspejlskant|spejlkant|bagenden|agterspejlkant|"
+        "hækkens overside|spejlets overkant|agterspejlets overkant|agterspejlets underkant|spejlets underkant|"
+        "røven af båden|hækfladen"
     ),
     "POST": (
         "stævnens top|stævntoppen|agterstævn|agterstævnen|stævnen|agterstævn*|stævnens|toppen af stævnen|"

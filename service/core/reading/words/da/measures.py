@@ -2,16 +2,34 @@
 
 WORDS = {
     "LENGTH": "lang over alt|lang",
-    "HEIGHT": "højde|højden|høj|fribord|højt|højde over",
-    "WIDTH": "bredde|bredden|bred|bredt|brede|i bredden|bredde foroven|bredde øverst|spejlets bredde",
-    "THICK": "tykkelse|tyk|tykkelsen|tykt|tykke|godstykkelse|skrogtykkelse|laminattykkelse|pladetykkelse",
+    "HEIGHT": "højde|højden|høj|fribord|højt|højde over|højder|høje|højdemål|i højden|højere|højde på",
+    "WIDTH": (
+        "bredde|bredden|bred|bredt|brede|i bredden|bredde foroven|bredde øverst|spejlets bredde|bredder|"
+        "fra side til side|tværskibs|på tværs|spejlbredde|agterspejlsbredde|breddemål|i bredde"
+    ),
+    "THICK": (
+        "tykkelse|tyk|tykkelsen|tykt|tykke|godstykkelse|skrogtykkelse|laminattykkelse|pladetykkelse|tykkelser|"
+        "vægtykkelse|materialetykkelse|spejltykkelse|pladetykkelsen|godstykkelsen|skrogtykkelsen|tykkere|godset|"
+        "samlet tykkelse"
+    ),
     "DEPTH": "dyb|dybden|dybde|dybt",
-    "LOA": "længde|længden|længde over alt|loa|bådens længde|længde o a|l o a|total længde|skroglængde",
+    "LOA": (
+        "længde|længden|længde over alt|loa|bådens længde|længde o a|l o a|total længde|skroglængde|"
+        "længde overalt|l.o.a|skroglængden|bådlængde|overalt|største længde|længde på båden|totallængde|"
+        "bådlængden"
+    ),
     "LWL": "lvl|vandlinjelængde|længde i vandlinjen|lwl|længde vl",
-    "BEAM": "største bredde|bådens bredde|bredde max|max bredde|maks bredde",
-    "DRAFT": "stikker|dybgang|dybdegang|dybgående|stikker dybt",
+    "BEAM": (
+        "største bredde|bådens bredde|bredde max|max bredde|maks bredde|bredde over alt|total bredde|bådbredde|"
+        "skrogbredde|bredde overalt|bmax|bredeste sted|bådens største bredde|bredde maks"
+    ),
+    "DRAFT": (
+        "stikker|dybgang|dybdegang|dybgående|stikker dybt|dybgang på|dybgående på|dybgangen|stikdybde|går dybt|dybgangs"
+    ),
     "DISPLACEMENT": (
-        "deplacement|deplacementet|vægt|vejer|vægten|deplacerer|bådens vægt|totalvægt|vejet|lastet vægt|kran|tung"
+        "deplacement|deplacementet|vægt|vejer|vægten|deplacerer|bådens vægt|totalvægt|vejet|lastet vægt|kran|"
+        "tung|vejede|egenvægt|tørvægt|tomvægt|kranvægt|sejlklar|vægt på|deplacement på|tonnage|på vægten|"
+        "båden vejer|løftevægt|fuldt udrustet|vejning"
     ),
     "BALLAST": "ballast|kjøl|motor|jolle|kølen|køl|motoren|jollen|anker|besætning|ballastkøl|gummibåd",
     "RAKE": (
@@ -34,17 +52,24 @@ WORDS = {
         "stævnens top|stævntoppen|kanten af spejlet|kanten af agterspejlet|spejlkanten|til dæk|til dækket|"
         "op til dækket|går op til|når op til|overkant|overkanten|øverst|øverste kant|øvre kant|foroven|oppe|"
         "toppen|overkanten af|øverste|top|dækskanten|i toppen|hækkens overkant|toppen af stævnen|"
-        "toppen af agterstævnen|bredde foroven|bredde øverst"
+        "toppen af agterstævnen|bredde foroven|bredde øverst|øverste punkt|højeste punkt|øverste del|overside|"
+        "oversiden|foroven på|øverste ende|kanten foroven|øvre del|dækshøjde|dækskant|topkant|topkanten|højeste|"
+        "oventil|på toppen|øvre ende|øverste rand|overkants|hækkens overside|spejlets overkant|"
+        "agterspejlets overkant"
     ),
     "BOTTOM": (
         "går ned til|underkant|underkanten|nederkant|nederste kant|nedre kant|forneden|nederst|nede|"
-        "bunden af spejlet|underside|hækkens underkant"
+        "bunden af spejlet|underside|hækkens underkant|nederste punkt|laveste punkt|nederste del|undersiden|"
+        "nederste ende|kanten forneden|nedre del|bundkant|bunden|laveste|nedentil|i bunden|foden|nedre ende|"
+        "nederste rand|nederste|underkants|agterspejlets underkant|spejlets underkant"
     ),
     "WATER": (
         "vandlinjen|vandlinien|vandet|vand|vandoverfladen|vandspejlet|vl|kvl|vandlinje|vandets overflade|"
         "vandlinie|havet|fribord|under vandet|under vandlinjen|under vandoverfladen|under vl|under vand|i vandet|"
         "under vandlinien|lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|"
-        "lige ved vandet|på vandlinjen"
+        "lige ved vandet|på vandlinjen|vandlinjens|vandlinjens niveau|vandniveau|vandstand|vandspejl|"
+        "vandoverflade|overfladen|havoverfladen|søen|konstruktionsvandlinje|konstruktionsvandlinjen|dvl|"
+        "flydelinje|flydelinjen|fribordet|vandkanten|vandfladen|vandflade|vandets|vandlinjer"
     ),
     "AT_WATER": (
         "lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|lige ved vandet|på vandlinjen"

@@ -3,30 +3,66 @@
 WORDS = {
     "O_LADDER": (
         "hækstige|badestige|stige|stigen|badelejder|lejder|badestigen|stiger|badetrin stige|badelejderen|"
-        "badetrinsstige|teleskopstige"
+        "badetrinsstige|teleskopstige|badestiger|lejderen|lejdere|badelejdere|badelejderne|hækstigen|"
+        "teleskopstigen|rebstige|nødstige|redningsstige|stigens|badestigens|agterstige|badestigerne"
     ),
-    "O_PLATFORM": "badeplatform|platform|platformen|badeplatformen|platforme|badebro|hækplatform",
-    "O_DAVITS": "davider|davit|daviderne|davids|jolledavider",
+    "O_PLATFORM": (
+        "badeplatform|platform|platformen|badeplatformen|platforme|badebro|hækplatform|badeplatforme|badebroen|"
+        "badebrædt|svømmeplatform|dykkerplatform|hækplatformen|teakrist|badedæk|agterplatform|platformens|"
+        "badeflåde"
+    ),
+    "O_DAVITS": (
+        "davider|davit|daviderne|davids|jolledavider|davitter|davitten|jollekran|hækdavider|agterdavider|"
+        "davidarme|davits|davidder|jollelift"
+    ),
     "O_OUTBOARD": (
         "påhængsmotor|påhængsmotorbeslag|påhængsmotoren|påhænger|påhængeren|motorbeslag|udenbordsmotor|"
-        "påhængsmotor på beslag|motorbeslaget|påhængsmotorens beslag"
+        "påhængsmotor på beslag|motorbeslaget|påhængsmotorens beslag|påhængsmotorbeslaget|motorkonsol|"
+        "el påhængsmotor|påhængsmotorer|påhængsmotorholder|motorholder|motorbuk|udenbordsmotoren|hækmotor"
     ),
-    "O_EXHAUST": "udstødning|udstødningen|udstødningsrør|udstødningsudløb",
+    "O_EXHAUST": (
+        "udstødning|udstødningen|udstødningsrør|udstødningsudløb|udstødningsrøret|udstødningshul|"
+        "udstødningsgennemføring|udstødningsudløbet|udstødningens|udblæsning|udstødningsåbning|udstødninger"
+    ),
     "O_RAIL": (
         "hækstol|hækstolen|hækpulpit|agterpulpit|pushpit|hækpulpiten|pulpit|hækgelænder|rækværk|søgelænder|"
-        "hækrækværk|agterrækværk"
+        "hækrækværk|agterrækværk|agterpulpiten|hækstole|agterstol|agterrækværket|hækrækværket|søgelænderet|"
+        "gelænder|gelænderet|pulpiten|hækgelænderet|delt hækstol|delt pushpit|agterrælingen|ræling|rælingen|"
+        "hækpulpitter|pushpitten"
     ),
     "O_STAY": (
-        "hækstag|agterstag|agterstaget|hækstaget|agterstagene|delt agterstag|dobbelt agterstag|hækstagene|bagstag"
+        "hækstag|agterstag|agterstaget|hækstaget|agterstagene|delt agterstag|dobbelt agterstag|hækstagene|"
+        "bagstag|hækstagstrammer|hækstagsstrammer|delt hækstag|dobbelt hækstag|to hækstag|barduner|bagstaget|"
+        "hanefod|agterstagsbeslag|hækstagsbeslag|hækstagets|todelt hækstag|hækstagsrøstjern"
     ),
-    "O_BOOM": "mesanbom|mesanbommen|storbom|bommen|bomnok|storbommen|bom",
-    "O_ARCH": "targabøyle|bøyle|targabøjle|targabøjlen|targa|bøjle|bøjlen|hækbøjle|radarbøjle|portal",
-    "O_PANELS": "solcellepanel|solcellepaneler|solpanel|solceller|solpaneler|solcelle*|paneler",
-    "O_MAST": "radarmast|vindgenerator|vindmølle|radarmasten|antennemast|vindgeneratoren|radarstolpe",
-    "O_STAFF": "flaggstang|flagstang|flagspil|flagstangen|flagspillet",
-    "O_PASSERELLE": "landgang|landgangen|gangbro|passerelle",
-    "O_BOOMKIN": "papegøjestok|driverbom",
-    "O_LOCKER": "gaskasse|redningsflåde|gasboks",
+    "O_BOOM": (
+        "mesanbom|mesanbommen|storbom|bommen|bomnok|storbommen|bom|bomende|bomenden|bomnokken|storsejlsbom|"
+        "mesanbommens|bommens"
+    ),
+    "O_ARCH": (
+        "targabøyle|bøyle|targabøjle|targabøjlen|targa|bøjle|bøjlen|hækbøjle|radarbøjle|portal|targabue|"
+        "targabuen|bue|buen|hækbue|hækbuen|radarbue|solcellebøjle|galge|hækgalge|hækportal|portalen|"
+        "rustfri bøjle|bøjler|targabøjlens|agterbøjle|antennebøjle|rustfri bue|agterportal"
+    ),
+    "O_PANELS": (
+        "solcellepanel|solcellepaneler|solpanel|solceller|solpaneler|solcelle*|paneler|solcellepanelet|"
+        "solpanelerne|solpanelet|solcellerne|solcellepanelerne|solcelleanlæg|solcelle"
+    ),
+    "O_MAST": (
+        "radarmast|vindgenerator|vindmølle|radarmasten|antennemast|vindgeneratoren|radarstolpe|vindmøllen|"
+        "vindgeneratormast|radarstolpen|vindturbine|antennestang|radarstang|vindmøller|antennemasten|"
+        "vindgeneratorens"
+    ),
+    "O_STAFF": (
+        "flaggstang|flagstang|flagspil|flagstangen|flagspillet|flagstænger|flagspilsholder|flagstangsholder|"
+        "flagstok|flagstangens|flagspillets|agterflag"
+    ),
+    "O_PASSERELLE": (
+        "landgang|landgangen|gangbro|passerelle|landgangsbro|landgange|gangbroen|landgangsplanke|gangway|"
+        "landgangens|passarelle|gangplanke"
+    ),
+    "O_BOOMKIN": "papegøjestok|driverbom|agterspryd|hækspryd|bovspryd agter|mesanspryd|agterbom",
+    "O_LOCKER": "gaskasse|redningsflåde|gasboks|redningsflåden|gaskassen|gasskab|redningsflådeholder",
     "FOLD": (
         "klappes op|foldbar|kan klappes|sammenklappelig|slås op|klappe op|kan klappes op|klappes ned|vippes op|"
         "kan vippes|nedklappelig|opklappelig|til at klappe op|som klappes op|kan foldes|klapbar|foldes op|"

@@ -8,7 +8,10 @@ WORDS = {
         "oberkante des spiegels|oberkante vom spiegel|spiegel oben|unterkante des spiegels|"
         "unterkante vom spiegel|spiegel unten|fuß des spiegels|neigung des spiegels|spiegel neigung|"
         "spiegelbreite oben|negativer spiegel|negatives heck|negativem spiegel|negativen spiegel|"
-        "nach vorn gekipptes heck"
+        "nach vorn gekipptes heck|spiegelfläche|heckfläche|heckabschluss|heckspiegelkante|hinterteil|bootsheck|"
+        "schiffsheck|yachtspiegel|heckschott|achterspiegel|spiegelrand|spiegelkopf|heckkante|heckoberkante|"
+        "heckunterkante|oberkante heck|unterkante heck|oberkante des hecks|unterkante des hecks|"
+        "heckspiegeloberkante|heckspiegelunterkante|heckwand|spiegelwand|spiegelheckkante|arsch vom boot"
     ),
     "POST": (
         "kopf des stevens|kopf des achterstevens|stevenoberkante|achtersteven|steven|achterstevens|stevens|"

@@ -2,20 +2,41 @@
 
 WORDS = {
     "LENGTH": "lang",
-    "HEIGHT": "höhe|hoch|freibord|hohen|freibordhöhe",
-    "WIDTH": "spiegelbreite|breite|breit|breiter|breite oben|spiegelbreite oben|breit oben",
+    "HEIGHT": (
+        "höhe|hoch|freibord|hohen|freibordhöhe|höher|hohes|hoher|höhen|höhenmaß|in der höhe|höhe über|hochgezogen"
+    ),
+    "WIDTH": (
+        "spiegelbreite|breite|breit|breiter|breite oben|spiegelbreite oben|breit oben|breiten|breites|querab|"
+        "von seite zu seite|breite des spiegels|heckbreite|in der breite|breitenmaß|quer gemessen|"
+        "von ecke zu ecke|querschiffs"
+    ),
     "THICK": (
         "spiegeldicke|spiegelstärke|dick|dicke|stärke|materialstärke|wandstärke|wanddicke|laminatstärke|"
-        "laminatdicke|plattendicke|plattenstärke|blechstärke|starkes|stark|dickes|dicken|dicker"
+        "laminatdicke|plattendicke|plattenstärke|blechstärke|starkes|stark|dickes|dicken|dicker|starker|starke|"
+        "wandstärken|spiegelwandstärke|rumpfdicke|materialdicke|heckstärke|bordwandstärke|blechdicke|"
+        "schalenstärke|stärken|dickem"
     ),
     "DEPTH": "tiefe|tief",
-    "LOA": "lüa|länge über alles|rumpflänge|bootslänge|gesamtlänge|l ü a|länge ü a|länge",
+    "LOA": (
+        "lüa|länge über alles|rumpflänge|bootslänge|gesamtlänge|l ü a|länge ü a|länge|gesamte länge|ü.a|"
+        "länge über alles von|schiffslänge|über alles|l.ü.a|länge des bootes|länge gesamt|yachtlänge|decklänge|"
+        "loa|bootslänge über alles"
+    ),
     "LWL": "lwl|länge wasserlinie|wasserlinienlänge|l wl|länge in der wasserlinie|lwl länge",
-    "BEAM": "größte breite|bootsbreite|büa|breite über alles|b ü a|max breite|maximale breite|breite ü a|bmax",
-    "DRAFT": "tg|tiefg|tiefgang|tiefgang von|tiefgangs|geht",
+    "BEAM": (
+        "größte breite|bootsbreite|büa|breite über alles|b ü a|max breite|maximale breite|breite ü a|bmax|"
+        "größter breite|rumpfbreite|schiffsbreite|b.ü.a|breiteste stelle|breitester|breite max|gesamtbreite|"
+        "an der breitesten stelle|größten breite|bootsbreite von|breite ü.a"
+    ),
+    "DRAFT": (
+        "tg|tiefg|tiefgang|tiefgang von|tiefgangs|geht|tiefgänge|tiefgang max|kieltiefe|geht tief|hat tiefgang|"
+        "tiefgang mit"
+    ),
     "DISPLACEMENT": (
         "verdrängung|gewicht|wiegt|deplacement|verdrängt|wiegen|schwer|schweres|segelfertig|gesamtgewicht|"
-        "bootsgewicht|eigengewicht|verdraengung|wasserverdrängung|kran|gewogen"
+        "bootsgewicht|eigengewicht|verdraengung|wasserverdrängung|kran|gewogen|bringt es auf|leergewicht|"
+        "kranwaage|segelgewicht|verdrängt rund|fahrtengewicht|reisegewicht|einsatzgewicht|bootsgewicht von|"
+        "gesamtgewichts|auf der waage|kranzettel|segelklar|deplacements|kranwaage zeigte|tonnage|rennfertig|wog"
     ),
     "BALLAST": "ballast|motor|beiboot|kiel|ballastanteil|bleikiel|dingi|dinghy|maschine|beiboots|tanks|anker|crew",
     "RAKE": (
@@ -44,19 +65,30 @@ WORDS = {
         "bis zum deck|bis deck|bis an deck|reicht bis|geht bis|geht hoch bis|stevenoberkante|spiegeloberkante|"
         "oberkante|oben|obere kante|oberkante spiegel|oberer rand|oberen rand|oberkanten|obere ende|oberen kante|"
         "oberste kante|oberen ende|oberkante des spiegels|oberkante vom spiegel|deckskante|am kopf|oberrand|"
-        "spiegel oben|obersten|breite oben|spiegelbreite oben|breit oben"
+        "spiegel oben|obersten|breite oben|spiegelbreite oben|breit oben|oberste stelle|höchster punkt|"
+        "höchste stelle|obere abschluss|oberer abschluss|oberes ende|am oberen rand|ganz oben|spiegelkopf|"
+        "deckskante achtern|deckshöhe|obersten punkt|obere spiegelkante|oberen spiegelkante|oberer|obere|"
+        "oberem rand|oberseite|heckoberkante|heckspiegeloberkante|oberkante heck|oberkante des hecks|"
+        "deck achtern|deckshaus|spiegelrand|oberster rand|höchsten punkt|am höchsten punkt|heckspiegelkante|"
+        "achterstevenkopf"
     ),
     "BOTTOM": (
         "reicht hinunter bis|reicht herunter bis|geht hinunter bis|spiegelunterkante|unterkante|unten|"
         "untere kante|unterer rand|unteren rand|untere ende|unteren kante|unterste kante|unterkante des spiegels|"
-        "unterkante vom spiegel|unterrand|spiegel unten|fuß des spiegels|unteren ende"
+        "unterkante vom spiegel|unterrand|spiegel unten|fuß des spiegels|unteren ende|unterste stelle|"
+        "tiefster punkt|tiefste stelle|unteres ende|am fuß|spiegelfuß|untere spiegelkante|unteren spiegelkante|"
+        "unterseite|unterer|untere|unterste|ganz unten|unterster punkt|tiefsten punkt|heckunterkante|"
+        "heckspiegelunterkante|unterkante heck|unterkante des hecks|unterster rand"
     ),
     "WATER": (
         "wasserlinie|wasser|wasserspiegel|cwl|kwl|konstruktionswasserlinie|schwimmwasserlinie|wassers|"
         "wasseroberfläche|dem wasser|des wassers|wl|wasserlinie aus|freibord|freibordhöhe|unter wasser|"
         "unter der wasserlinie|unterhalb der wasserlinie|im wasser|unter cwl|unterm wasser|"
         "auf höhe der wasserlinie|genau auf der wasserlinie|in der wasserlinie|auf der wasserlinie|"
-        "an der wasserlinie|berührt das wasser|in höhe der wasserlinie"
+        "an der wasserlinie|berührt das wasser|in höhe der wasserlinie|schwimmlinie|wasserniveau|"
+        "konstruktionslinie|wasserhöhe|seespiegel|meeresspiegel|wasserstand|schwimmebene|über wl|überm wasser|"
+        "wasserlinien|wasserkante|dwl|schwimmlage|ruhewasserlinie|am wasser|der wasserlinie|wassernähe|ab wasser|"
+        "vom wasser|bis zum wasser|freibord achtern"
     ),
     "AT_WATER": (
         "auf höhe der wasserlinie|genau auf der wasserlinie|in der wasserlinie|auf der wasserlinie|"

@@ -2,34 +2,78 @@
 
 WORDS = {
     "O_LADDER": (
-        "badeleiter|leiter|heckleiter|leitern|badeleitern|klappleiter|steigleiter|einstiegsleiter|schwimmleiter"
+        "badeleiter|leiter|heckleiter|leitern|badeleitern|klappleiter|steigleiter|einstiegsleiter|schwimmleiter|"
+        "taucherleiter|klappleitern|strickleiter|teleskopleiter|teleskopbadeleiter|edelstahlleiter|notleiter|"
+        "rettungsleiter|bordleiter|einhängeleiter|steckleiter|leiterchen|badeleiterchen"
     ),
-    "O_PLATFORM": "badeplattform|plattform|badeplattformen|plattformen|heckplattform|teakplattform|badesteg",
-    "O_DAVITS": "davits|davit|heckdavits|dingidavits|davitanlage|beibootdavits",
+    "O_PLATFORM": (
+        "badeplattform|plattform|badeplattformen|plattformen|heckplattform|teakplattform|badesteg|badebrett|"
+        "heckplattformen|schwimmplattform|badebretter|teakrost|anbauplattform|badedeck|heckterrasse|badegräting|"
+        "gräting|teakgräting|tauchplattform|badeplattform am heck|klappplattform|einstiegsplattform|"
+        "plattformen am heck"
+    ),
+    "O_DAVITS": (
+        "davits|davit|heckdavits|dingidavits|davitanlage|beibootdavits|bootsdavits|dinghydavits|heckkran|"
+        "beibootkran|dingikran|beibootkräne|davitarme|dingiheber|bootskran|bootskräne|davitpaar"
+    ),
     "O_OUTBOARD": (
         "außenborder|außenbordmotor|außenborderhalterung|außenborderhalter|motorhalterung|außenborders|"
-        "ab halterung|flautenschieber|außenbord motor"
+        "ab halterung|flautenschieber|außenbord motor|hilfsmotorhalterung|e außenborder|elektroaußenborder|quirl|"
+        "außenbordmotoren|motorhalter|motorbock|motorbrett|ab motor|außenbordermotor|außenborderbock|"
+        "motorkonsole|außenborderkonsole|elektromotor am heck|außenbordmotorhalterung"
     ),
-    "O_EXHAUST": "auspuff|abgasauslass|auspuffauslass|abgasaustritt|auspuffs|auspuffaustritt",
-    "O_RAIL": "heckkorb|heckreling|heckkorbs|heckkörbe|relingkorb|geteilter heckkorb|pushpit",
+    "O_EXHAUST": (
+        "auspuff|abgasauslass|auspuffauslass|abgasaustritt|auspuffs|auspuffaustritt|abgasrohr|abgasaustritte|"
+        "auspuffrohr|auspuffstutzen|abgasstutzen|auspufföffnung|motorauspuff|auspuffdurchführung|abgasdurchlass|"
+        "auspuffloch|heckauspuff|abgas"
+    ),
+    "O_RAIL": (
+        "heckkorb|heckreling|heckkorbs|heckkörbe|relingkorb|geteilter heckkorb|pushpit|heckkorbreling|pushpits|"
+        "korb achtern|heckgeländer|seereling|reling achtern|relingszug|achterreling|heckkanzel|korb am heck|"
+        "heckkorbhälften|relingkörbe|heckrelingskorb|reling am heck|geteilte heckkörbe|geteilte heckreling"
+    ),
     "O_STAY": (
         "achterstag|achterstage|achterstagen|achterstags|hahnepot|doppeltes achterstag|geteiltes achterstag|"
-        "backstagen|achterstagspanner"
+        "backstagen|achterstagspanner|hahnepotstag|geteiltes stag|backstag|zwei achterstage|doppelachterstag|"
+        "achterstagpütting|achterstagtalje|y stag|achterstagplatte|achterstagbeschlag|achterstagpüttings|"
+        "stag achtern"
     ),
-    "O_BOOM": "besanbaum|großbaum|baumnock|besanbaums|baum",
+    "O_BOOM": (
+        "besanbaum|großbaum|baumnock|besanbaums|baum|besanbaumnock|großbaumnock|baumende|besanbaumes|großbaums|"
+        "großbaumende"
+    ),
     "O_ARCH": (
         "geräteträger|heckbügel|targabügel|geräteträgers|targa|heckbogen|bügel|radarbügel|edelstahlbügel|"
-        "geräteträger am heck|gerätebügel|heckträger"
+        "geräteträger am heck|gerätebügel|heckträger|solarbügel|edelstahlträger|geräteträger aus edelstahl|"
+        "überrollbügel|targabügels|solarträger|geräteportal|heckbügels|portal|antennenbügel|heckgalgen|galgen|"
+        "solarpaneelträger|radarbügels|heckgerüst|bügel am heck|targarahmen"
     ),
     "O_PANELS": (
         "solarpanel|solarpanele|solarpaneele|solarmodule|solarzellen|solar|solarpaneel|solarmodul|solaranlage|"
-        "photovoltaik|pv module"
+        "photovoltaik|pv module|solarplatten|solarpanels|solarpaneelen|pv paneele|pv anlage|solarflächen|"
+        "sonnenkollektoren|solarmodulen|paneele|panele|panels|solarpaneele am heck|photovoltaikmodule"
     ),
-    "O_MAST": "radarmast|windgenerator|windrad|windgeneratormast|radarträger|antennenmast|gerätemast|windgenerators",
-    "O_STAFF": "flaggenstock|flaggenmast|flaggstock",
-    "O_PASSERELLE": "gangway|passerelle|gangways|laufplanke|stelling",
-    "O_BOOMKIN": "heckausleger|bugspriet achtern|papageienstock|ausleger",
-    "O_LOCKER": "gaskasten|heckbackskiste|rettungsinsel",
+    "O_MAST": (
+        "radarmast|windgenerator|windrad|windgeneratormast|radarträger|antennenmast|gerätemast|windgenerators|"
+        "windgeneratoren|windladegerät|radarstange|radarpfosten|antennenträger|windrades|windturbine|"
+        "geräteträgermast|radargalgen|radarmasten|stange mit radar|antennenstange|wind generator"
+    ),
+    "O_STAFF": (
+        "flaggenstock|flaggenmast|flaggstock|flaggenstöcke|flaggenstockhalter|flaggstöcke|flaggenhalter|"
+        "flaggenstocks|flaggenstange|flagge am heck|heckflagge"
+    ),
+    "O_PASSERELLE": (
+        "gangway|passerelle|gangways|laufplanke|stelling|gangplanke|heckgangway|passerella|einstiegssteg|"
+        "landgang|landgangsteg|laufsteg|gangwayhalterung|einsteigplanke"
+    ),
+    "O_BOOMKIN": (
+        "heckausleger|bugspriet achtern|papageienstock|ausleger|besanausleger|heckbugspriet|treiberbaum|"
+        "heckspriet|ausleger achtern|papageistock"
+    ),
+    "O_LOCKER": (
+        "gaskasten|heckbackskiste|rettungsinsel|rettungsinselhalterung|gasflaschenkasten|gasflasche am heck|"
+        "rettungsinseln|gasbackskiste|heckkasten|inselhalterung|heckkiste|heckschapp"
+    ),
     "FOLD": (
         "zum klappen|zum hochklappen|zum wegklappen|zum umklappen|zum einklappen|klappen wir|geklappt wird|"
         "wegklappbare|klappbar|klappbare|klappbaren|klappt|hochklappbar|abklappbar|klappbarer|klappbares|"

@@ -6,7 +6,9 @@ WORDS = {
         "transom board|mirror|transoms|stern board|top of the transom|transom top|foot of the transom|"
         "bottom of the transom|transom angle|rake of the transom|transom rake|transom slope|"
         "inclination of transom|transom thickness|reverse transom|sugar scoop stern|negative transom|"
-        "reverse sheer stern|inverted transom"
+        "reverse sheer stern|inverted transom|stern face|aft face|transom edge|transom height|"
+        "height of the transom|transom width|transom lip|stern panel|back of the boat|tail of the boat|"
+        "rear of the boat|transom plate|flat of the stern|face of the transom|arse end|her backside"
     ),
     "POST": (
         "top of the sternpost|head of the sternpost|sternpost top|top of the post|sternpost head|sternpost|"

@@ -2,28 +2,42 @@
 
 WORDS = {
     "LENGTH": "overall|long overall|long|in length",
-    "HEIGHT": "height|high|freeboard|height above|tall|up from",
+    "HEIGHT": (
+        "height|high|freeboard|height above|tall|up from|heights|in height|elevation|transom height|"
+        "height of the transom"
+    ),
     "WIDTH": (
         "width|wide|across|breadth|breadth of|broad|in width|of width|width over|across the top|wide at the top|"
-        "width up"
+        "width up|breadthwise|athwartships|athwart|widths|side to side|from side to side|across the beam|"
+        "transverse|breadths|from corner to corner|corner to corner|transom width"
     ),
     "THICK": (
         "thick of|thick|thickness|thickness of|skin thickness|laminate thickness|transom thickness|plating|"
-        "plate thickness|plate"
+        "plate thickness|plate|thicknesses|in thickness|thicker|gauge|plating thickness|lay-up thickness|"
+        "wall thickness|shell thickness|hull thickness|transom plate"
     ),
     "DEPTH": "depth|deep|fore and aft|front to back",
     "LOA": (
         "length all|all length|whole length|full length|length|loa|length overall|length over all|overall length|"
         "length of the boat|boat length|length is|l o a|length o a|hull length|length over deck|length of hull|"
-        "total length"
+        "total length|stem to stern|from stem to stern|bow to stern|in overall length|l.o.a|lod|length on deck|"
+        "overall"
     ),
     "LWL": "lwl|length waterline|waterline length|length at the waterline|length on the waterline",
-    "BEAM": "beam|max beam|beam max|boat is wide|breadth overall|maximum beam|maximum breadth|beam overall|b max|boa",
-    "DRAFT": "draft|draught|draws|drawing|draws about|depth of keel|drawing about",
+    "BEAM": (
+        "beam|max beam|beam max|boat is wide|breadth overall|maximum beam|maximum breadth|beam overall|b max|boa|"
+        "breadth max|max breadth|widest|widest point|at her widest|max. beam|boat's beam|beamy|beam of"
+    ),
+    "DRAFT": (
+        "draft|draught|draws|drawing|draws about|depth of keel|drawing about|draughts|deep draught|draft of|"
+        "draught of|keel depth|depth to keel"
+    ),
     "DISPLACEMENT": (
         "displacement|displaces|displ|weighs|weigh|weight|all up weight|heavy|travel lift|displacing|"
         "displacement is|tonnage|weighing|all in weight|weight in cruising trim|weight loaded|"
-        "the weight of the boat|weigh in|crane|hoist|scales"
+        "the weight of the boat|weigh in|crane|hoist|scales|displacements|weighs in at|tips the scales|all-up|"
+        "laden weight|sailing weight|lift weight|cruising weight|cruising trim|loaded displacement|"
+        "light displacement|her weight|total weight|dry weight|gross weight|weighed"
     ),
     "BALLAST": (
         "ballast|keel weight|engine|dinghy|tender|crew|anchor|lead|keel weighs|outboard motor weighs|iron keel|"
@@ -59,12 +73,17 @@ WORDS = {
         "edge of the sole|edge of the cockpit sole|top|top edge|upper edge|deck edge|upper side|up side|"
         "high part|upper part|upper end|uppermost edge|upper edge of|the high|topmost edge|top of the transom|"
         "transom top|at the high|up at the top|deck level|the up side|top side|high side|up part|upper border|"
-        "top border|width up|across the top|wide at the top"
+        "top border|width up|across the top|wide at the top|topmost|highest point|highest part|crown|rim|"
+        "upper rim|upper lip|top lip|deck line|deck edge at the stern|uppermost|its top|very top|top rim|"
+        "topside edge|sheer|sheerline|sheer line|at its highest|from the top|at the top|transom lip|"
+        "reverse sheer stern|stern post head|rudder post head"
     ),
     "BOTTOM": (
         "goes down to|comes down to|reaches down to|low side|low edge|under edge|below side|bottom|bottom edge|"
         "lower edge|foot of the transom|bottom of the transom|lower side|down side|low part|lower part|lower end|"
-        "underside|lowest part|lowest edge|lowest point|below edge|lower border|down part"
+        "underside|lowest part|lowest edge|lowest point|below edge|lower border|down part|lowest|its bottom|"
+        "very bottom|bottom lip|foot|heel of the transom|bottom corner|lower lip|lower rim|tuck|knuckle|"
+        "at its lowest|at the bottom|bottom side|the foot"
     ),
     "WATER": (
         "clear|under the water|water|waterline|water line|wl|dwl|lwl line|waterlines|load waterline|lwl mark|sea|"
@@ -72,7 +91,9 @@ WORDS = {
         "line of flotation|freeboard|under water|below the water|below water|beneath the water|"
         "under the waterline|below the waterline|below waterline|in the water|at the water|level with the water|"
         "at water level|at the waterline|on the waterline|right at the water|right on the water|"
-        "flush with the water|touching the water|meets the water|in line with the water"
+        "flush with the water|touching the water|meets the water|in line with the water|the surface|wet line|"
+        "float plane|water's level|sea surface|dead level of the water|lwl|design waterline|designed waterline|"
+        "painted waterline|actual waterline|static waterline|waterplane|the wet|water's edge|afloat|water surface"
     ),
     "AT_WATER": (
         "at the water|level with the water|at water level|at the waterline|on the waterline|right at the water|"

@@ -4,45 +4,66 @@ WORDS = {
     "O_LADDER": (
         "ladder|boarding ladder|swim ladder|bathing ladder|stern ladder|swimming ladder|ladders|"
         "stern boarding ladder|transom ladder|telescopic ladder|bathing steps ladder|ladder for swimming|"
-        "steps to the water"
+        "steps to the water|rope ladder|emergency ladder|folding ladder|swimmer's ladder|step ladder|"
+        "hinged ladder|dive ladder|climbing ladder|stainless ladder|fold down ladder"
     ),
     "O_PLATFORM": (
         "duckboard|duck board|duckboards|bathing board|swim grid|swimgrid|platform|bathing platform|"
         "swim platform|swimming platform|platform for bath|platforms|swimming deck|bathing deck|teak platform|"
-        "swimplatform|diving platform"
+        "swimplatform|diving platform|swim board|diving board|bathing platform extension|bathing boards|"
+        "dive platform|swim deck|stern platform|transom platform|aft platform|teak grating|boarding platform|"
+        "swimming board|bolt on platform|scoop extension|stern deck extension"
     ),
-    "O_DAVITS": "davits|davit|dinghy davits|dingy davits|dinghy crane|pair of davits",
+    "O_DAVITS": (
+        "davits|davit|dinghy davits|dingy davits|dinghy crane|pair of davits|dinghy hoist|dinghy hoists|"
+        "tender davits|stern davits|davit arms|dinghy lift|snap davits|dinghy crane arms|dinghy cranes"
+    ),
     "O_OUTBOARD": (
         "support for the motor|motor support|support of motor|engine bracket|motor mount|"
         "support for the outboard|outboard|outboard bracket|outboard motor|outboard engine|outboard on a bracket|"
         "outboard well|outboard motor bracket|outboard mount|outboards|auxiliary outboard|hp outboard|"
-        "motor bracket"
+        "motor bracket|outboard pad|auxiliary engine on a bracket|engine on the transom|motor on the transom|"
+        "outboard hung|outboard board|lifting bracket|trolling motor|electric outboard|small outboard"
     ),
-    "O_EXHAUST": "exhaust|exhaust outlet|exhaust pipe|exhaust skin fitting|wet exhaust|exhausts|engine exhaust",
+    "O_EXHAUST": (
+        "exhaust|exhaust outlet|exhaust pipe|exhaust skin fitting|wet exhaust|exhausts|engine exhaust|"
+        "exhaust port|exhaust through|exhaust exit|exhaust flange|exhaust hole|exhaust fitting"
+    ),
     "O_RAIL": (
         "taffrails|pushpit|pushpits|stern rail|stern pulpit|aft rail|pushpit rail|stern rails|taff rail|"
-        "pulpit aft|aft pulpit|stern pulpits|stern railing"
+        "pulpit aft|aft pulpit|stern pulpits|stern railing|push pit|stern pushpit|rail round the stern|sternrail|"
+        "seat pushpit|pushpit seats|split pushpit|two part pushpit"
     ),
     "O_STAY": (
         "backstay|backstays|split backstay|twin backstays|back stay|back stays|running backstays|twin backstay|"
-        "split back stay|backstay chainplate"
+        "split back stay|backstay chainplate|runners|bridle|backstay bridle|backstay plate|backstay adjuster|"
+        "twin stays|after stay|aft stay|backstay tensioner"
     ),
-    "O_BOOM": "mizzen boom|boom end|main boom|boom|mainsail boom|end of the boom|boom overhang",
-    "O_BOOMKIN": "boomkin|bumpkin|boomkins|bumkin",
+    "O_BOOM": "mizzen boom|boom end|main boom|boom|mainsail boom|end of the boom|boom overhang|boom overhangs",
+    "O_BOOMKIN": "boomkin|bumpkin|boomkins|bumkin|stern sprit|boumkin|bumpkins|stern bowsprit",
     "O_ARCH": (
         "arch|gantry|radar arch|targa|stern arch|stainless arch|goal post|goalpost|solar arch|davit arch|arches|"
-        "stern gantry|portico|portico for solar panels"
+        "stern gantry|portico|portico for solar panels|goalposts|aft arch|frame over the stern|rear arch|"
+        "equipment arch|bimini frame|solar gantry|gantries|stainless gantry|targa bar|roll bar|rollbar"
     ),
-    "O_PANELS": "solar panels|solar panel|solar|panels|solar array|pv panels|pv panel",
+    "O_PANELS": "solar panels|solar panel|solar|panels|solar array|pv panels|pv panel|solars|photovoltaic panels",
     "O_MAST": (
         "radar pole|radar mast|wind generator|antenna mast|aerial pole|radar post|wind turbine|wind genny|"
-        "aerogen|windgen|radar on a pole|aerial mast|antenna pole"
+        "aerogen|windgen|radar on a pole|aerial mast|antenna pole|wind charger|wind gen|wind generator pole|"
+        "pole for the radar|gps pole|mast for the wind generator|generator pole"
     ),
-    "O_STAFF": "ensign staff|flagstaff|flag pole|flagpole|flag staff|ensign pole",
-    "O_PASSERELLE": "passerella|passerelle|gangway|boarding plank|gangplank|pasarelle|passarelle|passerelles",
+    "O_STAFF": (
+        "ensign staff|flagstaff|flag pole|flagpole|flag staff|ensign pole|jackstaff|flagstaffs|ensign socket|"
+        "flag socket"
+    ),
+    "O_PASSERELLE": (
+        "passerella|passerelle|gangway|boarding plank|gangplank|pasarelle|passarelle|passerelles|gang plank|"
+        "boarding gangway|gangways|gang way|passarella|gangplanks|stern gangway|boarding ramp"
+    ),
     "O_LOCKER": (
         "stern locker|lazarette box|gas locker|gas bottle locker|liferaft locker|stern lockers|liferaft cradle|"
-        "life raft on the stern"
+        "life raft on the stern|liferaft|life raft|gas box|gas bottle box|stern box|liferaft on the stern|"
+        "liferaft bracket|raft cradle|gas bottle holder|aft locker on the transom|transom locker"
     ),
     "FOLD": (
         "folding|folds|foldable|folds up|hinged|hinges|fold|fold down|going down on hinges|drops down|"

@@ -4,7 +4,10 @@ WORDS = {
     "TRANSOM": (
         "borde del espejo|canto del espejo|espejo|espejo de popa|popa|del espejo|espejos|el espejo|de popa|"
         "espejo popa|borde superior del espejo|pie del espejo|inclinación del espejo|anchura del espejo|"
-        "ancho del espejo|espejo invertido|popa invertida|espejo negativo|popa lanzada negativa"
+        "ancho del espejo|espejo invertido|popa invertida|espejo negativo|popa lanzada negativa|"
+        "espejo de la popa|espejo popero|tabla de popa|trasera|culo del barco|plano de popa|cara de popa|"
+        "espejo trasero|popa del barco|coronamiento|parte alta del espejo|parte baja del espejo|"
+        "canto superior del espejo|canto inferior del espejo|borde inferior del espejo|espejito"
     ),
     "POST": "codaste|el codaste|roda de popa|cabeza del codaste",
     "HULL": "tablazón|chapa|plancha|casco|laminado|forro|del casco",

@@ -2,17 +2,33 @@
 
 WORDS = {
     "LENGTH": "de eslora total|de largo|largo|de eslora",
-    "HEIGHT": "altura|alto|alto de|de alto|altura de|francobordo|de altura",
-    "WIDTH": "anchura|ancho|ancho de|de ancho|anchura de|de anchura|ancha|anchura del espejo|ancho del espejo",
-    "THICK": "espesor|grosor|grueso|de espesor|de grosor|grueso de|de grueso|espesores",
+    "HEIGHT": "altura|alto|alto de|de alto|altura de|francobordo|de altura|alturas|alzada|elevación|en altura",
+    "WIDTH": (
+        "anchura|ancho|ancho de|de ancho|anchura de|de anchura|ancha|anchura del espejo|ancho del espejo|"
+        "anchuras|anchos|de lado a lado|de banda a banda|a lo ancho|de un lado a otro|transversalmente|de través"
+    ),
+    "THICK": (
+        "espesor|grosor|grueso|de espesor|de grosor|grueso de|de grueso|espesores|gruesos|gruesa|grosores|"
+        "de espesores|espesor total|espesor del casco|espesor del espejo|grosor del espejo|gordo|de gordo|"
+        "espesor de chapa"
+    ),
     "DEPTH": "profundidad|fondo|profundo|profunda|de fondo|de profundidad",
-    "LOA": "eslora|eslora total|eslora máxima|longitud total|eslora casco|eslora del casco|largo total",
+    "LOA": (
+        "eslora|eslora total|eslora máxima|longitud total|eslora casco|eslora del casco|largo total|"
+        "eslora de casco|eslora max|eslora máx|e.t|longitud|longitud del barco|largo|largo del barco|"
+        "metros de eslora|eslora entera|l.o.a|loa"
+    ),
     "LWL": "eslora en flotación|eslora de flotación|eslora flotación",
-    "BEAM": "manga|manga máxima|ancho máximo|manga total",
-    "DRAFT": "calado",
+    "BEAM": (
+        "manga|manga máxima|ancho máximo|manga total|ancho del barco|anchura máxima|manga max|manga máx|"
+        "ancho total|manga de|mangas|bmax"
+    ),
+    "DRAFT": "calado|calados|calado máximo|cala|calado de|calado del",
     "DISPLACEMENT": (
         "desplazamiento|peso|pesa|desplaza|pesando|peso total|peso en carga|desplazando|pesar|toneladas de peso|"
-        "grúa|pesado"
+        "grúa|pesado|desplazamientos|pesaba|peso en rosca|peso vacío|peso máximo|travelift|en la báscula|pesó|"
+        "peso del barco|desplaza unas|desplazamiento en rosca|desplazamiento ligero|tonelaje|"
+        "toneladas de desplazamiento"
     ),
     "BALLAST": "lastre|motor|auxiliar|quilla|bulbo|neumática|ancla|tripulación|dinghy|plomo",
     "RAKE": "inclinación|ángulo|inclinado|grados de inclinación|caída|inclinación del espejo|lanzamiento|pendiente",
@@ -33,19 +49,25 @@ WORDS = {
         "cabeza del codaste|borde del espejo|canto del espejo|hasta la cubierta|a la cubierta|sube hasta|"
         "llega hasta|canto alto|parte superior|borde superior|canto superior|parte alta|borde de arriba|"
         "canto de arriba|arriba|borde alto|parte de arriba|lo alto|el de arriba|la parte alta|extremo superior|"
-        "borde superior del espejo|superior|el superior"
+        "borde superior del espejo|superior|el superior|punto más alto|extremo alto|cima|remate|remate superior|"
+        "filo superior|lado alto|lado superior|arista superior|coronación|tapa del espejo|el alto|parte más alta|"
+        "en lo alto|en la parte alta|coronamiento|parte alta del espejo|canto superior del espejo|por arriba"
     ),
     "BOTTOM": (
         "baja hasta|llega por abajo|parte inferior|borde inferior|canto inferior|borde de abajo|canto de abajo|"
         "abajo|canto bajo|borde bajo|parte baja|el de abajo|extremo inferior|parte de abajo|pie del espejo|"
-        "inferior|el inferior"
+        "inferior|el inferior|punto más bajo|extremo bajo|filo inferior|lado bajo|lado inferior|arista inferior|"
+        "el bajo|parte más baja|en la parte baja|base|base del espejo|pie|parte baja del espejo|"
+        "canto inferior del espejo|borde inferior del espejo|por abajo|fondo del espejo"
     ),
     "WATER": (
         "en el agua|agua|línea de flotación|flotación|el agua|lámina de agua|superficie|superficie del agua|"
         "nivel del agua|la flotación|lin flotación|francobordo|bajo el agua|por debajo del agua|"
         "bajo la flotación|por debajo de la flotación|debajo del agua|por debajo de la línea de flotación|"
         "bajo la línea de flotación|a ras de agua|a ras del agua|justo en el agua|toca el agua|"
-        "en la línea de flotación|en la flotación|a flor de agua|justo en la flotación|a nivel del agua"
+        "en la línea de flotación|en la flotación|a flor de agua|justo en la flotación|a nivel del agua|"
+        "línea de agua|línea de agua de proyecto|nivel del mar|superficie del mar|el mar|lámina|línea flotación|"
+        "aguas|nivel de agua|espejo del agua|línea de flotacion|plano de flotación|francobordos|lf|ras del agua"
     ),
     "AT_WATER": (
         "a ras de agua|a ras del agua|justo en el agua|toca el agua|en la línea de flotación|en la flotación|"

@@ -2,27 +2,68 @@
 
 WORDS = {
     "O_LADDER": (
-        "escalera|escalera de baño|escalerilla|escala|escalera plegable|escalera fija|escaleras|escala de baño"
+        "escalera|escalera de baño|escalerilla|escala|escalera plegable|escalera fija|escaleras|escala de baño|"
+        "escalera de baños|escalerilla de baño|escala de popa|escalera de popa|escalera telescópica|"
+        "escalera inox|escalerillas|escala de gato|escalera de bañistas|escalera de mano"
     ),
-    "O_PLATFORM": "plataforma|plataforma de baño|plataformas|bañera de baño|plataforma de popa|plataforma fija",
-    "O_DAVITS": "pescantes|pescante|pescantes de popa|grúas para el auxiliar|serviolas",
+    "O_PLATFORM": (
+        "plataforma|plataforma de baño|plataformas|bañera de baño|plataforma de popa|plataforma fija|"
+        "plataforma de buceo|plataformas de baño|enjaretado|teca de popa|plataforma popera|"
+        "plataforma para bañarse|plataforma trasera"
+    ),
+    "O_DAVITS": (
+        "pescantes|pescante|pescantes de popa|grúas para el auxiliar|serviolas|pescantes para el auxiliar|"
+        "pescantes de la neumática|pescantes de la zódiac|davits|grúa de la auxiliar|pescantes del dinghy|"
+        "portaauxiliar"
+    ),
     "O_OUTBOARD": (
         "fueraborda|fuera borda|motor fueraborda|motor auxiliar fueraborda|soporte de fueraborda|"
-        "soporte del fueraborda|motor fuera borda|soporte para fueraborda"
+        "soporte del fueraborda|motor fuera borda|soporte para fueraborda|motor auxiliar en|soporte motor|"
+        "soporte del motor|fueraborda eléctrico|fuerabordas|soporte de motor|motor eléctrico de popa|"
+        "bancada del fueraborda|fuera bordas"
     ),
-    "O_EXHAUST": "escape|salida de escape|escape del motor|tubo de escape",
+    "O_EXHAUST": (
+        "escape|salida de escape|escape del motor|tubo de escape|escapes|salida del escape|boca de escape|"
+        "escape húmedo|tubo del escape|pasacascos del escape|salida de gases|salida de los gases"
+    ),
     "O_RAIL": (
-        "púlpito de popa|balcón de popa|púlpito|balcón|barandilla|candeleros de popa|balcón popa|balcones de popa"
+        "púlpito de popa|balcón de popa|púlpito|balcón|barandilla|candeleros de popa|balcón popa|"
+        "balcones de popa|púlpitos|púlpitos de popa|balcones|pasamanos de popa|barandillas|barandilla de popa|"
+        "púlpito abierto|púlpito partido|batayola"
     ),
-    "O_STAY": "backstay|estay de popa|estay popero|backstays|burdas|backstay doble|pata de gallo|estay de popa doble",
-    "O_BOOM": "botavara de mesana|botavara|pico de la botavara|botavaras",
-    "O_ARCH": "arco|arco de popa|arco radar|arco de acero|arco inox|arco solar",
-    "O_PANELS": "placas solares|paneles solares|panel solar|placa solar|paneles",
-    "O_MAST": "aerogenerador|palo de radar|palo del aerogenerador|generador eólico|mástil de radar",
-    "O_PASSERELLE": "pasarela|la pasarela|pasarelas",
-    "O_BOOMKIN": "botalón de popa|batículo|arbotante",
-    "O_STAFF": "asta|asta de bandera|mástil de bandera",
-    "O_LOCKER": "cofre de gas|balsa salvavidas|tambucho",
+    "O_STAY": (
+        "backstay|estay de popa|estay popero|backstays|burdas|backstay doble|pata de gallo|estay de popa doble|"
+        "estay de popa partido|backstay partido|burda|tensor de backstay|back stay|back stays|doble backstay|"
+        "estayes de popa|estay doble|cadenote del backstay|contraestay|popel|baquestay|baquestays"
+    ),
+    "O_BOOM": (
+        "botavara de mesana|botavara|pico de la botavara|botavaras|botavara de la mesana|extremo de la botavara|"
+        "botavara mayor|puño de la botavara|botavara del mesana"
+    ),
+    "O_ARCH": (
+        "arco|arco de popa|arco radar|arco de acero|arco inox|arco solar|arco trasero|arco de acero inoxidable|"
+        "arco inoxidable|arco de antenas|arcos|pórtico|pórtico de popa|arco portaplacas|targa|arco de placas|"
+        "arco de inox|roll bar|portasolar|arco en popa"
+    ),
+    "O_PANELS": (
+        "placas solares|paneles solares|panel solar|placa solar|paneles|placas fotovoltaicas|"
+        "paneles fotovoltaicos|placas|solares|placa fotovoltaica|fotovoltaica"
+    ),
+    "O_MAST": (
+        "aerogenerador|palo de radar|palo del aerogenerador|generador eólico|mástil de radar|aerogeneradores|"
+        "palo del radar|mástil del radar|generador de viento|poste del aerogenerador|palo de antenas|"
+        "mástil de antenas|palito del radar|turbina eólica"
+    ),
+    "O_PASSERELLE": (
+        "pasarela|la pasarela|pasarelas|plancha de embarque|pasarela de popa|tabla de desembarco|pasarelita|"
+        "plancha de desembarque"
+    ),
+    "O_BOOMKIN": "botalón de popa|batículo|arbotante|botalón trasero|botalón de mesana|tangón de popa|baupré de popa",
+    "O_STAFF": "asta|asta de bandera|mástil de bandera|asta de la bandera|palo de bandera|porta bandera|astabandera",
+    "O_LOCKER": (
+        "cofre de gas|balsa salvavidas|tambucho|cofre de popa|cofre del gas|soporte de la balsa|caja del gas|"
+        "cajón de popa"
+    ),
     "FOLD": (
         "que se levanta|para plegar|plegable|abatible|plegables|abatibles|se abate|se pliega|plegado|rebatible|"
         "que se abate|que se pliega|basculante|se levanta|retráctil|se recoge|escalera plegable"

@@ -6,7 +6,9 @@ WORDS = {
         "cul du bateau|arrière du bateau|haut du tableau|haut du tableau arrière|dessus du tableau|"
         "bas du tableau|pied du tableau|bas du tableau arrière|inclinaison du tableau|angle du tableau|"
         "quête arrière|largeur du tableau|épaisseur du tableau|tableau inversé|arrière inversé|arrière inversée|"
-        "tableau négatif"
+        "tableau négatif|tableaux arrière|panneau arrière|face arrière|cul|l'arrière du bateau|arrière tableau|"
+        "arcasse|haut de l'arrière|bas de l'arrière|plan du tableau|face du tableau|tableau de poupe|"
+        "tableau d'arcasse|le cul du bateau|sommet du tableau|rebord du tableau|épaisseur au tableau"
     ),
     "POST": "tête de l'étambot|haut de l'étambot|étambot|mèche arrière|tête d'étambot|l'étambot",
     "HULL": "échantillonnage|tôle|tôles|bordage|bordages|coque|bordé|la coque|stratification|bordés|peau",

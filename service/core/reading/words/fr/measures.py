@@ -2,20 +2,40 @@
 
 WORDS = {
     "LENGTH": "hors tout|de long|long",
-    "HEIGHT": "hauteur|haut de|haut|haute|franc bord|hauteur sur l'eau",
-    "WIDTH": "largeur|large|large de|de large|en largeur|de largeur|larg|largeur du tableau",
-    "THICK": "épaisseur|épais|d'épaisseur|épaisse|épaisseur du tableau|épaisseur de la coque|épaisseur de coque",
+    "HEIGHT": (
+        "hauteur|haut de|haut|haute|franc bord|hauteur sur l'eau|hauteurs|hauteur de|hauteur au dessus|élévation|"
+        "en hauteur|hauts|hautes|haut du tableau|haut du tableau arrière|haut de l'arrière|haut de l'étambot"
+    ),
+    "WIDTH": (
+        "largeur|large|large de|de large|en largeur|de largeur|larg|largeur du tableau|largeurs|larges|"
+        "d'un bord à l'autre|en travers|transversalement|de travers|bord à bord"
+    ),
+    "THICK": (
+        "épaisseur|épais|d'épaisseur|épaisse|épaisseur du tableau|épaisseur de la coque|épaisseur de coque|"
+        "épaisseurs|épaisses|épaisseur totale|d'ép|ép|épaisseur du bordé|épaisseur d'environ|"
+        "épaisseur au tableau|de épaisseur"
+    ),
     "DEPTH": "profondeur|profond|profonde|profondeur de|de profondeur|longue de",
     "LOA": (
         "longueur|longueur hors tout|longueur ht|lht|longueur totale|long hors tout|l h t|longueur de coque|loa|"
-        "longueur totale de"
+        "longueur totale de|longueur de la coque|longueur coque|l.h.t|long. h.t|longueur du bateau|hors tout|"
+        "longueur maximale|longueur de pont|longueurs"
     ),
     "LWL": "longueur à la flottaison|longueur flottaison|lwl|lflot|flottaison longueur",
-    "BEAM": "bau|maître bau|largeur maxi|largeur du bateau|largeur hors tout|bau maximum|bau maxi|largeur max",
-    "DRAFT": "t e|tirant d'eau|te|calaison|tirant d'eau maxi|tirant",
+    "BEAM": (
+        "bau|maître bau|largeur maxi|largeur du bateau|largeur hors tout|bau maximum|bau maxi|largeur max|"
+        "largeur maximale|largeur maxi.|maître bau de|largeur de coque|bau max|maitre bau|bau de|l. maxi|"
+        "largeur bateau|bmax"
+    ),
+    "DRAFT": (
+        "t e|tirant d'eau|te|calaison|tirant d'eau maxi|tirant|tirants d'eau|tirant d'eau de|t.e|quillard de|"
+        "tirant d eau|calant|calaison de"
+    ),
     "DISPLACEMENT": (
         "déplacement|poids|pèse|déplace|masse|poids en charge|pèse environ|déplacement en charge|"
-        "déplacement lège|tonnage|pesée|grue"
+        "déplacement lège|tonnage|pesée|grue|déplacements|pesait|pesé|poids à vide|poids lège|poids total|"
+        "déplacement armé|en ordre de marche|à la grue|fait son poids|tonnes de déplacement|pesons|"
+        "poids du bateau"
     ),
     "BALLAST": "lest|moteur|annexe|ballast|quille|moteur inboard|ancre|équipage",
     "RAKE": (
@@ -47,18 +67,25 @@ WORDS = {
         "au niveau du pont|monte jusqu'à|s'élève à|culmine à|monte à|haut|bord supérieur|haut du tableau|sommet|"
         "partie haute|bord haut|arête supérieure|en haut|haut du tableau arrière|le haut|partie supérieure|"
         "dessus du tableau|le sommet|bord du fond|bord du fond de cockpit|livet|arête haute|supérieur|"
-        "le supérieur|haut de"
+        "le supérieur|haut de|point le plus haut|point haut|extrémité supérieure|rebord supérieur|arête du haut|"
+        "bord du haut|côté haut|chant supérieur|au sommet|tout en haut|sommet du tableau|partie la plus haute|"
+        "rebord|dessus|lisse|haut de l'arrière|crête|niveau du pont|haut du pont|rebord du tableau"
     ),
     "BOTTOM": (
         "descend à|descend jusqu'à|bas|bord inférieur|bas du tableau|en bas|partie basse|arête inférieure|le bas|"
-        "partie inférieure|pied du tableau|bord bas|bas du tableau arrière|arête basse|inférieur|l'inférieur"
+        "partie inférieure|pied du tableau|bord bas|bas du tableau arrière|arête basse|inférieur|l'inférieur|"
+        "point le plus bas|point bas|extrémité inférieure|rebord inférieur|arête du bas|bord du bas|côté bas|"
+        "chant inférieur|tout en bas|pied|partie la plus basse|dessous du tableau|bas de l'arrière|base|"
+        "base du tableau|dessous"
     ),
     "WATER": (
         "eau|l'eau|flottaison|ligne de flottaison|de l'eau|la flottaison|surface de l'eau|surface|"
         "niveau de l'eau|lf|franc bord|sous l'eau|sous la flottaison|en dessous de l'eau|"
         "en dessous de la flottaison|sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|"
         "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
-        "au niveau de la flottaison|pile à la flottaison|hauteur sur l'eau"
+        "au niveau de la flottaison|pile à la flottaison|hauteur sur l'eau|surface de flottaison|plan d'eau|"
+        "ras de l'eau|niveau de flottaison|eau calme|la surface de l'eau|dwl|flottaisons|ligne d'eau|mer|"
+        "niveau de la mer|du niveau de l'eau|flot|tirage"
     ),
     "AT_WATER": (
         "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"

@@ -1,27 +1,77 @@
 """French: what stands on the stern, how it moves, where it is, whether it goes."""
 
 WORDS = {
-    "O_LADDER": "échelle|échelle de bain|échelles|échelle arrière|échelle de baignade",
+    "O_LADDER": (
+        "échelle|échelle de bain|échelles|échelle arrière|échelle de baignade|échelle de plongée|"
+        "échelle de coupée|échelle inox|échelle télescopique|échelle repliable|échelle pliante|"
+        "échelle de secours|échelle de tableau|échelle fixe|échelle de bains"
+    ),
     "O_PLATFORM": (
         "plateforme|plage de bain|plateforme de bain|plateformes|plate forme|plateforme arrière|"
-        "plateforme de baignade|plage arrière"
+        "plateforme de baignade|plage arrière|plateformes de bain|plate forme de bain|plage arrière rapportée|"
+        "caillebotis arrière|plateforme de plongée|plage de bain rabattable|plateforme teck|plate forme arrière|"
+        "plate formes|plateau de bain|plage de baignade"
     ),
-    "O_DAVITS": "bossoirs|bossoir|portemanteaux|portemanteau|bossoirs d'annexe|potences",
+    "O_DAVITS": (
+        "bossoirs|bossoir|portemanteaux|portemanteau|bossoirs d'annexe|potences|bossoirs arrière|"
+        "bossoirs de tableau|potence d'annexe|porte annexe|portemanteaux arrière|bossoirs fixes|grue d'annexe|"
+        "daviers d'annexe|davits"
+    ),
     "O_OUTBOARD": (
         "hors bord|moteur hors bord|support de hors bord|chaise de hors bord|chaise moteur|chaise pour hors bord|"
-        "moteur annexe sur chaise|hors bords|support moteur"
+        "moteur annexe sur chaise|hors bords|support moteur|moteur hors bord de secours|hors bord électrique|"
+        "support de moteur|support hors bord|console moteur|platine moteur|support du hors bord|"
+        "chaise moteur relevable|petit hors bord|chaise de moteur"
     ),
-    "O_EXHAUST": "échappement|sortie d'échappement|l'échappement|échappement moteur",
-    "O_RAIL": "balcon arrière|balcon|balcons arrière|balcons|filières arrière|rambarde",
-    "O_STAY": "pataras|patte d'oie|bastaques|double pataras|étai arrière|pataras double|pataras dédoublé",
-    "O_BOOM": "bôme d'artimon|bôme|bout de bôme|queue de malet",
-    "O_ARCH": "portique|arceau|arche|portiques|portique arrière|arceau arrière|roll bar|portique inox",
-    "O_PANELS": "panneaux solaires|panneau solaire|panneaux|solaires|panneaux photovoltaïques|photovoltaïque|panneau",
-    "O_MAST": "mât radar|éolienne|mât d'éolienne|mâtereau|mât arrière|perche radar",
-    "O_PASSERELLE": "passerelle|passerelles|la passerelle",
-    "O_BOOMKIN": "queue de mallet|bout dehors arrière",
-    "O_STAFF": "hampe|mât de pavillon|hampe de pavillon",
-    "O_LOCKER": "coffre arrière|bib|radeau|coffre à gaz",
+    "O_EXHAUST": (
+        "échappement|sortie d'échappement|l'échappement|échappement moteur|sorties d'échappement|"
+        "pot d'échappement|tuyau d'échappement|échappement humide|échappements|sortie de l'échappement|"
+        "passe coque d'échappement"
+    ),
+    "O_RAIL": (
+        "balcon arrière|balcon|balcons arrière|balcons|filières arrière|rambarde|balcon de poupe|"
+        "balcon arrière en deux parties|balcons ouverts|chandeliers arrière|rambardes|balcon ouvrant|"
+        "balcon en deux parties|blackon arrière"
+    ),
+    "O_STAY": (
+        "pataras|patte d'oie|bastaques|double pataras|étai arrière|pataras double|pataras dédoublé|"
+        "pataras en patte d'oie|cadène de pataras|cadènes de pataras|bastaque|ridoir de pataras|"
+        "double étai arrière|pataras fendu|deux pataras|pataras unique|haubans arrière|vérin de pataras|"
+        "palan de pataras"
+    ),
+    "O_BOOM": (
+        "bôme d'artimon|bôme|bout de bôme|queue de malet|bôme de grand voile|bout de la bôme|tape cul|bôme de tapecul"
+    ),
+    "O_ARCH": (
+        "portique|arceau|arche|portiques|portique arrière|arceau arrière|roll bar|portique inox|portique solaire|"
+        "portique en inox|arceau inox|arceaux|portiques inox|arche inox|portique alu|roll bars|potence arrière|"
+        "targa|portique de poupe"
+    ),
+    "O_PANELS": (
+        "panneaux solaires|panneau solaire|panneaux|solaires|panneaux photovoltaïques|photovoltaïque|panneau|"
+        "panneau photovoltaïque|photovoltaïques|panneau solaires|pv|panneaux solaire"
+    ),
+    "O_MAST": (
+        "mât radar|éolienne|mât d'éolienne|mâtereau|mât arrière|perche radar|mât d'antenne|éoliennes|"
+        "aérogénérateur|mât de radar|mât d'éoliennes|perche d'antenne|mât porte antenne|pied d'éolienne|"
+        "support d'éolienne|générateur éolien"
+    ),
+    "O_PASSERELLE": (
+        "passerelle|passerelles|la passerelle|planche de coupée|passerelle arrière|passerelle de coupée|coupée|"
+        "passavant arrière|passerelle d'embarquement"
+    ),
+    "O_BOOMKIN": (
+        "queue de mallet|bout dehors arrière|queue de malet|bout dehors d'artimon|boute hors arrière|"
+        "tangon arrière|bout hors arrière|bouthors arrière"
+    ),
+    "O_STAFF": (
+        "hampe|mât de pavillon|hampe de pavillon|porte pavillon|mâtereau de pavillon|hampe du pavillon|"
+        "support de pavillon|mât du pavillon|hampes|hampe de drapeau"
+    ),
+    "O_LOCKER": (
+        "coffre arrière|bib|radeau|coffre à gaz|radeau de survie|coffre à bouteilles de gaz|berceau de radeau|"
+        "support de radeau|coffre de tableau"
+    ),
     "FOLD": (
         "à replier|à rabattre|se rabattant|pivotante|repliable|rabattable|pliante|relevable|basculante|"
         "repliables|pliable|se replie|qui se replie|rabattables|se rabat|se relève|relevables|qui bascule|"

@@ -5,7 +5,9 @@ WORDS = {
         "bordo dello specchio|filo dello specchio|specchio|specchio di poppa|poppa|dello specchio|lo specchio|"
         "poppiero|specchi|specchio poppiero|specchio poppa|bordo superiore dello specchio|piede dello specchio|"
         "inclinazione dello specchio|angolo dello specchio|larghezza dello specchio|spessore dello specchio|"
-        "specchio rovesciato|specchio negativo|poppa rovescia|poppa inversa"
+        "specchio rovesciato|specchio negativo|poppa rovescia|poppa inversa|specchietto|quadro di poppa|quadro|"
+        "culo della barca|fondo della poppa|parete di poppa|coronamento|lato superiore dello specchio|"
+        "lato inferiore dello specchio|bordo inferiore dello specchio|poppa a specchio|arcaccia|dritto poppa"
     ),
     "POST": "testa del dritto di poppa|dritto di poppa|ruota di poppa|dritto|testa del dritto",
     "HULL": "lamiera|tavolato|scafo|fasciame|carena|laminato|dello scafo",

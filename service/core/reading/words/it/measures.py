@@ -2,18 +2,35 @@
 
 WORDS = {
     "LENGTH": "fuori tutto|lunga|di lunghezza|lungo",
-    "HEIGHT": "altezza|alto|alta|di altezza|bordo libero",
-    "WIDTH": "larghezza|largo|larga|di larghezza|larghezza dello specchio|larghi",
-    "THICK": "spessore|spesso|di spessore|spessa|spessori|spessore dello specchio|spessore dello scafo",
+    "HEIGHT": "altezza|alto|alta|di altezza|bordo libero|altezze|in altezza|elevazione|quota|altezza sopra",
+    "WIDTH": (
+        "larghezza|largo|larga|di larghezza|larghezza dello specchio|larghi|larghezze|larghe|da lato a lato|"
+        "da un lato all'altro|da parte a parte|per traverso|trasversalmente|di traverso|in larghezza"
+    ),
+    "THICK": (
+        "spessore|spesso|di spessore|spessa|spessori|spessore dello specchio|spessore dello scafo|"
+        "spessore totale|spessore della lamiera|spessi|spesse|di grossezza|grossezza|spess|"
+        "spessore della vetroresina|spessore del fasciame"
+    ),
     "DEPTH": "profondità|profondo|profonda|di profondità",
     "LOA": (
-        "lunghezza|lunghezza f t|lunghezza fuori tutto|lft|lunghezza totale|l f t|lunghezza fuoritutto|fuori tutto|loa"
+        "lunghezza|lunghezza f t|lunghezza fuori tutto|lft|lunghezza totale|l f t|lunghezza fuoritutto|"
+        "fuori tutto|loa|lunghezza scafo|lunghezza massima|l.f.t|lunghezza della barca|lunghezza complessiva|"
+        "lungh|fuoritutto|l.o.a"
     ),
     "LWL": "lunghezza al galleggiamento|lwl|lunghezza galleggiamento|lunghezza alla linea di galleggiamento",
-    "BEAM": "baglio|baglio massimo|larghezza massima|larghezza max|baglio max",
-    "DRAFT": "pescaggio|pesca|immersione|pescaggi|pesca circa",
+    "BEAM": (
+        "baglio|baglio massimo|larghezza massima|larghezza max|baglio max|baglio max.|larghezza fuori tutto|"
+        "larghezza della barca|b. max|larghezza totale|bmax|larghezza barca|larghezza scafo|baglio di"
+    ),
+    "DRAFT": (
+        "pescaggio|pesca|immersione|pescaggi|pesca circa|pescaggio massimo|pescante|pescaggio di|pescato|"
+        "immersione massima"
+    ),
     "DISPLACEMENT": (
-        "dislocamento|peso|pesa|disloca|dislocante|pesa circa|peso a pieno carico|pesare|pesata|gru di pesatura"
+        "dislocamento|peso|pesa|disloca|dislocante|pesa circa|peso a pieno carico|pesare|pesata|gru di pesatura|"
+        "dislocamenti|pesava|peso a vuoto|peso della barca|travel lift|a pieno carico|peso leggero|pesato|"
+        "in ordine di marcia|dislocamento leggero|disl|tonnellaggio|alla gru"
     ),
     "BALLAST": "zavorra|motore|tender|bulbo|chiglia|gommone|ancora|equipaggio|motori",
     "RAKE": (
@@ -37,12 +54,19 @@ WORDS = {
         "testa del dritto|testa del dritto di poppa|bordo dello specchio|filo dello specchio|fino alla coperta|"
         "alla coperta|al piano di coperta|arriva fino a|sale fino a|arriva a|bordo superiore|parte superiore|"
         "parte alta|in alto|sommità|bordo alto|parte di sopra|lato superiore|spigolo superiore|"
-        "il bordo superiore|bordo superiore dello specchio|la parte alta|lato alto|superiore|quello superiore"
+        "il bordo superiore|bordo superiore dello specchio|la parte alta|lato alto|superiore|quello superiore|"
+        "punto più alto|sommità dello specchio|cima|bordo di sopra|ciglio|ciglio superiore|filo superiore|"
+        "estremità superiore|estremità alta|spigolo alto|in cima|sopra in alto|cima dello specchio|"
+        "lato superiore dello specchio|bordo più alto|parte più alta|orlo superiore|orlo|quota più alta|"
+        "coronamento"
     ),
     "BOTTOM": (
         "scende a|scende fino a|bordo inferiore|parte inferiore|parte bassa|lato inferiore|spigolo inferiore|"
         "bordo basso|in basso|parte di sotto|lato basso|il bordo inferiore|piede dello specchio|la parte bassa|"
-        "inferiore|quello inferiore"
+        "inferiore|quello inferiore|punto più basso|bordo di sotto|ciglio inferiore|filo inferiore|"
+        "estremità inferiore|estremità bassa|spigolo basso|in fondo|base|base dello specchio|piede|"
+        "lato inferiore dello specchio|bordo inferiore dello specchio|parte più bassa|orlo inferiore|"
+        "quota più bassa"
     ),
     "WATER": (
         "acqua|all'acqua|sull'acqua|galleggiamento|linea di galleggiamento|dall'acqua|l'acqua|il galleggiamento|"
@@ -50,7 +74,9 @@ WORDS = {
         "sul galleggiamento|bordo libero|sotto il galleggiamento|sotto la linea di galleggiamento|sotto acqua|"
         "sotto l'acqua|sott acqua|in acqua|a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|"
         "tocca l'acqua|a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|"
-        "sul pelo dell'acqua|aqua|l'aqua|dall'aqua|all'aqua"
+        "sul pelo dell'acqua|aqua|l'aqua|dall'aqua|all'aqua|superfice|livello del mare|piano di galleggiamento|"
+        "specchio d'acqua|filo d'acqua|linea di galleggiamento di progetto|filo dell'acqua|mare|dwl|lg|"
+        "galleggiamenti|linea di galleg"
     ),
     "AT_WATER": (
         "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"

@@ -1,29 +1,68 @@
 """Italian: what stands on the stern, how it moves, where it is, whether it goes."""
 
 WORDS = {
-    "O_LADDER": "scaletta|scala|scalette|scaletta bagno|scaletta da bagno|scala da bagno|scaletta di risalita",
-    "O_PLATFORM": "plancetta|piattaforma|plancetta di poppa|spiaggetta|plancette|piattaforma bagno",
-    "O_DAVITS": "gruette|gru|gru per il tender|gruetta|davits",
+    "O_LADDER": (
+        "scaletta|scala|scalette|scaletta bagno|scaletta da bagno|scala da bagno|scaletta di risalita|"
+        "scalette da bagno|scaletta di poppa|scaletta telescopica|scala di poppa|scaletta inox|"
+        "scaletta pieghevole|biscaglina|scaletta bagno inox|scaletta di emergenza|scalettina|scaletta a mare"
+    ),
+    "O_PLATFORM": (
+        "plancetta|piattaforma|plancetta di poppa|spiaggetta|plancette|piattaforma bagno|piattaforma di poppa|"
+        "piattaforma da bagno|plancia di poppa|plancetta poppiera|spiaggetta di poppa|pedana|pedana di poppa|"
+        "pagliolo di poppa|plancetta bagno|plancia bagno|piattaforme"
+    ),
+    "O_DAVITS": (
+        "gruette|gru|gru per il tender|gruetta|davits|gru di poppa|gruette di poppa|grue|gruette per tender|"
+        "gru del tender|bracci per il tender|paranchi del tender|gru per gommone|gruette del tender"
+    ),
     "O_OUTBOARD": (
         "fuoribordo|motore fuoribordo|fuoribordi|supporto fuoribordo|supporto per fuoribordo|supporto motore|"
-        "motore ausiliario fuoribordo|fuori bordo|staffa per il fuoribordo"
+        "motore ausiliario fuoribordo|fuori bordo|staffa per il fuoribordo|staffa motore|porta motore|"
+        "portamotore|supporto del motore|supporto del fuoribordo|fuoribordo elettrico|fuoribordo di rispetto|"
+        "motorino fuoribordo|staffa fuoribordo|staffa del fuoribordo"
     ),
-    "O_EXHAUST": "scarico|marmitta|scarico motore|scarico del motore|scarichi",
-    "O_RAIL": "pulpito di poppa|pulpito|pulpiti|battagliola|draglie di poppa|balcone di poppa|pulpiti di poppa",
+    "O_EXHAUST": (
+        "scarico|marmitta|scarico motore|scarico del motore|scarichi|scarico di poppa|scarico umido|"
+        "tubo di scarico|uscita dello scarico|uscita di scarico|scarico fumi|foro di scarico|bocca di scarico|"
+        "marmitta motore|scappamento"
+    ),
+    "O_RAIL": (
+        "pulpito di poppa|pulpito|pulpiti|battagliola|draglie di poppa|balcone di poppa|pulpiti di poppa|"
+        "pulpito di poppa aperto|pulpito posteriore|ringhiera di poppa|battagliole|battagliola di poppa|"
+        "balconcino|balconcino di poppa|pulpito sdoppiato"
+    ),
     "O_STAY": (
         "paterazzo|paterazzi|patarazzo|patarazzi|strallo di poppa|paterazzo sdoppiato|doppio paterazzo|"
-        "sartie volanti|volanti"
+        "sartie volanti|volanti|patarasso|patarassi|paterazzo doppio|strallo poppiero|patarazzo sdoppiato|"
+        "sartiola|landa del paterazzo|lande del paterazzo|tendipaterazzo|zampa d'oca|paterazzo a zampa d'oca|"
+        "stralli di poppa|arridatoio del paterazzo"
     ),
-    "O_BOOM": "boma di mezzana|boma|boma della mezzana|varea",
-    "O_ARCH": "rollbar|roll bar|arco|arco di poppa|rollbar in acciaio|portale|traliccio|arco in acciaio|rollbar inox",
-    "O_PANELS": "pannelli solari|pannello solare|pannelli|fotovoltaici|pannelli fotovoltaici",
+    "O_BOOM": (
+        "boma di mezzana|boma|boma della mezzana|varea|estremità del boma|boma della randa|boma randa|varea del boma"
+    ),
+    "O_ARCH": (
+        "rollbar|roll bar|arco|arco di poppa|rollbar in acciaio|portale|traliccio|arco in acciaio|rollbar inox|"
+        "archetto|roll-bar|arco inox|arco radar|portapannelli|arco portapannelli|arco posteriore|"
+        "rollbar di poppa|traliccio di poppa|struttura in acciaio a poppa|targa bar|arco solare"
+    ),
+    "O_PANELS": (
+        "pannelli solari|pannello solare|pannelli|fotovoltaici|pannelli fotovoltaici|pannello fotovoltaico|"
+        "fotovoltaico|pannello"
+    ),
     "O_MAST": (
-        "palo radar|generatore eolico|generatore a vento|palo del radar|eolico|palo del generatore|albero radar"
+        "palo radar|generatore eolico|generatore a vento|palo del radar|eolico|palo del generatore|albero radar|"
+        "palo eolico|palo dell'eolico|turbina eolica|palo antenna|alberetto|palo dell'antenna|aerogeneratore|"
+        "palo per radar"
     ),
-    "O_PASSERELLE": "passerella|passerelle|la passerella",
-    "O_BOOMKIN": "buttafuori|bompresso di poppa",
-    "O_STAFF": "asta della bandiera|asta bandiera",
-    "O_LOCKER": "gavone di poppa|zattera|autogonfiabile|gavone del gas",
+    "O_PASSERELLE": "passerella|passerelle|la passerella|passerella di poppa|pasarella|passerella idraulica",
+    "O_BOOMKIN": "buttafuori|bompresso di poppa|buttafuori di poppa|asta di poppa|pennaccino di poppa|buttafuoco",
+    "O_STAFF": (
+        "asta della bandiera|asta bandiera|asta portabandiera|portabandiera|asta per la bandiera|pennone della bandiera"
+    ),
+    "O_LOCKER": (
+        "gavone di poppa|zattera|autogonfiabile|gavone del gas|zattera di salvataggio|zatterino|"
+        "gavone di poppa esterno|cassone di poppa|cassetta del gas|porta zattera"
+    ),
     "FOLD": (
         "che si ribalta|che si alza|abbattibile|pieghevole|ribaltabile|pieghevoli|abbattibili|ripiegabile|"
         "si ripiega|si ribalta|si abbatte|richiudibile|reclinabile|a scomparsa|si alza|che si piega|basculante|"

@@ -7,7 +7,10 @@ WORDS = {
         "bovenkant spiegel|bovenkant van de spiegel|spiegel bovenkant|spiegel boven|breedte spiegel boven|"
         "breedte van de spiegel boven|onderkant spiegel|onderkant van de spiegel|spiegel onderkant|"
         "voet van de spiegel|helling van de spiegel|hoek van de spiegel|spiegel helling|breedte spiegel|"
-        "spiegel breedte|spiegel boven breed|dikte spiegel|rechte spiegel|negatieve spiegel|omgekeerde spiegel"
+        "spiegel breedte|spiegel boven breed|dikte spiegel|rechte spiegel|negatieve spiegel|omgekeerde spiegel|"
+        "achterkant van het schip|hekje|spiegelvlak|achterspiegels|achtersteven spiegel|spiegelrand boven|"
+        "hek van het schip|achterschip|kont|hekspiegelrand|spiegelbord|spiegelboord|achterkant schip|"
+        "bovenrand van de spiegel|onderrand van de spiegel|spiegelbovenkant|spiegelonderkant|hekspiegelbovenkant"
     ),
     "POST": "kop van de steven|kop van de achtersteven|achtersteven|achterstevens|roersteven|steven|stevenkop",
     "HULL": "beplanking|plaat|romp|huid|rompdikte|scheepshuid|de romp|huidplaat",

@@ -2,20 +2,37 @@
 
 WORDS = {
     "LENGTH": "lang over alles|lang",
-    "HEIGHT": "hoogte|hoog|hoge|vrijboord",
+    "HEIGHT": "hoogte|hoog|hoge|vrijboord|hoogtes|hoogte boven|hoger|in de hoogte|hoogtemaat",
     "WIDTH": (
         "spiegelbreedte|breedte|breed|brede|in de breedte|breedte boven|breedte spiegel|breed boven|"
-        "spiegel breedte|breedte spiegel boven|spiegel boven breed|breedte van de spiegel boven"
+        "spiegel breedte|breedte spiegel boven|spiegel boven breed|breedte van de spiegel boven|breedtes|"
+        "van zij tot zij|dwars gemeten|dwarsscheeps|in breedte|breedtemaat|van kant tot kant|bredte"
     ),
-    "THICK": "spiegeldikte|dikte|dik|plaatdikte|dikke|wanddikte|huiddikte|laminaatdikte|dikte spiegel|materiaaldikte",
+    "THICK": (
+        "spiegeldikte|dikte|dik|plaatdikte|dikke|wanddikte|huiddikte|laminaatdikte|dikte spiegel|materiaaldikte|"
+        "diktes|rompdikte|spiegelplaatdikte|totale dikte|in dikte|huiddiktes|wanddiktes|spiegeldiktes|plaatdiktes"
+    ),
     "DEPTH": "diepte|diep|diepe",
-    "LOA": "lengte|lengte o a|lengte over alles|loa|l o a|totale lengte|romplengte|scheepslengte",
+    "LOA": (
+        "lengte|lengte o a|lengte over alles|loa|l o a|totale lengte|romplengte|scheepslengte|lengte totaal|"
+        "scheepslengte over alles|l.o.a|over alles|lengte schip|lengte boot|romp lengte|totale scheepslengte|"
+        "lengte van de boot|bootlengte"
+    ),
     "LWL": "lengte waterlijn|lwl|lengte op de waterlijn|lengte wl",
-    "BEAM": "grootste breedte|breedte over alles|breedte boot|max breedte|maximale breedte|breedte o a|b o a",
-    "DRAFT": "diepg|diepgang|steekt|steekt diep|diepgang van|diepte kiel",
+    "BEAM": (
+        "grootste breedte|breedte over alles|breedte boot|max breedte|maximale breedte|breedte o a|b o a|"
+        "grootste scheepsbreedte|scheepsbreedte|bootbreedte|breedte schip|romp breedte|b.o.a|breedte totaal|"
+        "breedste punt|bmax|grootste breedte van|breedte over berghout"
+    ),
+    "DRAFT": (
+        "diepg|diepgang|steekt|steekt diep|diepgang van|diepte kiel|diepgangen|diepstekend|diepgang met|"
+        "diepte van de kiel|ligt diep|diepgang max"
+    ),
     "DISPLACEMENT": (
         "waterverplaatsing|gewicht|weegt|deplacement|verplaatst|wegen|zwaar|gewogen|waterverplaatsing van|"
-        "totaalgewicht|kraan|weegbrug|tonnage"
+        "totaalgewicht|kraan|weegbrug|tonnage|waterverplaatsingen|woog|weegt ongeveer|eigen gewicht|leeggewicht|"
+        "scheepsgewicht|bootgewicht|gewicht leeg|vaarklaar|takelgewicht|kraangewicht|gewicht van de boot|"
+        "totaal gewicht|op de weegschaal|kraanweging|zeilklaar"
     ),
     "BALLAST": "ballast|motor|bijboot|kiel|bijbootje|rubberboot|ankers|bemanning|dinghy|kielgewicht",
     "RAKE": (
@@ -42,16 +59,23 @@ WORDS = {
         "kop van de steven|stevenkop|kop van de achtersteven|bovenin|rand van de spiegel|spiegelrand|tot het dek|"
         "tot aan dek|tot dek|komt tot|loopt door tot|reikt tot|bovenkant|bovenrand|bovenaan|bovenzijde|"
         "bovenste rand|bovenkant spiegel|bovenkant van de spiegel|spiegel bovenkant|dekrand|bovenste kant|"
-        "spiegel boven|bovenzij|breedte spiegel boven|breedte boven|breed boven|breedte van de spiegel boven"
+        "spiegel boven|bovenzij|breedte spiegel boven|breedte boven|breed boven|breedte van de spiegel boven|"
+        "hoogste punt|bovenste|bovenste punt|bovenkanten|bovenste deel|top|helemaal boven|bovenlijst|"
+        "bovenrand van de spiegel|spiegelbovenkant|hekspiegelbovenkant|dekhoogte|rand boven|bovenboord|"
+        "op zijn hoogst|hoogste deel|aan de bovenkant|bovenkantje|spiegelrand boven|hekspiegelrand"
     ),
     "BOTTOM": (
         "loopt door tot|loopt af tot|onderkant|onderrand|onderzijde|onderaan|onderste rand|onderkant spiegel|"
-        "onderkant van de spiegel|spiegel onderkant|onderste kant|voet van de spiegel|onderzij"
+        "onderkant van de spiegel|spiegel onderkant|onderste kant|voet van de spiegel|onderzij|laagste punt|"
+        "onderste|onderste punt|onderste deel|onderkanten|voet|helemaal onder|helemaal onderaan|"
+        "onderrand van de spiegel|spiegelonderkant|op zijn laagst|aan de onderkant|laagste deel"
     ),
     "WATER": (
         "waterlijn|water|de waterlijn|het water|wateroppervlak|waterspiegel|constructiewaterlijn|cwl|kwl|"
         "vrijboord|onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|"
-        "op de waterlijn|net aan het water|precies op de waterlijn|net in het water"
+        "op de waterlijn|net aan het water|precies op de waterlijn|net in het water|waterniveau|waterpeil|"
+        "wateroppervlakte|waterlijntje|lastlijn|zeespiegel|het wateroppervlak|wl|dwl|waterkant|ontwerpwaterlijn|"
+        "waterlijnen|boven wl|vrijboord achter|vanaf het water|water lijn"
     ),
     "AT_WATER": "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",
     "JUST_TOUCH": "raakt net|raakt|precies op|gelijk met|net op|ter hoogte van|op waterhoogte|ligt op",

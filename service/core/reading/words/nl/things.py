@@ -2,31 +2,74 @@
 
 WORDS = {
     "O_LADDER": (
-        "zwemtrap|trap|ladder|zwemladder|zwemtrapje|zwemtrappen|ladders|badtrap|klaptrap|trapje|telescooptrap"
+        "zwemtrap|trap|ladder|zwemladder|zwemtrapje|zwemtrappen|ladders|badtrap|klaptrap|trapje|telescooptrap|"
+        "zwemtrapjes|laddertje|zwemladders|hektrap|badladder|badtrapje|inox ladder|rvs ladder|noodtrap|"
+        "noodladder|uitschuifladder|telescoopladder|telescoopladders|klapladder|opstaptrap|spiegeltrap|"
+        "touwladder|instapladder|zwemladdertje"
     ),
-    "O_PLATFORM": "zwemplateau|zwemplatform|platform|zwemplateaus|plateau|badplatform|zwemvlonder",
-    "O_DAVITS": "davits|davit|bijbootdavits|davitten|hekdavits",
+    "O_PLATFORM": (
+        "zwemplateau|zwemplatform|platform|zwemplateaus|plateau|badplatform|zwemvlonder|zwemplatforms|zwemplank|"
+        "zwemvlot|badplank|hekplatform|duikplatform|zwemdek|teakrooster|spiegelplatform|platforms|zwemplateautje"
+    ),
+    "O_DAVITS": (
+        "davits|davit|bijbootdavits|davitten|hekdavits|davitarmen|hekkraan|bijbootkraan|davids|davit armen|"
+        "bijbootlift|dinghydavits|davitset"
+    ),
     "O_OUTBOARD": (
         "buitenboordmotor|buitenboordmotorsteun|buitenboordmotoren|motorsteun|bb motor|buitenboord motor|"
-        "steun voor buitenboordmotor|bbm|buitenboordmotorbeugel"
+        "steun voor buitenboordmotor|bbm|buitenboordmotorbeugel|buitenboordmotortje|motorbeugel|motorstoel|"
+        "buitenboordmotorhouder|motorhouder|elektrische buitenboordmotor|bb motorsteun|motorsteuntje|"
+        "buitenboordmotorstoel|hulpmotorsteun"
     ),
-    "O_EXHAUST": "uitlaat|uitlaatpijp|motoruitlaat|uitlaten",
+    "O_EXHAUST": (
+        "uitlaat|uitlaatpijp|motoruitlaat|uitlaten|uitlaatdoorvoer|uitlaatopening|uitlaatflens|motoruitlaten|"
+        "uitlaatje|uitlaatgat|uitlaatslang|uitlaatstuk"
+    ),
     "O_RAIL": (
         "reling|hekreling|zeereling|hekstoel|preekstoel achter|hekrail|preekstoel|hekpreekstoel|hekrailing|"
-        "achterpreekstoel|hekwerk|hekstoelen"
+        "achterpreekstoel|hekwerk|hekstoelen|hekrelingen|achterreling|hekleuning|railing|zeerailing|hekstoeltje|"
+        "achterrailing|gedeelde hekstoel|hekpreekstoelen|hekrailingen|achterhek"
     ),
     "O_STAY": (
         "achterstag|achterstagen|achterstaggen|dubbele achterstag|gesplitst achterstag|bakstagen|"
-        "achterstagspanner|hanenpoot"
+        "achterstagspanner|hanenpoot|achterstagputting|gesplitste achterstag|hanepoot|achterstagtalje|bakstag|"
+        "dubbele achterstagen|gedeelde achterstag|achterstagplaat|achterstagspanners|achterstag puttingen|"
+        "achterstagdraad"
     ),
-    "O_BOOM": "bezaansgiek|giek|giekeinde|bezaan giek|papegaaienstok boom",
-    "O_ARCH": "hekbeugel|radarbeugel|beugel|targabeugel|rvs beugel|hekboog|antennebeugel|zonnepanelenbeugel|hekframe",
-    "O_PANELS": "zonnepanelen|zonnepaneel|zonnecellen|solar panelen|zonnepanelen op|panelen",
-    "O_MAST": "radarmast|windgenerator|windmolen|windgeneratorpaal|radarpaal|antennemast|radarpaaltje",
-    "O_STAFF": "vlaggenstok|vlaggenmast|vlaggestok",
-    "O_PASSERELLE": "loopplank|passerelle|gangway|loopplanken|passarelle",
-    "O_BOOMKIN": "papegaaienstok|papagaaistok",
-    "O_LOCKER": "gasbun|hekkist|reddingsvlot|bakskist achter",
+    "O_BOOM": (
+        "bezaansgiek|giek|giekeinde|bezaan giek|papegaaienstok boom|grootzeilgiek|giekeind|einde van de giek|"
+        "giek van de bezaan|grootgiek|bezaangiek"
+    ),
+    "O_ARCH": (
+        "hekbeugel|radarbeugel|beugel|targabeugel|rvs beugel|hekboog|antennebeugel|zonnepanelenbeugel|hekframe|"
+        "zonnepaneelbeugel|rvs hekbeugel|hekbeugels|achterbeugel|portaal|targaboog|solarbeugel|hekportaal|boog|"
+        "rolbar|achterboog|rvs boog|targa|beugels|radarboog|roestvrijstalen beugel"
+    ),
+    "O_PANELS": (
+        "zonnepanelen|zonnepaneel|zonnecellen|solar panelen|zonnepanelen op|panelen|zonnecel|solarpanelen|"
+        "solarpaneel|pv panelen|zonnepaneeltjes|zonnecollectoren"
+    ),
+    "O_MAST": (
+        "radarmast|windgenerator|windmolen|windgeneratorpaal|radarpaal|antennemast|radarpaaltje|"
+        "windgeneratormast|windgenerators|windmolentje|antennepaal|radarmastje|windturbine|gps paal|"
+        "windmolenmast|mast met radar"
+    ),
+    "O_STAFF": (
+        "vlaggenstok|vlaggenmast|vlaggestok|vlagstok|vlaggestokhouder|vlaggenstokken|vlaggenstokhouder|"
+        "vlaggenstokje|vlagmast"
+    ),
+    "O_PASSERELLE": (
+        "loopplank|passerelle|gangway|loopplanken|passarelle|loopplankje|gangplank|instapplank|hekloopplank|"
+        "landingsplank"
+    ),
+    "O_BOOMKIN": (
+        "papegaaienstok|papagaaistok|papegaaistok|hekspriet|druilpapegaai|papegaaienstokje|achterboegspriet|"
+        "hek boegspriet"
+    ),
+    "O_LOCKER": (
+        "gasbun|hekkist|reddingsvlot|bakskist achter|reddingsvlothouder|reddingsvlot op het hek|gaskist|hekbun|"
+        "gasbunker|hekkastje|reddingsvlotten"
+    ),
     "FOLD": (
         "wegklapbaar|wegklapbare|omhoogklapbaar|opklappen|wegklappen|om op te klappen|klapt op|"
         "kan worden opgeklapt|neer te klappen|opklapbaar|opklapbare|klapbaar|inklapbaar|klapbare|inklapbare|"

@@ -4,7 +4,9 @@ WORDS = {
     "TRANSOM": (
         "kanten av speilet|kanten av akterspeilet|speilkanten|akterspeil|speilet|speil|akterspeilet|hekken|"
         "speilets|akterspeil*|hekk|hekkens|bunnen av speilet|speilets helning|speilets bredde|"
-        "negativt akterspeil|negativt speil|omvendt speil|negativ hekk"
+        "negativt akterspeil|negativt speil|omvendt speil|negativ hekk|akterspeilets|akterende|akterenden|"
+        "speilkant|speilflate|hekkspeil|hekkspeilet|akterskip|akterskipet|speilhøyde|akterspeilhøyde|rumpa|"
+        "baken av båten"
     ),
     "POST": (
         "stevnens topp|stevntoppen|akterstevn|akterstevnen|stevnen|akterstevn*|stevnens|toppen av stevnen|rorstevnen"

@@ -2,17 +2,36 @@
 
 WORDS = {
     "LENGTH": "lang over alt|lang",
-    "HEIGHT": "høyde|høyden|høy|fribord|høydene|høyt|høyde over",
-    "WIDTH": "bredde|bredden|bred|bredt|brede|i bredden|bredde oppe|speilbredde|speilets bredde",
-    "THICK": "tykkelse|tykk|tykkelsen|tykt|godstykkelse|skrogtykkelse|laminattykkelse|platetykkelse|tykke",
+    "HEIGHT": (
+        "høyde|høyden|høy|fribord|høydene|høyt|høyde over|høye|høyder|i høyden|høydemål|høydemål over|speilhøyde|"
+        "akterspeilhøyde"
+    ),
+    "WIDTH": (
+        "bredde|bredden|bred|bredt|brede|i bredden|bredde oppe|speilbredde|speilets bredde|bredder|"
+        "fra side til side|tverrskips|på tvers|breddemål|bredde på|i bredde"
+    ),
+    "THICK": (
+        "tykkelse|tykk|tykkelsen|tykt|godstykkelse|skrogtykkelse|laminattykkelse|platetykkelse|tykke|"
+        "veggtykkelse|materialtykkelse|speiltykkelse|tjukk|tjukt|tjukkelse|tykkere|godset"
+    ),
     "DEPTH": "dybde|dypt",
-    "LOA": "lengde|lengden|lengde over alt|loa|båtens lengde|lengde o a|l o a|total lengde|skroglengde",
+    "LOA": (
+        "lengde|lengden|lengde over alt|loa|båtens lengde|lengde o a|l o a|total lengde|skroglengde|l.o.a|"
+        "lengde overalt|skroglengden|båtlengde|største lengde|lengda|lengde på båten"
+    ),
     "LWL": "lvl|vannlinjelengde|lengde i vannlinjen|lwl|lengde vl",
-    "BEAM": "største bredde|båtens bredde|bredde maks|maks bredde|største bredden",
-    "DRAFT": "dypgående|dyptgående|dypgang|stikker dypt",
+    "BEAM": (
+        "største bredde|båtens bredde|bredde maks|maks bredde|største bredden|bredde over alt|max bredde|b o a|"
+        "skrogbredde|båtbredde|bmax|bredeste punkt|bredden på båten|total bredde"
+    ),
+    "DRAFT": (
+        "dypgående|dyptgående|dypgang|stikker dypt|dypgangen|dybde|dypgåing|stikker|dypgåande|dypgående på|"
+        "djupgående|går dypt"
+    ),
     "DISPLACEMENT": (
         "deplasement|deplasementet|vekt|veier|vekten|vekta|deplaserer|vekt ca|båtens vekt|totalvekt|veid|"
-        "lastet vekt|kran"
+        "lastet vekt|kran|veide|egenvekt|tørrvekt|seilklar|kranvekt|fullt utrustet|deplasement på|veiing|"
+        "løftevekt|tonnasje|på vekta|båten veier|lettvekt"
     ),
     "BALLAST": "ballast|kjøl|motor|jolle|kjølen|motoren|jolla|ballastvekt|anker|mannskap",
     "RAKE": "helning|vinkel|hellingen|helningsvinkel|vinkelen|speilets helning|skråning|hellning|hellingsvinkel",
@@ -30,17 +49,21 @@ WORDS = {
         "stevnens topp|stevntoppen|kanten av speilet|kanten av akterspeilet|speilkanten|til dekk|opp til dekk|"
         "til dekket|går opp til|når opp til|overkant|overkanten|øverst|øvre kant|øvre kanten|oppe|overkanten av|"
         "toppen|øverste kant|topp|dekkskanten|overside|på toppen|toppen av stevnen|toppen av akterstevnen|"
-        "bredde oppe"
+        "bredde oppe|øverste|øverste punkt|høyeste punkt|høyeste|øvre|dekkskant|oversiden|øvre del|øverste del|"
+        "toppkant|toppkanten|oventil|øvre ende|i toppen"
     ),
     "BOTTOM": (
         "går ned til|underkant|underkanten|nederkant|nedre kant|nedre kanten|nede|nederst|nederste kant|"
-        "bunnen av speilet|underside|nederkanten|nedkant"
+        "bunnen av speilet|underside|nederkanten|nedkant|bunnen|nederste|nederste punkt|laveste punkt|nedre|"
+        "undersiden|bunn|nedre del|nederste del|nedentil|foten|laveste|nedre ende|i bunnen"
     ),
     "WATER": (
         "vannlinja|vannlinjen|vannet|vann|vannflaten|vannoverflaten|vl|kvl|vannlinje|vannlinjens|vannstanden|"
         "vannspeilet|fribord|under vannet|under vannlinja|under vannlinjen|under vl|under vannflaten|under vann|"
         "i vannet|akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"
-        "i vannlinja|akkurat ved vannflaten|på vannlinjen"
+        "i vannlinja|akkurat ved vannflaten|på vannlinjen|vannflate|vannkanten|havet|sjøen|overflaten|flytelinje|"
+        "flytelinja|dvl|konstruksjonsvannlinje|konstruksjonsvannlinja|fribordet|vannivå|vannstand|over vannet|"
+        "vannlinjas|sjø"
     ),
     "AT_WATER": (
         "akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"

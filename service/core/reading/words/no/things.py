@@ -3,30 +3,62 @@
 WORDS = {
     "O_LADDER": (
         "badeleiter|hekkleider|badestige|stige|stigen|badeleider|leider|badestigen|stiger|badeleideren|"
-        "teleskopstige|badetrapp stige"
+        "teleskopstige|badetrapp stige|badestiger|leideren|hekkstige|akterstige|teleskopstigen|taustige|nødstige|"
+        "redningsstige|svømmestige|stigens"
     ),
-    "O_PLATFORM": "badeplattform|plattform|plattformen|badeplattformen|plattformer|badebrygge|hekkplattform",
-    "O_DAVITS": "daviter|davit|davitene|davitter|davit*|jolledaviter",
+    "O_PLATFORM": (
+        "badeplattform|plattform|plattformen|badeplattformen|plattformer|badebrygge|hekkplattform|badebryggen|"
+        "badebrett|svømmeplattform|dykkeplattform|akterplattform|badeplattformer|teakrist|badedekk"
+    ),
+    "O_DAVITS": (
+        "daviter|davit|davitene|davitter|davit*|jolledaviter|davits|jollekran|davitarmer|akterdaviter|"
+        "hekkdaviter|jollelift"
+    ),
     "O_OUTBOARD": (
         "påhengsmotor|påhengsmotorfeste|påhengsmotoren|påhenger|påhengeren|motorbrakett|utenbordsmotor|"
-        "påhengsmotor på brakett|motorfeste|utenbordsmotoren"
+        "påhengsmotor på brakett|motorfeste|utenbordsmotoren|motorfestet|motorbraketten|elektrisk påhengsmotor|"
+        "påhengsmotorbrakett|utenbordsmotorfeste|hengemotor|påhengsfeste"
     ),
-    "O_EXHAUST": "eksos|eksosen|eksosrør|eksosutløp|eksosutslipp",
+    "O_EXHAUST": (
+        "eksos|eksosen|eksosrør|eksosutløp|eksosutslipp|eksosrøret|eksosutløpet|eksosuttak|eksosåpning|"
+        "eksosgjennomføring|eksosanlegg|eksosrøra"
+    ),
     "O_RAIL": (
         "hekkestol|hekkestolen|hekkstol|hekkstolen|hekkgelender|hekkstøtte|hekkstøtten|hekkstøtter|akterpulpit|"
-        "hekkpulpit|pushpit|akterpulpiten|rekkverk|hekkrekke|hekkpulpiten|akterrekke|rekkverket"
+        "hekkpulpit|pushpit|akterpulpiten|rekkverk|hekkrekke|hekkpulpiten|akterrekke|rekkverket|pulpit|pulpiten|"
+        "akterrekkverk|rekke|rekka|akterstol|hekkrekkverk|delt pushpit|pushpiten|akterpulpiter"
     ),
     "O_STAY": (
-        "hekkstag|akterstag|hekkstaget|akterstaget|delt hekkstag|doble hekkstag|hekkstagene|bakstag|delt akterstag"
+        "hekkstag|akterstag|hekkstaget|akterstaget|delt hekkstag|doble hekkstag|hekkstagene|bakstag|"
+        "delt akterstag|akterstagene|bakstaget|dobbelt akterstag|akterstagstrammer|akterstagsfeste|barduner|"
+        "todelt akterstag|doble akterstag|hanefot"
     ),
-    "O_BOOM": "mesanbom|mesanbommen|storbom|bommen|bomnokk|storbommen",
-    "O_ARCH": "targabøyle|bøyle|targabøylen|targa|bøylen|hekkbøyle|radarbøyle|portal",
-    "O_PANELS": "solcellepanel|solcellepaneler|solpanel|solceller|solpaneler|solcellepanelene|solcelle*|paneler",
-    "O_MAST": "radarmast|vindgenerator|vindmølle|radarstolpe|antennemast|radarmasten|vindgeneratoren",
-    "O_STAFF": "flaggstang|flaggstangen|flaggspill",
-    "O_PASSERELLE": "landgang|landgangen|passerelle|gangvei",
-    "O_BOOMKIN": "klyverbom akter|papegøyestokk|driverbom",
-    "O_LOCKER": "gasskasse|redningsflåte|hekkbenk",
+    "O_BOOM": "mesanbom|mesanbommen|storbom|bommen|bomnokk|storbommen|bom|bomende|bomenden|storseilbom",
+    "O_ARCH": (
+        "targabøyle|bøyle|targabøylen|targa|bøylen|hekkbøyle|radarbøyle|portal|targabue|targabuen|bue|buen|"
+        "akterbøyle|radarbue|solcellebøyle|portalen|rustfri bøyle|galge|antennebøyle|akterbue|aktergalge|"
+        "hekkportal|akterportal"
+    ),
+    "O_PANELS": (
+        "solcellepanel|solcellepaneler|solpanel|solceller|solpaneler|solcellepanelene|solcelle*|paneler|"
+        "solcellepanelet|solpanelet|solpanelene|solcellene"
+    ),
+    "O_MAST": (
+        "radarmast|vindgenerator|vindmølle|radarstolpe|antennemast|radarmasten|vindgeneratoren|vindmølla|"
+        "vindturbin|antennemasten|radarstang|vindgeneratormast|vindgen|radarmasta"
+    ),
+    "O_STAFF": (
+        "flaggstang|flaggstangen|flaggspill|flaggstanga|flaggspillet|flaggfeste|flaggstangholder|flaggstenger|"
+        "flaggstangfeste"
+    ),
+    "O_PASSERELLE": (
+        "landgang|landgangen|passerelle|gangvei|gangveien|landgangsplanke|gangway|landgangsbru|"
+        "leider og landgang|landgangs"
+    ),
+    "O_BOOMKIN": (
+        "klyverbom akter|papegøyestokk|driverbom|akterspryd|hekkspryd|baugspryd akter|mesanspryd|akterbom|akterpeke"
+    ),
+    "O_LOCKER": "gasskasse|redningsflåte|hekkbenk|redningsflåten|gasskap|gasskapet|gasskuff|flåtefeste|gassbeholder",
     "FOLD": (
         "slås opp|nedfellbar|foldbar|felles opp|sammenleggbar|foldes opp|kan foldes|felles ned|kan felles|"
         "klappes opp|slås ned|sammenleggbart|kan vippes|oppfellbar|som felles|kan legges opp|vippes opp|vippbar|"

@@ -5,7 +5,10 @@ WORDS = {
         "kanten på spegeln|spegelkanten|akterspegelns kant|akterspegel|spegel|spegeln|akterspegeln|aktern|"
         "spegelns|akterspegel*|akterspegelns|akter|akterns|spegelns överkant|akterspegelns överkant|"
         "botten av spegeln|akterspegelns underkant|spegelns underkant|spegelns lutning|lutningen på spegeln|"
-        "spegelns bredd|lodrät akterspegel|rak akterspegel|negativ akterspegel|negativ spegel|omvänd spegel"
+        "spegelns bredd|lodrät akterspegel|rak akterspegel|negativ akterspegel|negativ spegel|omvänd spegel|"
+        "akterskepp|akterskeppet|akterkant båt|spegelplan|spegelytan|båtens akter|akterdel|aktergavel|"
+        "spegelbrädan|spegelkant|akterspegelkanten|spegelöverkant|akterspegelöverkant|akterspegelunderkant|häck|"
+        "häcken|rumpan"
     ),
     "POST": (
         "stävens topp|stävtoppen|akterstävens topp|akterstäv|akterstäven|akterstäv*|stäven|stävens|rorstäven|"

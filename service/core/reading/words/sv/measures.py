@@ -2,17 +2,33 @@
 
 WORDS = {
     "LENGTH": "lång",
-    "HEIGHT": "höjd|höjden|hög|höjd över|fribord|högt",
-    "WIDTH": "bredd|bredden|bred|brett|breda|på bredden|bredd upptill|spegelbredd|spegelns bredd",
-    "THICK": "tjocklek|tjock|tjockleken|tjockt|tjocka|godstjocklek|skrovtjocklek|laminattjocklek|plåttjocklek",
+    "HEIGHT": "höjd|höjden|hög|höjd över|fribord|högt|höjder|höga|höjdmått|på höjden|höjd ovan|i höjd|högre",
+    "WIDTH": (
+        "bredd|bredden|bred|brett|breda|på bredden|bredd upptill|spegelbredd|spegelns bredd|bredder|"
+        "bredden upptill|från sida till sida|tvärskepps|i bredd|tvärs|på tvären|spegelbredden|akterspegelbredd|"
+        "breddmått"
+    ),
+    "THICK": (
+        "tjocklek|tjock|tjockleken|tjockt|tjocka|godstjocklek|skrovtjocklek|laminattjocklek|plåttjocklek|"
+        "tjocklekar|godstjockleken|väggtjocklek|spegeltjocklek|plåttjockleken|materialtjocklek|total tjocklek|"
+        "i tjocklek|laminattjockleken|skrovtjockleken|tjockare|godset"
+    ),
     "DEPTH": "djupt|djupa",
-    "LOA": "längd|längden|längd över allt|löa|båtens längd|l ö a|total längd|skrovlängd|längd ö a",
+    "LOA": (
+        "längd|längden|längd över allt|löa|båtens längd|l ö a|total längd|skrovlängd|längd ö a|längd överallt|"
+        "l.ö.a|total längden|skrovlängden|båtlängd|båtlängden|längd totalt|loa|överallt|hela längden|"
+        "längd på båten"
+    ),
     "LWL": "lvl|vattenlinjelängd|längd i vattenlinjen|längd vl|lwl",
-    "BEAM": "största bredd|båtens bredd|bredd max|max bredd|maxbredd|största bredden",
-    "DRAFT": "djupgående|djup|djupgåendet|sticker djupt|går djupt",
+    "BEAM": (
+        "största bredd|båtens bredd|bredd max|max bredd|maxbredd|största bredden|bredd över allt|total bredd|"
+        "b max|båtbredd|båtbredden|bredd överallt|skrovbredd|bmax|bredaste stället|största bredd på"
+    ),
+    "DRAFT": "djupgående|djup|djupgåendet|sticker djupt|går djupt|djupgång|djupgående på|djupgåendet är|stick djup",
     "DISPLACEMENT": (
         "deplacement|vikt|väger|deplacementet|vikten|deplacerar|vägs|väga|tung|total vikt|båtvikt|båtens vikt|"
-        "kranen|vägdes|lastad vikt"
+        "kranen|vägdes|lastad vikt|deplacementet är|vägde|vikt på|egenvikt|torrvikt|båten väger|lastvikt|tomvikt|"
+        "kranvåg|kranvågen|seglingsvikt|deplacement på|tonnage|segelklar|segelfärdig|på vågen"
     ),
     "BALLAST": "ballast|köl|motor|jolle|kölen|kölvikt|motorn|jollen|ankare|besättning",
     "RAKE": (
@@ -35,18 +51,25 @@ WORDS = {
         "stävens topp|stävtoppen|akterstävens topp|kanten på spegeln|spegelkanten|akterspegelns kant|till däck|"
         "upp till däck|går upp till|når upp till|överkant|överkanten|ovankant|överkanten av|överdel|övre kant|"
         "övre kanten|överkantens|upptill|ovansida|toppen|däckskanten|uppe|högst upp|spegelns överkant|"
-        "akterspegelns överkant|överkantens läge|topp|toppen av stäven|toppen av akterstäven|bredd upptill"
+        "akterspegelns överkant|överkantens läge|topp|toppen av stäven|toppen av akterstäven|bredd upptill|"
+        "högsta punkt|högsta punkten|överst|översta|översta kanten|övre|överdelen|ovansidan|krönet|ovanände|"
+        "toppkanten|upptill på|högsta delen|övre änden|spegelöverkant|akterspegelöverkant|däckskant|"
+        "däckskanten akter|övre del|över kanten|toppens|krön|däckshöjd|akterspegelkanten"
     ),
     "BOTTOM": (
         "går ner till|går ned till|underkant|underkanten|nederkant|nederkanten|nedre kant|nedre kanten|nedtill|"
         "underdel|botten av spegeln|undersida|längst ner|längst ned|nederst|akterspegelns underkant|"
-        "spegelns underkant|nertill"
+        "spegelns underkant|nertill|lägsta punkt|lägsta punkten|understa|understa kanten|undre|undre kant|"
+        "undre kanten|nedre|nedersta|nedersta kanten|nederdel|underände|fot|foten|akterspegelunderkant|"
+        "undersidan|lägsta delen|nedtill på|spegelns fot"
     ),
     "WATER": (
         "vattenlinjen|vattenlinje|vattnet|vatten|vattenytan|vattenyta|vattennivån|vl|kvl|vattenlinjens|ytan|"
         "konstruktionsvattenlinjen|fribord|under vattnet|under vattenlinjen|under vattenytan|under vl|"
         "under vattenlinje|i vattnet|under ytan|precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|"
-        "nuddar vattnet|precis vid vattenytan|i vattenytan|på vattenlinjen"
+        "nuddar vattnet|precis vid vattenytan|i vattenytan|på vattenlinjen|vattenytans|vattenplanet|havsytan|"
+        "vattennivå|sjön|dvl|konstruktionsvattenlinje|fribordet|vattenbrynet|vattenståndet|flytlinje|flytlinjen|"
+        "ytvattnet|vattenspegeln|vattnets yta|vattenlinjens nivå|vattenlinjerna"
     ),
     "AT_WATER": (
         "precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|nuddar vattnet|precis vid vattenytan|i vattenytan|"

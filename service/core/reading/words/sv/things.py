@@ -1,27 +1,71 @@
 """Swedish: what stands on the stern, how it moves, where it is, whether it goes."""
 
 WORDS = {
-    "O_LADDER": "badstege|badstegen|stege|stegen|stegar|badstegar|badsteg|akterstege|teleskopstege|teleskopstegen",
-    "O_PLATFORM": "badplattform|plattform|badbrygga|badplattformen|plattformen|badbryggan|akterplattform",
-    "O_DAVITS": "dävertar|dävert|dävertarna|dävertar för jolle|dävert*|jolledävertar",
+    "O_LADDER": (
+        "badstege|badstegen|stege|stegen|stegar|badstegar|badsteg|akterstege|teleskopstege|teleskopstegen|"
+        "badstegarna|akterstegen|räddningsstege|nödstege|repstege|badlejdare|lejdare|fallrep|stegens|badstegens|"
+        "rostfri stege|hopfällbar stege|peke stege"
+    ),
+    "O_PLATFORM": (
+        "badplattform|plattform|badbrygga|badplattformen|plattformen|badbryggan|akterplattform|badplattformar|"
+        "badbryggor|simplattform|badflak|akterbrygga|aktertrall|badtrall|dykplattform|teaktrall|påhängd brygga|"
+        "plattformar|badbräda"
+    ),
+    "O_DAVITS": (
+        "dävertar|dävert|dävertarna|dävertar för jolle|dävert*|jolledävertar|dävertarmar|jollekran|jolledävert|"
+        "däverterna|aktra dävertar|akterdävertar|jollelift|david|davitar"
+    ),
     "O_OUTBOARD": (
         "utombordare|utombordsmotor|utombordsfäste|utombordaren|utombordarfäste|utombordsmotorn|aktersnurra|"
-        "snurra|aktersnurran|motorfäste|utombordsfästet"
+        "snurra|aktersnurran|motorfäste|utombordsfästet|hjälpmotorfäste|utombordarhylla|motorhylla|elutombordare|"
+        "utombordarens fäste|motorbrygga|snurrfäste|utombordarna|utbordare|motorfästet|akterfäste för motor"
     ),
-    "O_EXHAUST": "avgasrör|avgasutlopp|avgasröret|avgas|avgasutsläpp|avgasgenomföring",
+    "O_EXHAUST": (
+        "avgasrör|avgasutlopp|avgasröret|avgas|avgasutsläpp|avgasgenomföring|avgasrörets|avgasledning|avgasuttag|"
+        "avgashål|avgasen|avgasrören|avgasslang|våtavgas|avgasutloppet|avgasutblås|avgasgenomföringen"
+    ),
     "O_RAIL": (
         "akterstol|häckpulpit|häckpulpiten|akterpulpeten|akterpulpit|pushpit|pulpit|akterpulpiten|akterräcke|"
-        "räcke|räcket|akterstolpar|sargräcke|aktersarg"
+        "räcke|räcket|akterstolpar|sargräcke|aktersarg|akterpulpeter|akterpulpitens|delad akterpulpit|"
+        "akterräcket|häckräcke|relingen akter|reling|akterreling|aktergrind|akterstolen|akterstolar|pulpiten|"
+        "delade akterpulpeter|aktersargen"
     ),
-    "O_STAY": "akterstag|akterstaget|akterstagen|dubbla akterstag|delat akterstag|häckstag|akterstagets|backstag",
-    "O_BOOM": "mesanbom|bom|mesanbommen|storbom|bomnock|bommen|storbommen",
-    "O_ARCH": "targabåge|akterbåge|targabågen|targa|båge|bågen|akterportal|portal|radarbåge",
-    "O_PANELS": "solpaneler|solpanel|solceller|solcellspanel|solcellspaneler|solcell*|solpanelerna",
-    "O_MAST": "radarmast|vindgenerator|vindkraftverk|vindsnurra|radarstolpe|antennmast|radarmasten",
-    "O_STAFF": "flaggspel|flaggstång|flaggspelet|flaggstången",
-    "O_PASSERELLE": "landgång|landgången|gångway|passerelle",
-    "O_BOOMKIN": "driverbom|akterspröt",
-    "O_LOCKER": "gasolbox|livflotte|akterbox|stuvfack akter",
+    "O_STAY": (
+        "akterstag|akterstaget|akterstagen|dubbla akterstag|delat akterstag|häckstag|akterstagets|backstag|"
+        "akterstagens|häckstaget|häckstagen|dubbla häckstag|delade akterstag|akterstagsröst|akterstagsfäste|"
+        "akterstagsspännare|häckstagssträckare|akterstagssträckare|akterstag med gaffel|bardun|barduner|bakstag"
+    ),
+    "O_BOOM": (
+        "mesanbom|bom|mesanbommen|storbom|bomnock|bommen|storbommen|bommens|bomände|bomänden|storsegelbom|"
+        "bomnocken|mesanbommens"
+    ),
+    "O_ARCH": (
+        "targabåge|akterbåge|targabågen|targa|båge|bågen|akterportal|portal|radarbåge|targabågar|targabågens|"
+        "rostfri båge|solcellsbåge|akterbågen|akterportalen|radarbågen|targa båge|targan|bågar|galge|"
+        "rostfri portal|portalen|solpanelbåge|antennbåge|aktergalge"
+    ),
+    "O_PANELS": (
+        "solpaneler|solpanel|solceller|solcellspanel|solcellspaneler|solcell*|solpanelerna|solpanelen|"
+        "solcellspanelerna|solcellerna|solcellsmoduler|paneler|panelerna|solceller akter"
+    ),
+    "O_MAST": (
+        "radarmast|vindgenerator|vindkraftverk|vindsnurra|radarstolpe|antennmast|radarmasten|vindgeneratorn|"
+        "vindgeneratorns|vindgeneratormast|radarmastens|radarstolpen|antennmasten|radarstång|vindsnurran|"
+        "vindkraft|vindmölla|radarpåle|radarpinne|mast för radar"
+    ),
+    "O_STAFF": (
+        "flaggspel|flaggstång|flaggspelet|flaggstången|flaggstångshållare|flaggspelsfäste|flaggstänger|"
+        "flaggstångsfäste|flaggspels|akterflagga|flaggkäpp"
+    ),
+    "O_PASSERELLE": (
+        "landgång|landgången|gångway|passerelle|landgångar|landgångsplanka|ombordstigningsplanka|gångbräda|"
+        "landgångens|passarella|ombordstigningsbrygga|gangway"
+    ),
+    "O_BOOMKIN": "driverbom|akterspröt|akterbogspröt|drivarbom|mesanspröt|akterpeke|akterpeket",
+    "O_LOCKER": (
+        "gasolbox|livflotte|akterbox|stuvfack akter|livflotten|livflottehållare|livboj|gasollåda|gasolkoffert|"
+        "räddningsflotte|livflottar|gasollådan"
+    ),
     "FOLD": (
         "att fälla upp|att fälla|fälls undan|bortfällbar|fällbar|fällbart|uppfällbar|vikbar|fällbara|uppfällbart|"
         "nedfällbar|nerfällbar|hopfällbar|går att fälla|fälls upp|kan fällas|vikbart|vikbara|uppvikbar|"
