@@ -33,20 +33,31 @@ WORDS = {
     ),
     "BALLAST": "ballast|kjøl|motor|jolle|kølen|køl|motoren|jollen|anker|besætning|ballastkøl|gummibåd",
     "RAKE": (
-        "hældning|vinkel|hældningen|hældningsvinkel|vinklen|spejlets hældning|skråning|hældning på|hækkens hældning"
+        "hældning|vinkel|hældningen|hældningsvinkel|vinklen|spejlets hældning|skråning|hældning på|"
+        "hækkens hældning|fra lodret|fra lodlinjen|ud af lod|mod lodret|fra vertikalen|hældningsgrad|"
+        "spejlhældning|skråstilling|agterspejlets hældning|hældningsvinklen|i forhold til lodret"
     ),
-    "LEAN": "hælder|hældende|skråner|skrå|falder|hældning|hælde|vinklet|skråt",
+    "LEAN": (
+        "hælder|hældende|skråner|skrå|falder|hældning|hælde|vinklet|skråt|hældes|skrånende|skråtstillet|lener|"
+        "læner|læner sig|falder ud|hælder ud|skæv|vippet|skråtstående"
+    ),
     "TURN": (
         "til hver side|rorutslag|til hver sin side|hver vej|til begge sider|max udslag|udslag|rorudslag|"
-        "til hver af siderne|per side"
+        "til hver af siderne|per side|max rorudslag|rorvinkel|maksimalt udslag|maksimalt rorudslag|rorudslaget|"
+        "udslaget|til begge kanter|fuldt udslag|i hver retning|maks udslag|udslag på|hver retning|"
+        "til hver af sider|rorvinklen|hver kant|til hver kant"
     ),
     "FORWARD": (
         "forover|længere fremme|foran|fremad|længere fremad|længere forude|længere frem|længere forud|forud|"
-        "fremover|mod stævnen|foran hækken|foran spejlet|for hækken|mod boven"
+        "fremover|mod stævnen|foran hækken|foran spejlet|for hækken|mod boven|længere foran|indad|mod forstævnen|"
+        "foran agterspejlet|forude|ind mod cockpittet|forligere|længere forover|foroverhældende|indenfor|"
+        "fremefter"
     ),
     "AFT": (
         "agterover|længere agter|længere agterud|bagud|agten for|bag|længere tilbage|længere bagud|agterud|"
-        "mod hækken|agtenfor|bagved|agter|ud bag|bag hækken|bag spejlet|agter for|længere bagude"
+        "mod hækken|agtenfor|bagved|agter|ud bag|bag hækken|bag spejlet|agter for|længere bagude|agterligere|"
+        "agtenom|ud bagud|bagefter|bag ved|længere bagud end|udad|bagover|agterefter|agter for spejlet|"
+        "bag agterspejlet|længere tilbage end|agter ud|udenfor spejlet"
     ),
     "TOP": (
         "stævnens top|stævntoppen|kanten af spejlet|kanten af agterspejlet|spejlkanten|til dæk|til dækket|"
@@ -84,7 +95,10 @@ WORDS = {
     "COCKPIT": "cockpitdørk|cockpitdørken|cockpit|cockpittets dørk|cockpitbund|cockpitgulv|dørken",
     "STEP": "badetrinn|trinn|badetrin|badetrinet|trin|trinet|indstøbt trin|badetrappe",
     "ENDS": "slutter|ender",
-    "STICK_OUT": "stikker ut|stikker|stikker ud|rager ud|rager|stikker bagud|udstik|går ud",
+    "STICK_OUT": (
+        "stikker ut|stikker|stikker ud|rager ud|rager|stikker bagud|udstik|går ud|rager agterud|stikker agterud|"
+        "når ud|strækker sig|udragende|går bagud|skyder ud|udhæng|stikker bag|fremspring|rager bagud|udspring"
+    ),
     "M_TAPE": "målebånd|målebåndet|tommestok|tommestokken|metermål",
     "M_PHONE": "telefonen|mobilen|vaterpas på mobilen|app|mobiltelefonen",
     "M_INCL": "vinkelmåler|hældningsmåler|inklinometer|vaterpas|digitalt vaterpas",

@@ -66,10 +66,20 @@ WORDS = {
     "FOLD": (
         "klappes op|foldbar|kan klappes|sammenklappelig|slås op|klappe op|kan klappes op|klappes ned|vippes op|"
         "kan vippes|nedklappelig|opklappelig|til at klappe op|som klappes op|kan foldes|klapbar|foldes op|"
-        "fældbar|der klappes op|klappe ned|vipbar|sammenklapelig"
+        "fældbar|der klappes op|klappe ned|vipbar|sammenklapelig|klappes|klappes ind|klappes væk|klappes sammen|"
+        "klappe ind|klap op|klappet op|klapper|foldes|foldes ned|foldes ind|foldes sammen|fældes|fældes op|"
+        "fældes ned|fældes ind|kan fældes|kan klappes ned|kan klappes ind|kan klappes væk|kan klappes sammen|"
+        "kan foldes op|kan vippes op|hængslet|på hængsler|sammenfoldelig|indklappelig|foldbare|foldbart|klapbare|"
+        "klapbart|opklappeligt|nedklappeligt|svinges op|kan svinges op|slås ned|slås ind|slå op|slå ned|"
+        "lægges op|kan lægges op|lægges ind|vippes|vippe op|vipbart|oplukkelig|klapstige|sammenklappeligt|"
+        "opklappelige|hejses op|vippe"
     ),
     "FIXED": (
-        "fast|fastmontert|svejset|faste|fastboltet|boltet|fastskruet|stiv|fastmonteret|fastsvejset|påboltet|skruet"
+        "fast|fastmontert|svejset|faste|fastboltet|boltet|fastskruet|stiv|fastmonteret|fastsvejset|påboltet|"
+        "skruet|fastmonterede|fastsiddende|ikke klapbar|ikke foldbar|kan ikke klappes|kan ikke foldes|"
+        "klappes ikke|gennemboltet|svejste|svejst|påsvejst|stive|stift|ubevægelig|fast monteret|fast svejset|"
+        "boltede|skruet fast|boltet fast|ikke vipbar|fast montering|kan ikke vippes|fastsvejst|fast monterede|"
+        "fastmontering|ikke klapbart"
     ),
     "REMOVE": (
         "kan undværes|kan undvære|kan sættes et andet sted|tages af ved behov|bliver afmonteret|demonterbar|"
@@ -100,8 +110,14 @@ WORDS = {
         "om muligt|hvis det er muligt|helst|foretrækker|vil helst|ønsker|ønske|helst i|gerne i|foretrækkes|"
         "foretrukket|hellere|vil gerne have den|helst på"
     ),
-    "SLIDE": "teleskopisk|udtrækkelig|udtræk|teleskop|skydes",
-    "SWING": "drejelig|svingbar",
+    "SLIDE": (
+        "teleskopisk|udtrækkelig|udtræk|teleskop|skydes|udtrækkeligt|trækkes ud|kan trækkes ud|skydes ind|"
+        "skydes ud|teleskopstige|skubbes ind|skubbes ud|udtræksstige|udtrækkelige|kan skydes ind|teleskopiske"
+    ),
+    "SWING": (
+        "drejelig|svingbar|svingbare|svingbart|drejelige|kan svinges|svinges ud|svinges ind|kan drejes|drejbar|"
+        "drejbare|svinges|drejeligt|svinger ud"
+    ),
     "AVOID": "undgå|helst ikke|absolut ikke|slippe for",
     "GONE": (
         "har vi solgt|har jeg solgt|allerede fjernet|i kistebænken|i stuverummet|i en stuverum|stuvet|stuves|"

@@ -27,47 +27,79 @@ WORDS = {
     ),
     "PLUMB": (
         "ist gerade|senkrecht|lotrecht|senkrechter|senkrechtes|senkrechten|senkrechte|lotrechter|kerzengerade|"
-        "vertikal|im lot"
+        "vertikal|im lot|fast senkrecht|nahezu senkrecht|annähernd senkrecht|steht senkrecht|ziemlich senkrecht|"
+        "praktisch senkrecht|ohne neigung|keine neigung|völlig senkrecht|schnurgerade|rechtwinklig zum wasser|"
+        "stockgerade|lotrechtes|lotrechten|lotrechte|senkrechtem"
     ),
     "REVERSE": (
         "negativer spiegel|negativ|negatives heck|negativem spiegel|negativen spiegel|negativer|negativen|"
         "negatives|negativem|negative neigung|negativ geneigt|nach vorn gekipptes heck|retrousse|"
-        "yachtheck negativ|invertiert"
+        "yachtheck negativ|invertiert|nach vorne geneigt|negativ geneigter|negativ geneigtes|negativer neigung|"
+        "negativem heck|nach vorn fallend|nach vorn geneigter|nach vorne geneigter|nach vorn gekippt|"
+        "nach vorne gekippt|umgekehrt geneigt|umgekehrtes heck|ior heck|negativheck|negativspiegel|"
+        "nach vorne fallend|negatives yachtheck|nach innen geneigt|spiegel negativ"
     ),
     "COUNTER": (
         "positives heck|überhängendes heck|yachtheck|positiv|positiver|positiven|positiver spiegel|überhang|"
-        "positive neigung|klassischer überhang|überhängender"
+        "positive neigung|klassischer überhang|überhängender|klassisches heck|klassisches yachtheck|"
+        "normales heck|traditionelles heck|nach achtern geneigt|nach achtern geneigter|nach achtern fallend|"
+        "nach hinten fallend|nach hinten geneigter|nach hinten gekippt|positiv geneigt|überhängend|"
+        "langer überhang|heck mit überhang|klassischer spiegel|überhänge|überhangheck|nach achtern gekippt|"
+        "gillung|gilling|konventionelles heck|normaler spiegel"
     ),
     "SCOOP": (
         "eingeformte* badeplattform|integrierte* badeplattform|angeformte* badeplattform|eingeformte* badestufe|"
         "integrierte* badestufe|eingelassene* badeplattform|badestufe im heck|heckstufe|badestufe|heckbadestufe|"
-        "integrierte badestufe|eingeformte badestufe|angeformte badestufe|integrierter badeplattform|badetreppe"
+        "integrierte badestufe|eingeformte badestufe|angeformte badestufe|integrierter badeplattform|badetreppe|"
+        "heckstufen|eingeformte stufen|integrierte badeplattform|badeplattform integriert|"
+        "badeplattform eingeformt|integrierte stufen|stufenheck|treppenheck|heck mit stufe|heck mit badestufe|"
+        "begehbares heck|stufen im heck|stufe im heck|angeformte badeplattform|eingelassene badeplattform|"
+        "badeplattform im rumpf|badestufen im heck|angeformter badeplattform|scoop heck|heck mit stufen|"
+        "eingebaute badeplattform"
     ),
     "OPEN": (
         "offenes heck|offenem heck|offener spiegel|heck ist offen|offene heck|offenes cockpit|hinten offen|"
         "heckklappe|klappheck|offenen heck|abklappbarer spiegel|klappbarer spiegel|klappspiegel|spiegel offen|"
-        "offene plicht"
+        "offene plicht|offene rückseite|spiegel klappt|heck klappt|klappbares heck|herunterklappbares heck|"
+        "heckklappbar|abklappbares heck|abklappbare heckklappe|spiegel lässt sich abklappen|ganz offen|"
+        "hinten ganz offen|offene plicht nach achtern|nach achtern offen|achtern offen|offenen spiegel|"
+        "ohne spiegel|kein spiegel|spiegel fehlt|klappbarer heckspiegel|heck offen|offener heckspiegel|"
+        "offenes spiegelheck"
     ),
     "DOUBLE": (
         "spitzgatter|kanuheck|spitzgat|spitzgatt|spitzgattheck|spitzgattkutter|doppelender|doppelenders|"
-        "rundgatter|spitzgatters|spitzgattrumpf"
+        "rundgatter|spitzgatters|spitzgattrumpf|spitzes heck|spitz zulaufendes heck|spitzem heck|kanuheckyacht|"
+        "heck läuft spitz|hinten spitz|colin archer|colin archer typ|spitzgatthecks|achtern spitz|"
+        "spitz zulaufend|kreuzerheck|kanuhecks|spitzgattyacht|spitzgattet|beidseitig spitz"
     ),
     "RUDDER": (
         "ruder|ruderblatt|hauptruder|angehängtes ruder|ruderblatts|ruderblattes|hauptruders|ruderanlage|"
         "doppelruder|ruders|beide ruder|zwei ruder|hinterkante ruder|hinterkante des ruders|"
-        "hinterkante vom ruder|freistehendes ruder|ruder am spiegel|ruder am heck"
+        "hinterkante vom ruder|freistehendes ruder|ruder am spiegel|ruder am heck|steuerruder|ruderblätter|"
+        "bootsruder|ruderfläche|eigenes ruder|eigene ruder|schiffsruder|ruderende|ruderkante|"
+        "ruderblatthinterkante|heckruder"
     ),
     "HUNG_OUT": (
         "angehängtes ruder|am spiegel angehängt|ruder am spiegel|ruder am heck|hängt am spiegel|"
         "am heck angehängt|heckruder|angehängt|angehängtem|angehängten|hängt am heck|hängt am steven|"
         "am achtersteven angehängt|am heck aufgehängt|am spiegel aufgehängt|am spiegel befestigt|"
         "außen am spiegel|spiegelruder|am steven|außenliegend|am spiegel hängend|hängt hinten am spiegel|"
-        "sitzt am spiegel"
+        "sitzt am spiegel|außenruder|anhängeruder|angehängtes|hängt außen|am spiegel montiert|"
+        "am spiegel angebracht|am heck angebracht|am heck befestigt|am heck montiert|außen angehängt|"
+        "hängt hinten dran|ruder hängt hinten|in fingerlingen|fingerlinge|fingerlingen|ruderbeschläge am spiegel|"
+        "außen aufgehängt|außen am heck|am heckspiegel|hinten angehängt|am spiegel gelagert|am steven angehängt|"
+        "hängt am heckspiegel|am heckspiegel angehängt|klappruder|spiegelruderanlage|hängt achtern|"
+        "am heckspiegel aufgehängt|aufgehängt am spiegel|aufgehängt am heck"
     ),
     "HUNG_IN": (
         "halbskeg*|skegruder*|spatenruder*|kielruder*|vollskeg*|spatenruder|freistehendes ruder|balanceruder|"
         "spatenruders|skegruder|halbskeg|teilbalanciert|skeg geführt|kielruder|untergebaut|freistehend|"
-        "vorgebalanciert|am skeg|hinter dem kiel"
+        "vorgebalanciert|am skeg|hinter dem kiel|freihängend|freihängendes|frei hängend|unterhängend|"
+        "untergehängt|unterm schiff hängend|hinter einem skeg|mit skeg|am ende des kiels|hinterm kiel|"
+        "am kiel angehängt|angehängt am kiel|vorbalanciert|halbbalanciert|halbbalance|balanciertes|"
+        "ruder hinter dem kiel|hängt am kiel|kielgeführt|skegruders|am teilskeg|teilskeg|spatenrudern|"
+        "freistehendes|freistehenden|spaten|kielangehängt|skeg gelagert|spatenblatt|balance ruder|hinterm skeg|"
+        "am skeg gelagert|am halbskeg|skeggeführt"
     ),
     "UNDER": (
         "am kiel|am langkiel|hängt unter dem rumpf|skeg|unter dem rumpf|unter dem boot|am skeg|hinter skeg|"
@@ -76,28 +108,54 @@ WORDS = {
     "TRAILING": (
         "hinterkante|achterkante|abströmkante|hintere kante|hinterer rand|ruderhinterkante|hinterkante ruder|"
         "hinterkante des ruders|hinterkante vom ruder|ruderblatthinterkante|austrittskante|achtere kante|"
-        "endkante|ablaufkante"
+        "endkante|ablaufkante|hintere ruderkante|hinteren ruderkante|ruderende|hinterste kante|hinterster punkt|"
+        "achterste kante|hintere kante des ruders|achterende|ruderblatt hinterkante|hinterkante des ruderblatts|"
+        "hinterkante ruderblatt|hinterkanten|hinterste punkt|hinteres ende|ende des ruders|hinterkant|"
+        "achterkante ruder|achterkante des ruders|ruderachterkante|endleiste|achterlichste kante"
     ),
-    "STOCK": "ruderschaft|ruderachse|ruderkoker|schaft|ruderschafts|schaftachse|ruderwelle|pinne achse|drehachse",
+    "STOCK": (
+        "ruderschaft|ruderachse|ruderkoker|schaft|ruderschafts|schaftachse|ruderwelle|pinne achse|drehachse|"
+        "ruderschaftes|schaftmitte|ruderschaftmitte|mitte ruderschaft|mitte schaft|achse des ruders|"
+        "ruderdrehachse|schaft des ruders|drehpunkt des ruders|ruderachse mitte|ruderstock|schaftes"
+    ),
     "GRP": (
         "massives gfk|massiv gfk|massivem gfk|gfk|laminat|volllaminat|polyester|kunststoff|glasfaser|gfk rumpf|"
-        "epoxy|handauflage"
+        "epoxy|handauflage|glasfaserverstärkt|glasfaserkunststoff|gfk boot|kunststoffboot|glasfaserkunststoffs|"
+        "epoxid|vinylester|glasgewebe|glasmatte|kunststoffrumpf|aus gfk|plastikboot|plaste|frp"
     ),
     "SOLID": (
         "kein sandwich|ohne sandwich|volllaminat|massiv|massives|voll laminat|vollgfk|massivlaminat|"
-        "volllaminiert|massiver|ohne kern|vollaminat|einschalig|massive|massivem"
+        "volllaminiert|massiver|ohne kern|vollaminat|einschalig|massive|massivem|massives laminat|vollgelegt|"
+        "volles laminat|durchgehend laminat|handlaminat|einfachlaminat|reines laminat|vollpolyester|"
+        "massivbauweise|ohne schaumkern|kein kern|nicht sandwich|vollkunststoff|massiv laminiert|"
+        "massivem laminat|massives polyester|gfk massiv|massiv polyester|handaufgelegt|ohne balsa|volllaminats|"
+        "kein schaum|monolithisch"
     ),
     "CORED": (
         "sandwich|balsa|schaumkern|sandwichbauweise|sandwichlaminat|balsakern|balsasandwich|schaumsandwich|"
-        "mit kern|schaum|sandwichkern"
+        "mit kern|schaum|sandwichkern|airex|divinycell|schaumstoffkern|pvc schaum|hartschaum|balsaholz|"
+        "balsaholzkern|gfk sandwich|gfk schaum|sandwichrumpf|sandwich bauweise|kernmaterial|wabenkern|coremat|"
+        "sandwichaufbau|balsaholzsandwich|sandwichspiegel|schaum sandwich|balsa kern|schaum kern|korkkern|"
+        "sandwichplatte|hartschaumkern|in sandwich"
     ),
     "WOOD": (
         "holz epoxid|sperrholz epoxid|holz|holzboot|mahagoni|mahagonirumpf|holzrumpf|aus holz|eiche|lärche|"
-        "karweel|sperrholz|formverleimt|leistenbau|lärche auf eiche|hölzern|holzyacht|klinker|teakholz"
+        "karweel|sperrholz|formverleimt|leistenbau|lärche auf eiche|hölzern|holzyacht|klinker|teakholz|holzbau|"
+        "mahagoni auf eiche|kiefer auf eiche|teak auf eiche|formverleimtes holz|holzrumpfes|karweelbeplankung|"
+        "leistengeplankt|holzbauweise|sperrholzrumpf|bootssperrholz|formverleimtes|holz epoxy|holzbauweise epoxy|"
+        "aus mahagoni|aus lärche|in holz|holzboote|karweel gebaut|karweelgeplankt|klinkerbau|hölzerne|hölzerner|"
+        "hölzernes|iroko|sapeli|eichenholz|massivholz|aus eiche|holzschiff"
     ),
-    "ALU": "aluminium|alu|aluminiumrumpf|alurumpf|aus aluminium|aluminiumyacht|aluyacht|alubau",
+    "ALU": (
+        "aluminium|alu|aluminiumrumpf|alurumpf|aus aluminium|aluminiumyacht|aluyacht|alubau|aluschiff|aluboot|"
+        "aluminiumboot|alu rumpf|aus alu|aluminiumbau|seewasserbeständiges aluminium|aluminium rumpf|alubauweise|"
+        "leichtmetall|aluminiumschiff|in alu|aluminiumblech|in aluminium|aluminium gebaut"
+    ),
     "STEEL": (
-        "stahl|stahlrumpf|stahlboot|stahlbau|stahlyacht|aus stahl|stahlkutter|stahlketsch|stahlschiff|schiffbaustahl"
+        "stahl|stahlrumpf|stahlboot|stahlbau|stahlyacht|aus stahl|stahlkutter|stahlketsch|stahlschiff|"
+        "schiffbaustahl|stahlslup|stahlrumpfs|stahlblech|schiffsstahl|aus stahl gebaut|stahlbauweise|stahl rumpf|"
+        "geschweißter stahl|stahlyachten|in stahl|cortenstahl|corten|stahlschiffes|knickspantstahl|stahlkasko|"
+        "stahl knickspant|rundspant stahl|stahl gebaut|stählern|stählerne|stählerner"
     ),
     "YEAR": (
         "bjh|baujhr|baujahr|bj|gebaut|aus|von|baujahr von|gebaut in|vom baujahr|erbaut|erstwasserung|vom stapel|"

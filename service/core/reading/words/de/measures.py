@@ -41,24 +41,35 @@ WORDS = {
     "BALLAST": "ballast|motor|beiboot|kiel|ballastanteil|bleikiel|dingi|dinghy|maschine|beiboots|tanks|anker|crew",
     "RAKE": (
         "spiegelneigung|spiegelwinkel|neigung|winkel|geneigt|neigungswinkel|neigung des spiegels|spiegel neigung|"
-        "schräge|schräg|rake"
+        "schräge|schräg|rake|aus der senkrechten|gegen die senkrechte|zur senkrechten|von der senkrechten|"
+        "aus dem lot|gegenüber der senkrechten|neigungen|neigungsgrad|heckneigung|heckspiegelneigung|"
+        "schrägstellung|schrägung|anstellwinkel|schräger|winkel zur senkrechten"
     ),
     "LEAN": (
         "geneigt|neigt|neigt sich|fällt|neigen|lehnt|kippt|gekippt|schräg|schräge|hängt über|fallend|fällt nach|"
-        "überhängt|geneigter|geneigten"
+        "überhängt|geneigter|geneigten|kippt nach|neigend|fällt zurück|lehnt sich|steht schräg|schräg nach|"
+        "geneigte|geneigtes|gekippte|gekippter|fallende|fallender|hängt nach|schräggestellt|ist gekippt|"
+        "abgeschrägt|schräger|schräges"
     ),
     "TURN": (
         "nach jeder seite|je seite|ruderausschlag|ausschlag|nach beiden seiten|zu jeder seite|pro seite|"
-        "auf jede seite|ruderlage|maximaler ausschlag|anschlag|nach beiden"
+        "auf jede seite|ruderlage|maximaler ausschlag|anschlag|nach beiden|maximaler ruderausschlag|"
+        "max. ausschlag|ruderwinkel|ruderanschlag|ruderanschläge|schlägt aus|hartlage|volle ruderlage|ausschläge|"
+        "zu beiden seiten|ausschlagen|maximalausschlag|einschlag|maximaler ruderwinkel|je richtung|"
+        "auf beide seiten|jeweils nach beiden|beidseits"
     ),
     "FORWARD": (
         "nach vorn|nach vorne|vor der|vor dem|weiter vorn|weiter vorne|vorlich|nach vorn geneigt|vorne|vorn|"
-        "weiter nach vorn|weiter nach vorne|bugwärts|richtung bug|vorderhalb|vor dem heck"
+        "weiter nach vorn|weiter nach vorne|bugwärts|richtung bug|vorderhalb|vor dem heck|nach vorn zu|vorwärts|"
+        "zum bug|zum bug hin|bugseitig|weiter vorne als|weiter vorn als|davor|nach innen|ins schiff|"
+        "richtung cockpit|vor dem spiegel|vor der spiegeloberkante|vorlicher|vorne liegend|cockpitwärts"
     ),
     "AFT": (
         "nach achtern|nach hinten|achtern|weiter achtern|weiter hinten|hinter dem|hinter der|heckwärts|"
         "nach hinten geneigt|hinten|richtung heck|weiter nach hinten|weiter nach achtern|hinter|achterlich|"
-        "achteraus|achterlicher|achterlicher als|weiter hinten als"
+        "achteraus|achterlicher|achterlicher als|weiter hinten als|heckseitig|weiter achterlich|hinter ihm|"
+        "dahinter|nach außen|weiter achtern als|achter dem|achterwärts|rückwärts|hinterm|über den spiegel hinaus|"
+        "hinter den spiegel|nach achteraus|achteraus vom"
     ),
     "TOP": (
         "kopf des stevens|stevenkopf|kopf des achterstevens|spiegelkante|kante des spiegels|rand des spiegels|"
@@ -108,7 +119,10 @@ WORDS = {
     "ENDS": "endet|hört auf|enden",
     "STICK_OUT": (
         "ragt|steht über|ragt hinaus|steht|steht heraus|ragt heraus|steht hervor|überstand|übersteht|hinausragt|"
-        "herausragt|heraussteht|reicht|hinaus|steht vor|absteht|steht ab|ragt nach"
+        "herausragt|heraussteht|reicht|hinaus|steht vor|absteht|steht ab|ragt nach|ragt aus|ragend|steht raus|"
+        "steht hinaus|ragt raus|ragt vor|ragen|stehen über|hinausragend|überstehend|hinausstehend|überragt|"
+        "springt vor|schaut heraus|schaut raus|guckt raus|guckt heraus|kommt heraus|überstehen|auskragt|"
+        "kragt aus|hinterragt|ausladung|steht nach"
     ),
     "M_TAPE": "bandmaß|maßband|zollstock|meterstab|gliedermaßstab|rollmaß|metermaß|maßstab|messband",
     "M_PHONE": (

@@ -78,11 +78,24 @@ WORDS = {
         "zum klappen|zum hochklappen|zum wegklappen|zum umklappen|zum einklappen|klappen wir|geklappt wird|"
         "wegklappbare|klappbar|klappbare|klappbaren|klappt|hochklappbar|abklappbar|klappbarer|klappbares|"
         "klappleiter|hochgeklappt|hochklappbare|wegklappbar|umklappbar|einklappbar|lässt sich klappen|"
-        "lässt sich hochklappen|wird hochgeklappt|kann hochgeklappt werden|abklappbare|faltbar"
+        "lässt sich hochklappen|wird hochgeklappt|kann hochgeklappt werden|abklappbare|faltbar|"
+        "hochgeklappt werden|klappt hoch|klappt weg|klappt ein|klappt runter|klappt herunter|klappt um|"
+        "lässt sich wegklappen|lässt sich einklappen|lässt sich umklappen|lässt sich abklappen|"
+        "lässt sich zusammenklappen|zusammenklappbar|zusammenklappbare|ausklappbar|ausklappbare|herunterklappbar|"
+        "runterklappbar|klappen|hochklappen|wegklappen|umklappen|einklappen|abklappen|aufklappbar|hochzuklappen|"
+        "wegzuklappen|umlegbar|umgelegt werden|klappmechanismus|mit scharnier|mit scharnieren|abklappbares|"
+        "hochklappbares|klappbarem|einklappbare|einklappbarer|faltbare|faltbarer|anklappbar|beiklappbar|klappar|"
+        "geklappt|weggeklappt|umgeklappt|eingeklappt|hochziehbar|aufholbar"
     ),
     "FIXED": (
         "fest|feste|fest montiert|verschraubt|angeschweißt|geschweißt|festen|fester|festes|starr|starre|"
-        "fest verschraubt|fest angebaut|angebolzt|nicht klappbar|fest eingebaut|festmontiert|verschweißt"
+        "fest verschraubt|fest angebaut|angebolzt|nicht klappbar|fest eingebaut|festmontiert|verschweißt|"
+        "fest angebracht|fest angeschweißt|fest verbaut|festgeschraubt|festgeschweißt|nicht hochklappbar|"
+        "nicht umklappbar|unbeweglich|fest angeschraubt|fest verbunden|fest installiert|fest verklebt|"
+        "starr montiert|nicht zu klappen|lässt sich nicht klappen|lässt sich nicht hochklappen|festes teil|"
+        "fix montiert|starrer|starres|durchgebolzt|fest stehend|feststehend|feststehende|feststehender|"
+        "klappt nicht|fest eingebaute|angeschweißte|aufgeschweißt|fest montierte|fest montierter|fest montiertes|"
+        "fest verschraubte"
     ),
     "REMOVE": (
         "kann ich verzichten|können wir verzichten|könnten wir verzichten|kann woanders hin|kann versetzt werden|"
@@ -131,8 +144,17 @@ WORDS = {
         "lieber wäre|wunsch|wünschen|vorzugsweise|lieber hätten|hätten gern|hätte gern|am besten|möglichst|"
         "gerne an|gern an"
     ),
-    "SWING": "schwingt|schwingen|schwenkbarer|schwenkbar|schwenkt|schwenkbare",
-    "SLIDE": "ausziehbar|ausziehbare|einschiebbar|teleskopierbar|teleskopleiter|teleskop",
+    "SWING": (
+        "schwingt|schwingen|schwenkbarer|schwenkbar|schwenkt|schwenkbare|schwenkbares|schwenkbaren|ausschwenkbar|"
+        "ausschwenkbare|wegschwenkbar|einschwenkbar|drehbar|drehbare|schwenken|zur seite schwenken|"
+        "zur seite schwenkbar|ausgeschwenkt|weggeschwenkt|einschwenken|schwenkbarem"
+    ),
+    "SLIDE": (
+        "ausziehbar|ausziehbare|einschiebbar|teleskopierbar|teleskopleiter|teleskop|ausziehleiter|ausgezogen|"
+        "herausziehbar|herausziehbare|einschieben|schiebbar|ausfahrbar|ausfahrbare|einziehbar|einziehbare|"
+        "teleskopische|teleskopierbare|teleskopartig|verschiebbare|ausziehen|zum ausziehen|wird ausgezogen|"
+        "schiebt sich|herausgezogen|zum herausziehen|ausziehbarer|teleskopbadeleiter|ausziehbares|einschiebbare"
+    ),
     "AVOID": "vermeiden|keinesfalls|auf keinen fall|ungern|nur nicht|bitte nicht|auf gar keinen fall",
     "GONE": (
         "haben wir verkauft|ist verkauft|ist längst ab|ist längst weg|schon abgebaut|ist abgebaut|ist demontiert|"

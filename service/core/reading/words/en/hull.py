@@ -19,40 +19,60 @@ WORDS = {
     "PLUMB": (
         "is straight|dead straight|strait up|strait up and down|strait up n down|straight up n down|"
         "straight up & down|vertcal|verticle|dead vertical|plumb|bolt upright|dead upright|upright|vertical|"
-        "perpendicular|dead plumb|near vertical|nearly plumb|straight up and down|straight up|plumb vertical"
+        "perpendicular|dead plumb|near vertical|nearly plumb|straight up and down|straight up|plumb vertical|"
+        "dead straight up|perfectly vertical|almost vertical|bolt-upright|perfectly plumb|practically vertical|"
+        "stands vertical|virtually vertical|near enough vertical|plumb as a wall|straight as a wall|no rake|"
+        "without rake|zero rake|pretty much vertical|more or less vertical"
     ),
     "REVERSE": (
         "reverse|reversed|reverse transom|retrousse|negative rake|sugar scoop stern|reverse raked|"
-        "reverse sloping|negative|negative transom|reverse sheer stern|negatively raked|inverted transom|inverted"
+        "reverse sloping|negative|negative transom|reverse sheer stern|negatively raked|inverted transom|"
+        "inverted|reverse rake|raked forward|rakes forward|raked forwards|leans forward|slopes forward|"
+        "reverse angle|reverse slope|reversed transom|reverse raked transom|tumblehome stern|negative angle|"
+        "forward rake|forward sloping|forward raked|forward leaning|leaning forward|sloping forward|retroussé"
     ),
     "COUNTER": (
         "counter|counter stern|conventional rake|traditional rake|raked aft|rakes aft|leans aft|overhanging|"
         "positive rake|normal rake|rakes backwards|classic counter|conventional transom|traditional transom|"
-        "positive"
+        "positive|counter sterned|long counter|overhang aft|overhangs aft|aft raked|aft sloping|aft leaning|"
+        "traditional stern|classic stern|classic transom|normal transom|normal stern|long overhang|leaning aft|"
+        "raking aft|sloping aft|conventional stern|yacht counter|short counter|raked aftwards"
     ),
     "SCOOP": (
         "sugar scoop stern|sugar scoop transom|scoop transom|integral swim platform|moulded in swim platform|"
         "molded swim platform|moulded swim platform|built in swim platform|integrated swim platform|"
         "molded in swim platform|sugar scoop|scoop|swim step|scoop stern|scooped|sugarscoop|moulded in swim step|"
         "moulded swim step|moulded bathing step|step moulded into|steps moulded into|walk down steps|"
-        "integral swim step|moulded in steps|stepped transom"
+        "integral swim step|moulded in steps|stepped transom|sugar-scoop|scooped stern|scoop sterned|"
+        "steps in the transom|steps moulded in|steps in the stern|stepped stern|walk-down stern|integral steps|"
+        "stern steps moulded|moulded steps|molded steps|molded in steps|sugarscoop stern|swim step molded|"
+        "moulded platform|built in steps|integral bathing platform|integrated bathing platform|"
+        "moulded in bathing platform|moulded-in platform|swim platform moulded in|steps built into the transom"
     ),
     "OPEN": (
         "open at the stern|stern open|transom open|open transom|open stern|stern is open|transom is open|"
         "drop down transom|walk through transom|open transomed|open aft|drop transom|drops down to form|"
         "fold down transom|folding transom|drop down stern|no transom|panel that drops|no transom at all|"
-        "open at the back|wide open stern|hinged transom|transom that drops|transom door"
+        "open at the back|wide open stern|hinged transom|transom that drops|transom door|no transom to speak of|"
+        "transomless|open sterned|open cockpit aft|drop-down|stern folds down|transom folds down|"
+        "transom hinges down|drop down bathing platform|tailgate|fully open|wide open|walk-through|"
+        "walkthrough transom|open ended cockpit|fold down stern|fold out transom|transom opens|opening transom|"
+        "transom drops|transom lowers|stern drops down|garage door"
     ),
     "DOUBLE": (
         "double ender|double ended|canoe stern|canoe sterned|norwegian stern|pointed stern|canoe sterns|"
-        "pointed at both ends|colin type stern|sharp stern|canoe back end|sterned like a canoe"
+        "pointed at both ends|colin type stern|sharp stern|canoe back end|sterned like a canoe|double-ender|"
+        "double-ended|double ender hull|double enders|pointed both ends|sharp at both ends|stern is pointed|"
+        "pointy stern|pointy at both ends|cruiser stern|lifeboat stern|whaleback stern|ends in a point|"
+        "pinched stern|pointed aft|sharp sterned|stern comes to a point|no transom but a sternpost"
     ),
     "RUDDER": (
         "rudder|rudders|outboard rudder|main rudder|rudder is|rudder blade|the rudder|twin rudders|two rudders|"
         "main rudders|back edge of the rudder|rudder stock|rudder post|rudder shaft|rudder axis|rudder tube|"
         "axis of the rudder|spade rudder|inboard rudder|balanced rudder|skeg hung rudder|semi balanced rudder|"
         "keel hung rudder|skeg rudder|rudder hung on the stern|rudder on the transom|outboard hung rudder|"
-        "transom hung rudder"
+        "transom hung rudder|helm blade|rudder's|rudders'|steering rudder|rudder foil|blade of the rudder|"
+        "rudder assembly|main rudder's|boat's rudder|boat's own rudder|ship's rudder"
     ),
     "HUNG_OUT": (
         "fixed in the stern|fixed on the stern|fixed to the transom|fixed on the transom|fixed to the stern|"
@@ -62,12 +82,25 @@ WORDS = {
         "hangs on the transom|hung off the transom|hangs off the transom|hung from the transom|"
         "attached to the transom|on the stern post|hung on the stern|transom mounted|outboard hung rudder|"
         "transom hung rudder|hung on the back|hangs on the sternpost|hangs from the sternpost|"
-        "hung from the sternpost|hung over the stern|hangs behind the transom|mounted on the transom"
+        "hung from the sternpost|hung over the stern|hangs behind the transom|mounted on the transom|barn door|"
+        "barn door rudder|rudder is outboard|hangs off the stern|hangs on the back|hangs off the back|"
+        "hung off the stern|hung off the back|hung aft|hangs on the stern|hangs from the transom|"
+        "hangs from the stern|stern-hung|transom-hung|on the outside of the transom|bolted to the transom|"
+        "on gudgeons|gudgeons|pintles and gudgeons|gudgeons and pintles|hinged on the transom|"
+        "hinged to the transom|pinned to the transom|lives on the transom|external rudder|hung at the stern|"
+        "on the back of the boat|lift up rudder on the transom|attached to the stern|hung outside|"
+        "slung on the transom|hangs outboard|hangs outside|mounted on the stern|kick up rudder|"
+        "rudder hangs outside"
     ),
     "HUNG_IN": (
         "spade|spade rudder|skeg hung|inboard rudder|keel hung|balanced rudder|skeg hung rudder|semi balanced|"
         "semi balanced rudder|spade type|keel hung rudder|skeg rudder|half skeg|skeg mounted|full skeg|"
-        "partial skeg|behind the keel"
+        "partial skeg|behind the keel|spade rudders|under-hung|underhung|skeg-hung|skegged|semi-skeg|semi skeg|"
+        "semi skeg hung|keel-hung|attached to the keel|hung on the keel|hung behind the keel|"
+        "hangs behind the keel|on the trailing edge of the keel|on the after end of the keel|hangs under|"
+        "free-hanging|free hanging|balanced spade|semi-balanced|behind a skeg|with a skeg|deep spade|"
+        "freestanding|on the back of the keel|aft end of the keel|hung on a skeg|hangs on a skeg|"
+        "supported by a skeg|protected by a skeg|rudder post goes through|stock through the hull"
     ),
     "UNDER": (
         "beneath the counter|below the counter|on the keel|on its keel|hung on the keel|well under|"
@@ -78,39 +111,58 @@ WORDS = {
     "TRAILING": (
         "trailing edge|back edge|after edge|aft edge|aftmost edge|aftermost edge|back edge of the rudder|"
         "rear edge|back border|after end|aft end|aft border|aftermost part|aftmost part|aftmost point|"
-        "aftermost point|furthest aft point"
+        "aftermost point|furthest aft point|back of the rudder|rear of the rudder|aft end of the rudder|"
+        "after edge of the rudder|after side|rearmost edge|rearmost part|back end of the rudder|"
+        "aft side of the rudder|tail of the rudder|rudder's back edge|aft face of the rudder|rudder trailing edge"
     ),
     "STOCK": (
         "stock|rudder stock|rudderstock|rudder post|rudder shaft|rudder axis|rudder tube|centre of the stock|"
-        "stock centre|axis of the rudder"
+        "stock centre|axis of the rudder|rudder axle|stock centreline|centre of the rudder stock|stock axis|"
+        "rudder bearing|pivot axis|rudder pivot|turning axis|stock's centre|rudderhead|rudder shaft centre|"
+        "centre of the rudder shaft|pivot line"
     ),
     "GRP": (
         "glass|glassfibre|glass fibre|fiberglass|fibreglass|grp|frp|laminate|polyester|fiber glass|gelcoat|"
-        "chopped strand|hand laid|plastic|fibre"
+        "chopped strand|hand laid|plastic|fibre|glass reinforced|fiberglass reinforced|fibre glass|glass-fibre|"
+        "plastic boat|glass reinforced plastic|fibreglass boat|fiberglass boat|gfk|vinylester|glass epoxy"
     ),
     "SOLID": (
         "no sandwich|without sandwich|not sandwich|no foam|without core|solid|single skin|solid laminate|"
         "solid glass|solid fibreglass|solid fiberglass|solid grp|monolithic|no core|solid glassfibre|"
-        "solid lay up|solid layup"
+        "solid lay up|solid layup|solid fibreglass laminate|solid glass laminate|single-skin|uncored|not cored|"
+        "no coring|un-cored|solid laminated|solid throughout|solid hand layup|solid hand laid|hand laid solid|"
+        "all glass|not a sandwich|isn't cored|no balsa|single laminate|solid polyester|solid frp|solid plastic"
     ),
     "CORED": (
         "cored|balsa|foam core|sandwich|foam sandwich|balsa core|balsa cored|foam cored|sandwich construction|"
-        "divinycell|in sandwich|foam|plywood core|ply core"
+        "divinycell|in sandwich|foam|plywood core|ply core|core of balsa|foam sandwich construction|airex|"
+        "cored hull|coremat|end grain balsa|end-grain balsa|sandwich hull|corecell|core cell|pvc foam|honeycomb|"
+        "sandwich laminate|sandwich-built|cored with|with a core|balsa sandwich|balsa-cored|foam-cored|"
+        "sandwiched|klegecell"
     ),
     "WOOD": (
         "from wood|in wood|of timber|wooden|timber|mahogany planked|strip planked|cold moulded|wood|carvel|larch|"
         "oak|teak hull|iroko|clinker|cedar|strip plank|mahogany on oak|planked|plywood hull|plywood|epoxy wood|"
         "wooden hull|wooden boat|of wood|built in wood|pitch pine|mahogany|carvel planked|she is wooden|"
-        "she's wooden|she is wood"
+        "she's wooden|she is wood|wooden construction|cold-moulded|cold molded|strip-planked|timber hull|"
+        "built of wood|built of timber|double diagonal|mahogany hull|teak planked|larch planked|oak frames|"
+        "red cedar|marine ply|kauri|wood epoxy|wood/epoxy|spruce|douglas fir|carvel built|clinker built|"
+        "lapstrake|larch on oak|pine on oak|teak on oak|all wood|wood hull|timber construction|sapele|"
+        "marine plywood|cedar strip"
     ),
     "ALU": (
         "from aluminium|of aluminium|in aluminium|from aluminum|of aluminum|aluminium|aluminum|alloy hull|alloy|"
-        "alu|aluminium hull|aluminum hull|she is aluminium|she's aluminium|she is alloy"
+        "alu|aluminium hull|aluminum hull|she is aluminium|she's aluminium|she is alloy|aluminium-built|"
+        "aluminum-built|aluminium boat|aluminum boat|alloy boat|built in aluminium|built in alloy|of alloy|"
+        "made of aluminium|made of aluminum|aluminium construction|aluminium plate|aluminium alloy|"
+        "built of aluminium|built of aluminum|alloy yacht"
     ),
     "STEEL": (
         "from steel|of steel|steel ship|in steel|steel hull|steel boat|steel|steel construction|mild steel|"
         "steel plate|built of steel|built in steel|made of steel|steel ketch|steel cutter|steel sloop|"
-        "she is steel|she's steel|hull steel"
+        "she is steel|she's steel|hull steel|steel-built|all steel|welded steel|steel plated|steel plating|"
+        "she is a steel|corten|cor-ten|steel construction hull|steel yacht|multichine steel|round bilge steel|"
+        "steel vessel|built from steel|steelie"
     ),
     "YEAR": (
         "made in|finished in|built|built in|launched in|from the year|year|year built|from|from year|model year|"

@@ -45,26 +45,37 @@ WORDS = {
     ),
     "RAKE": (
         "rake|raked|angle|transom angle|rakes|inclination|slope|rake of the transom|transom rake|raking|"
-        "rake angle|slant|transom slope|tilt|inclination of transom"
+        "rake angle|slant|transom slope|tilt|inclination of transom|off vertical|off the vertical|off plumb|"
+        "out of plumb|out of vertical|from the vertical|from vertical|to the vertical|angled at|raked at|cant|"
+        "canted"
     ),
     "LEAN": (
         "leans|lean|leaning|rakes|raked|slopes|sloping|tilts|tilted|inclined|leant|leaning back|slants|slanting|"
         "slanted|tips|tipped|is inclined|leaned|lies back|falls|falls back|falls away|sloped|makes an angle|"
-        "tumbles|slope|angled"
+        "tumbles|slope|angled|leans over|falling|canted|slopes away|slopes off|falls off|leans out|leans in|"
+        "pitched|kicks|tilts back|cants|set back|raking|flares|slanting back"
     ),
     "TURN": (
         "either way|each way|hard over|deflection|turns|max deflection|maximum deflection|to each side|"
-        "each side of centre|stops at|lock to lock|rudder angle|swing of the rudder|either side of centre|turn"
+        "each side of centre|stops at|lock to lock|rudder angle|swing of the rudder|either side of centre|turn|"
+        "to either side|per side|degrees each way|hard-over|rudder stops|swings through|full lock|helm angle|"
+        "maximum rudder angle|rudder travel|max rudder|of helm|turning angle|rudder throw|full deflection|"
+        "from centre to"
     ),
     "FORWARD": (
         "to front|to the front|more to bow|more to the bow|to bow|to fore|more to fore|forward|further forward|"
         "ahead of|in front of|towards the bow|fwd|more in front|in front|toward the bow|to the bow|forwards|"
-        "forrard|for'ard|more forward|ahead|before the|more to the front|inwards|toward the front|inboard of"
+        "forrard|for'ard|more forward|ahead|before the|more to the front|inwards|toward the front|inboard of|"
+        "bow ward|bowward|towards the bows|toward the bows|forward of|inboard from|nearer the bow|"
+        "closer to the bow|in towards the cockpit|towards the cockpit|inward|farther forward|into the boat|"
+        "short of"
     ),
     "AFT": (
         "aft|further aft|farther aft|behind|astern|abaft|past|backwards|aft of|backward|more behind|"
         "toward the stern|to the rear|further back|farther back|more to the rear|aftwards|more aft|rearward|"
-        "rearwards|outward|sternward|sternwards|outwards|proud of|beyond|clear of"
+        "rearwards|outward|sternward|sternwards|outwards|proud of|beyond|clear of|to aft|past the|aft from|"
+        "more astern|beyond the|back from|towards the stern|at the rear|to stern|further out|farther out|aftward|"
+        "outboard of the transom|behind it|trailing behind|abaft the|backward of|further astern"
     ),
     "TOP": (
         "top of the sternpost|head of the sternpost|sternpost top|top of the post|at deck|at the deck|"
@@ -76,7 +87,7 @@ WORDS = {
         "top border|width up|across the top|wide at the top|topmost|highest point|highest part|crown|rim|"
         "upper rim|upper lip|top lip|deck line|deck edge at the stern|uppermost|its top|very top|top rim|"
         "topside edge|sheer|sheerline|sheer line|at its highest|from the top|at the top|transom lip|"
-        "reverse sheer stern|stern post head|rudder post head"
+        "stern post head|rudder post head"
     ),
     "BOTTOM": (
         "goes down to|comes down to|reaches down to|low side|low edge|under edge|below side|bottom|bottom edge|"
@@ -122,7 +133,9 @@ WORDS = {
     "STICK_OUT": (
         "sticks out|stick out|protrudes|extends|projects|reaching|reaches|sticks|stands out|standing out|"
         "protruding|extending|projecting|sticking out|pokes out|overhangs|overhanging the stern|comes out|"
-        "stands proud|out behind"
+        "stands proud|out behind|juts out|hangs out|hanging out|stand out|stick past|sticks past|sticks aft|"
+        "extends aft|extends past|pokes|projects aft|extends beyond|overhangs by|protrude|projecting aft|"
+        "comes aft|projection|overhang of"
     ),
     "M_TAPE": (
         "tape|tape measure|measuring tape|end of the tape|folding rule|ruler|steel rule|tape measured|by tape|"

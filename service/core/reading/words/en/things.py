@@ -68,16 +68,29 @@ WORDS = {
     "FOLD": (
         "folding|folds|foldable|folds up|hinged|hinges|fold|fold down|going down on hinges|drops down|"
         "which folds|fold away|folds away|folds down|collapsible|flip up|flips up|flip down|folding up|lifts up|"
-        "lift up|hinging|tilting|tilts up|can be folded|swings up|pivots up|going up and down|drop down|it folds"
+        "lift up|hinging|tilting|tilts up|can be folded|swings up|pivots up|going up and down|drop down|it folds|"
+        "hinge up|hinge down|hinges up|hinges down|hinges out|swing up|swing down|swings down|folds out|"
+        "folds in two|folds in half|fold-up|fold-down|folding type|foldable type|flips down|fold flat|folds flat|"
+        "tips up|pivoting up|drops into the water|lifts out of the water|swivels up|hinged up|hinged type|"
+        "on hinges|flops down|can be raised|can be lifted|can be swung up|pulled up|folded up|folded away|"
+        "folded down|folded"
     ),
     "FIXED": (
         "fixed|bolted|welded|rigid|permanent|not folding|non folding|bolted on|bolted through|bolted to|fastened|"
-        "screwed on|fixed type|permanently mounted|permanently fixed"
+        "screwed on|fixed type|permanently mounted|permanently fixed|rigidly mounted|rigid type|fixed in place|"
+        "permanently attached|does not fold|doesn't fold|will not fold|won't fold|cannot fold|can't fold|"
+        "non-folding|welded on|bolted in place|solidly fixed|fixed mount|immovable|welded to|glassed in|"
+        "fixed one|through-bolted|through bolted|not hinged|isn't hinged|unfolding"
     ),
-    "SWING": "swings|swinging|swing|swinging out|pivots|swivels",
+    "SWING": (
+        "swings|swinging|swing|swinging out|pivots|swivels|swings out|swings sideways|swivel|pivoting|"
+        "swings aside|swings to the side|swings inboard|swung out|swings away|swing out|swung aside|swings in|"
+        "swings outboard"
+    ),
     "SLIDE": (
         "slides|sliding|telescopic|slide out|slides out|slides under|telescoping|retractable|extends from under|"
-        "pulls out|telescopic ladder"
+        "pulls out|telescopic ladder|slides in|slide-out|slides away|slides up|sliding type|telescopes|"
+        "telescopic type|pull out|pull-out|slides into|slides down|slide in|pulls out of"
     ),
     "REMOVE": (
         "can move|could move|movable|can shift|will remove|to be removed|will be removed|plan to remove|"

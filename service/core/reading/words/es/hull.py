@@ -13,42 +13,69 @@ WORDS = {
     "HULL": "tablazón|chapa|plancha|casco|laminado|forro|del casco",
     "BOAT": "barco|velero|embarcación|barco de vela|yate|queche|balandro|lancha|del barco|de barco",
     "PLUMB": (
-        "es recto|es recta|vertical|a plomo|recto|verticales|aplomado|completamente vertical|casi vertical|recta"
+        "es recto|es recta|vertical|a plomo|recto|verticales|aplomado|completamente vertical|casi vertical|recta|"
+        "perfectamente vertical|prácticamente vertical|totalmente vertical|sin inclinación|ninguna inclinación|"
+        "completamente recto|verticalmente|vertical del todo|cae a plomo|a escuadra|totalmente recto|"
+        "prácticamente recto|casi recto"
     ),
     "REVERSE": (
         "invertido|invertida|negativo|espejo invertido|negativa|popa invertida|espejo negativo|"
-        "inclinación negativa|invertidos|popa lanzada negativa"
+        "inclinación negativa|invertidos|popa lanzada negativa|inclinación inversa|inclinado a proa|"
+        "negativamente|popa negativa|espejo inverso|inverso|inversa|inclinado hacia proa|lanzamiento negativo|"
+        "invertidas|caída inversa|caída negativa|popa retroussé|contrapendiente|hacia dentro inclinado"
     ),
     "COUNTER": (
-        "popa de bovedilla|espejo clásico|clásico|clásica|positivo|positiva|popa lanzada|popa clásica|espejo positivo"
+        "popa de bovedilla|espejo clásico|clásico|clásica|positivo|positiva|popa lanzada|popa clásica|"
+        "espejo positivo|popa tradicional|espejo tradicional|popa normal|espejo normal|inclinado a popa|"
+        "inclinado hacia popa|bovedilla|popa con bovedilla|lanzamiento de popa|lanzamiento clásico|positivos|"
+        "popa de yate|espejo convencional|voladizo|bóveda|bovedillas"
     ),
     "SCOOP": (
         "plataforma de baño integrada|popa con escalón|escalón moldeado|escalón integrado|escalones moldeados|"
         "popa escalonada|popa con escalones|con escalón|plataforma integrada|escalón en la popa|popa de faldón|"
-        "faldón"
+        "faldón|popa en escalones|escalones en la popa|popa con peldaños|escalones integrados|"
+        "plataforma moldeada|plataforma de baño moldeada|plataforma de baño en el casco|bañera de popa moldeada|"
+        "peldaños moldeados|escalón incorporado|escalones en el espejo|popa escalón|peldaño moldeado|"
+        "popa de escalones"
     ),
     "OPEN": (
         "popa abierta|espejo abierto|popa está abierta|abierta|abierto|espejo abatible|popa totalmente abierta|"
-        "sin espejo|panel abatible|popa abatible|espejo que se abate"
+        "sin espejo|panel abatible|popa abatible|espejo que se abate|popa totalmente despejada|bañera abierta|"
+        "abierto por popa|abierta por popa|espejo rebatible|espejo que baja|popa rebatible|"
+        "plataforma abatible de popa|sin espejo de popa|no tiene espejo|popa despejada|puerta de popa|portón|"
+        "portón de popa|espejo basculante|abierto por detrás|bañera abierta a popa"
     ),
     "DOUBLE": (
         "doble proa|popa de canoa|popa noruega|de doble proa|popa afilada|popa en punta|popa redonda de canoa|"
-        "canoa|dos proas|popa aguda|colin archer"
+        "canoa|dos proas|popa aguda|colin archer|popa puntiaguda|popa en forma de canoa|doble-proa|popa doble|"
+        "terminada en punta|popa picuda|popa de ballenera|ballenera|popa en pico|proa y popa iguales|"
+        "afilada a popa|popa canoa|canoera"
     ),
     "RUDDER": (
         "timón|pala|del timón|pala del timón|timones|el timón|dos timones|dos palas|borde de salida del timón|"
         "mecha del timón|eje del timón|mecha de timón|timón colgante|timón compensado|timón suspendido|"
-        "timón de pala|timón colgado|timón colgado en el espejo|timón exterior|timón en el espejo|timón de espejo"
+        "timón de pala|timón colgado|timón colgado en el espejo|timón exterior|timón en el espejo|"
+        "timón de espejo|timón principal|timón del barco|pala de timón|palas|palas del timón|timón propio|"
+        "hoja del timón|timon"
     ),
     "HUNG_OUT": (
         "colgada del espejo|va colgada|colgada en el espejo|colgada|timón colgado|colgado en el espejo|"
         "colgado del espejo|timón colgado en el espejo|timón exterior|va colgado|colgado|colgado de la popa|"
         "en el espejo|timón en el espejo|montado en el espejo|herrajes en el espejo|timón de espejo|"
-        "fuera del espejo|colgado del codaste|exterior|en el codaste|va en el espejo|sujeto al espejo"
+        "fuera del espejo|colgado del codaste|exterior|en el codaste|va en el espejo|sujeto al espejo|"
+        "timón por fuera|montado en popa|cuelga del espejo|cuelga de la popa|colgando del espejo|colgado en popa|"
+        "sobre pinzotes|pinzotes|pinzote|machos y hembras|herrajes del espejo|por fuera del espejo|"
+        "articulado en el espejo|fijado al espejo|fijado en el espejo|apoyado en el espejo|atornillado al espejo|"
+        "va por fuera|timón externo|timón de fuera|cuelga en el espejo|colgados del espejo|cuelga fuera|"
+        "montado sobre el espejo|pala exterior|pala colgada"
     ),
     "HUNG_IN": (
         "timón colgante|timón compensado|timón suspendido|suspendido|de pala|timón de pala|compensado|"
-        "semicompensado|bajo el casco|colgante|con talón|tras la quilla"
+        "semicompensado|bajo el casco|colgante|con talón|tras la quilla|colgado bajo el casco|suspendida|"
+        "tipo pala|semisuspendido|semi suspendido|sobre talón|tras un skeg|con medio skeg|medio skeg|semi skeg|"
+        "detrás de la quilla|unido a la quilla|en el talón de la quilla|al final de la quilla|"
+        "colgado bajo la popa|va bajo el casco|debajo de la popa|compensada|semicompensada|tipo espada|"
+        "articulado en la quilla|con skeg completo|pala suspendida|pala compensada"
     ),
     "UNDER": (
         "en la quilla|bajo el casco|con skeg|skeg|debajo del casco|bajo el barco|debajo del barco|sobre skeg|"
@@ -56,21 +83,47 @@ WORDS = {
     ),
     "TRAILING": (
         "borde de salida|canto posterior|borde de popa|canto de popa|borde posterior|borde de salida del timón|"
-        "borde trasero|canto de salida|parte más a popa"
+        "borde trasero|canto de salida|parte más a popa|borde de fuga|canto de fuga|borde de atrás|canto trasero|"
+        "filo posterior|filo trasero|borde popel|extremo trasero|punto más a popa|extremo popel|arista posterior|"
+        "borde de salida de la pala|parte trasera del timón|borde de ataque trasero|canto de atrás|"
+        "trasera del timón|borde salida"
     ),
-    "STOCK": "mecha|mecha del timón|eje del timón|mecha de timón",
+    "STOCK": (
+        "mecha|mecha del timón|eje del timón|mecha de timón|eje de la mecha|eje de giro del timón|limera|"
+        "centro de la mecha|eje de la pala|mechas|eje timón|eje de giro|el eje del timón"
+    ),
     "GRP": (
         "fibra maciza|fibra de vidrio maciza|poliéster macizo|poliéster|fibra|fibra de vidrio|prfv|plástico|"
-        "resina|vidrio"
+        "resina|vidrio|poliester|plástico reforzado|gfk|fibras|vinilester|viniléster|vidrio poliéster|epoxi|frp|"
+        "pvrf"
     ),
     "SOLID": (
         "sin sándwich|no es sándwich|macizo|fibra maciza|laminado macizo|maciza|sólido|sólida|laminado sólido|"
-        "monolítico|poliéster macizo|fibra sólida|sin núcleo|laminado simple"
+        "monolítico|poliéster macizo|fibra sólida|sin núcleo|laminado simple|poliéster sólido|"
+        "laminado monolítico|fibra sin núcleo|sin sandwich|sin alma|monolítica|todo fibra|laminado a mano|"
+        "poliester macizo|maciza de fibra|macizos|sin balsa|sin espuma|no lleva sándwich|no lleva núcleo|"
+        "simple laminado"
     ),
-    "CORED": "sándwich|balsa|sándwich de balsa|espuma|núcleo|con núcleo|sándwich de espuma",
-    "WOOD": "madera epoxi|madera|de madera|contrachapado|caoba|roble|iroko|teca|tablazón",
-    "ALU": "aluminio|de aluminio",
-    "STEEL": "acero|de acero|chapa de acero",
+    "CORED": (
+        "sándwich|balsa|sándwich de balsa|espuma|núcleo|con núcleo|sándwich de espuma|airex|divinycell|"
+        "espuma de pvc|núcleo de balsa|núcleo de espuma|alma de balsa|sandwich|construcción sándwich|en sándwich|"
+        "laminado sándwich|balsa en medio|nido de abeja|con alma|sandwich de balsa|con núcleo de balsa|"
+        "alma de espuma|tipo sándwich"
+    ),
+    "WOOD": (
+        "madera epoxi|madera|de madera|contrachapado|caoba|roble|iroko|teca|tablazón|de caoba|casco de madera|"
+        "madera laminada|madera moldeada|contrachapado marino|tablazón de|madera y epoxi|madera-epoxi|"
+        "forro de madera|barco de madera|madera maciza|tingladillo|en madera|de teca|de roble|de iroko|okume|"
+        "okumé|madera epoxy|construcción en madera|a tope de madera"
+    ),
+    "ALU": (
+        "aluminio|de aluminio|casco de aluminio|en aluminio|aluminio soldado|chapa de aluminio|de alu|"
+        "aluminio naval|aleación ligera|barco de aluminio|construido en aluminio|construcción en aluminio"
+    ),
+    "STEEL": (
+        "acero|de acero|chapa de acero|casco de acero|acero naval|en acero|acero soldado|barco de acero|"
+        "chapa naval|acero corten|construcción en acero|construido en acero|velero de acero|de chapa de acero"
+    ),
     "YEAR": (
         "del|año|de|construido en|año de construcción|construido|construida en|botado en|botada|fabricado en|"
         "de construcción|del año|año de fabricación|modelo del año|matriculado"

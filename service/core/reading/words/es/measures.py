@@ -31,19 +31,33 @@ WORDS = {
         "toneladas de desplazamiento"
     ),
     "BALLAST": "lastre|motor|auxiliar|quilla|bulbo|neumática|ancla|tripulación|dinghy|plomo",
-    "RAKE": "inclinación|ángulo|inclinado|grados de inclinación|caída|inclinación del espejo|lanzamiento|pendiente",
+    "RAKE": (
+        "inclinación|ángulo|inclinado|grados de inclinación|caída|inclinación del espejo|lanzamiento|pendiente|"
+        "respecto a la vertical|con la vertical|desde la vertical|ángulo del espejo|"
+        "grados con respecto a la vertical|ángulo de inclinación|inclinaciones|desplome|caída de popa|"
+        "respecto de la vertical|fuera de la vertical"
+    ),
     "LEAN": (
         "inclinado|inclinada|se inclina|inclina|cae|se tumba|tumbado|lanzado|tiene una inclinación|inclinados|"
-        "ladeado|se inclina hacia"
+        "ladeado|se inclina hacia|inclina hacia|caído|caída hacia|cae hacia|tumbada|inclinadas|ladeada|lanzada|"
+        "va inclinado|va inclinada|se echa|echado|echada|vencido|sesgado|oblicuo"
     ),
-    "TURN": "a cada banda|giro máximo|giro|a cada lado|por banda|ángulo máximo|a ambas bandas|gira",
+    "TURN": (
+        "a cada banda|giro máximo|giro|a cada lado|por banda|ángulo máximo|a ambas bandas|gira|giro del timón|"
+        "a babor y estribor|hacia cada lado|hacia cada banda|ángulo de timón|máximo giro|ángulo de giro|topes|"
+        "ángulo de pala|a cada borda|giro de|caña a la banda|metida máxima|gira hasta"
+    ),
     "FORWARD": (
         "hacia proa|más a proa|por delante|hacia delante|a proa|más adelante|hacia adelante|delante|delante del|"
-        "adelantado|por delante del|más hacia proa|a proa del|por la proa"
+        "adelantado|por delante del|más hacia proa|a proa del|por la proa|hacia la proa|más adelantado|"
+        "por delante de|delante de|a proa de|hacia dentro|hacia el interior|adelantada|más adelantada|antes del|"
+        "proel|hacia adentro|a proa respecto"
     ),
     "AFT": (
         "hacia popa|más a popa|por detrás|hacia atrás|por detrás del|a popa|más atrás|detrás|detrás del|atrás|"
-        "retrasado|más hacia popa|a popa del|por la popa|hacia la popa|por detrás del espejo"
+        "retrasado|más hacia popa|a popa del|por la popa|hacia la popa|por detrás del espejo|a popa de|"
+        "más a popa que|detrás de|por detrás de|hacia fuera|más atrasado|atrasado|atrasada|retrasada|"
+        "más retrasado|a popa respecto|tras el espejo|más allá del|hacia afuera|por fuera|hacia detrás"
     ),
     "TOP": (
         "cabeza del codaste|borde del espejo|canto del espejo|hasta la cubierta|a la cubierta|sube hasta|"
@@ -84,7 +98,11 @@ WORDS = {
     "COCKPIT": "bañera|piso de la bañera|suelo de la bañera|fondo de la bañera|plan de la bañera",
     "STEP": "escalón|peldaño|escalones|peldaños|escalón de baño|escalón moldeado",
     "ENDS": "termina|acaba",
-    "STICK_OUT": "saca|sale hacia atrás|sobresale|asoma|sale|saliente|sobresaliendo|se proyecta|sobresalen",
+    "STICK_OUT": (
+        "saca|sale hacia atrás|sobresale|asoma|sale|saliente|sobresaliendo|se proyecta|sobresalen|sobresalir|"
+        "vuela|asoma por|se extiende|saliendo|rebasa|sale por|sobresale por|asomando|vuelo|sobrepasa|se sale|"
+        "queda fuera|se asoma"
+    ),
     "M_TAPE": "cinta métrica|metro|con metro|con cinta|cinta|flexómetro|cinta de medir",
     "M_PHONE": "teléfono móvil|nivel del móvil|app del móvil|con el móvil|aplicación|nivel del teléfono",
     "M_INCL": "inclinómetro|clinómetro|transportador|nivel digital",

@@ -66,11 +66,17 @@ WORDS = {
     ),
     "FOLD": (
         "que se levanta|para plegar|plegable|abatible|plegables|abatibles|se abate|se pliega|plegado|rebatible|"
-        "que se abate|que se pliega|basculante|se levanta|retráctil|se recoge|escalera plegable"
+        "que se abate|que se pliega|basculante|se levanta|retráctil|se recoge|escalera plegable|se pliegan|"
+        "se abaten|se levantan|que se recoge|abatida|plegada|abatido|basculantes|rebatibles|se rebate|"
+        "con bisagras|sube y baja|levadiza|levadizo|plegar|abatir|se puede plegar|se puede abatir|"
+        "se puede levantar|se puede subir|puede plegarse|puede abatirse|que se sube|que se baja|articulada|"
+        "articulado|recogible|elevable|doblable|se dobla|replegable"
     ),
     "FIXED": (
         "fija|fijo|soldado|fijas|fijos|atornillada|atornillado|soldada|rígida|rígido|remachada|firme|"
-        "escalera fija|plataforma fija"
+        "escalera fija|plataforma fija|no plegable|no abatible|soldados|atornillados|no se pliega|no se abate|"
+        "no se levanta|de fijo|inamovible|soldadas|rígidos|rígidas|empernado|empernada|no plegables|fijo soldado|"
+        "no se puede plegar|no se puede abatir"
     ),
     "REMOVE": (
         "podemos prescindir|puedo prescindir|podríamos prescindir|se puede mover|se puede cambiar de sitio|"
@@ -106,8 +112,13 @@ WORDS = {
         "preferimos montarlo|preferencia|preferible|preferiríamos|mejor|nos gustaría|me gustaría|de preferencia|"
         "a ser posible|si es posible"
     ),
-    "SLIDE": "telescópica|corredera|extensible|deslizante",
-    "SWING": "giratoria|orientable|pivotante",
+    "SLIDE": (
+        "telescópica|corredera|extensible|deslizante|telescópicas|que se desliza|se desliza|extraíble de|"
+        "corredero|retráctiles|telescópico|deslizable"
+    ),
+    "SWING": (
+        "giratoria|orientable|pivotante|giratorio|giratorios|orientables|pivotantes|que gira|giran|pivota|se gira"
+    ),
     "AVOID": "en ningún caso|evitar|nunca en|evitando|de ninguna manera",
     "GONE": (
         "lo vendimos|la vendimos|está desmontado|está desmontada|ya desmontado|ya desmontada|en el cofre|"

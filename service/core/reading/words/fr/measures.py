@@ -4,7 +4,7 @@ WORDS = {
     "LENGTH": "hors tout|de long|long",
     "HEIGHT": (
         "hauteur|haut de|haut|haute|franc bord|hauteur sur l'eau|hauteurs|hauteur de|hauteur au dessus|élévation|"
-        "en hauteur|hauts|hautes|haut du tableau|haut du tableau arrière|haut de l'arrière|haut de l'étambot"
+        "en hauteur|hauts|hautes"
     ),
     "WIDTH": (
         "largeur|large|large de|de large|en largeur|de largeur|larg|largeur du tableau|largeurs|larges|"
@@ -40,27 +40,36 @@ WORDS = {
     "BALLAST": "lest|moteur|annexe|ballast|quille|moteur inboard|ancre|équipage",
     "RAKE": (
         "inclinaison|angle|incliné|inclinée|quête|inclinaison du tableau|élancement|pente|angle du tableau|"
-        "quête arrière|angle avec la verticale"
+        "quête arrière|angle avec la verticale|par rapport à la verticale|d'inclinaison|avec la verticale|"
+        "sur la verticale|inclinaisons|pente du tableau|dévers|fruit|inclinaison de|hors d'aplomb"
     ),
     "LEAN": (
         "incliné vers l'avant|inclinée vers l'avant|penché vers l'avant|incliné sur l'avant|penche vers l'avant|"
         "incliné vers l'arrière|inclinée vers l'arrière|penché vers l'arrière|incliné sur l'arrière|"
         "penche vers l'arrière|incliné|inclinée|penche|incliné vers|penchée|s'incline|inclinés|fait un angle|"
-        "part vers|tombe|oblique"
+        "part vers|tombe|oblique|penché|penchés|inclinées|s'incline vers|part en|fuit|incline|penchent|en pente|"
+        "a de la pente|tombe vers|en biais|biaisé|incliné de"
     ),
     "TURN": (
-        "de chaque bord|débattement|angle de barre|de chaque côté|sur chaque bord|angle maxi|butée|de part et d'autre"
+        "de chaque bord|débattement|angle de barre|de chaque côté|sur chaque bord|angle maxi|butée|"
+        "de part et d'autre|angle maximum|angle maximal|débattement maxi|braquage|angle de braquage|"
+        "de part et d'autre de l'axe|sur chaque côté|butées|course angulaire|débattement total|débat|en butée|"
+        "angle de safran|débattement de|par bord|de chaque coté"
     ),
     "FORWARD": (
         "incliné vers l'avant|inclinée vers l'avant|penché vers l'avant|incliné sur l'avant|penche vers l'avant|"
         "en avant|vers l'avant|plus en avant|en avant du|devant|vers avant|plus avancé|sur l'avant|"
-        "avant du tableau|plus à l'avant|en avant de|plus vers l'avant|à l'avant|sur l'avant du"
+        "avant du tableau|plus à l'avant|en avant de|plus vers l'avant|à l'avant|sur l'avant du|vers la proue|"
+        "vers l'intérieur|côté proue|devant le|sur l'avant de|plus avant|avançant|en avant par rapport|rentre|"
+        "rentrant|vers l'étrave|en deçà"
     ),
     "AFT": (
         "incliné vers l'arrière|inclinée vers l'arrière|penché vers l'arrière|incliné sur l'arrière|"
         "penche vers l'arrière|en arrière|vers l'arrière|plus en arrière|derrière|sur l'arrière|plus reculé|"
         "à l'arrière|plus à l'arrière|vers arrière|plus vers l'arrière|en retrait|en arrière de|en arrière du|"
-        "recule"
+        "recule|vers la poupe|côté poupe|plus sur l'arrière|plus en arrière que|derrière le|sur l'arrière de|"
+        "vers l'extérieur|au delà du|au delà de|plus reculée|reculé|reculée|à l'extérieur|à l'arrière du|"
+        "plus arrière|en arrière par rapport"
     ),
     "TOP": (
         "tête d'étambot|tête de l'étambot|haut de l'étambot|bord du tableau|arête du tableau|jusqu'au pont|"
@@ -105,7 +114,10 @@ WORDS = {
     ),
     "STEP": "marche|jupe|marche de bain|marches|marche de la jupe|marche moulée",
     "ENDS": "s'arrête|se termine|finit",
-    "STICK_OUT": "dépasse|dépassant|déborde|dépasse de|ressort|en saillie|saillie|débordant|dépassent",
+    "STICK_OUT": (
+        "dépasse|dépassant|déborde|dépasse de|ressort|en saillie|saillie|débordant|dépassent|dépasse derrière|"
+        "se prolonge|ressortir|déborde de|s'étend|dépassement|porte à faux|va au delà|va jusqu'à"
+    ),
     "M_TAPE": "mètre ruban|au mètre ruban|ruban|mètre à ruban|mètre de menuisier|au mètre|réglet|double mètre",
     "M_PHONE": "téléphone|niveau du téléphone|smartphone|appli|application",
     "M_INCL": "inclinomètre|niveau à bulle|rapporteur|niveau numérique|clinomètre",

@@ -75,9 +75,19 @@ WORDS = {
     "FOLD": (
         "à replier|à rabattre|se rabattant|pivotante|repliable|rabattable|pliante|relevable|basculante|"
         "repliables|pliable|se replie|qui se replie|rabattables|se rabat|se relève|relevables|qui bascule|"
-        "articulée|escamotable|pliant|rétractable|basculant|se plie"
+        "articulée|escamotable|pliant|rétractable|basculant|se plie|repliant|repliante|rabattant|rabattante|"
+        "rabattus|se replient|se rabattent|qui se rabat|qui se relève|qui se plie|se bascule|se relèvent|repliée|"
+        "articulé|articulés|articulées|escamotables|pliables|pliantes|pliants|basculants|basculantes|"
+        "sur charnières|à charnières|peut se replier|peut être relevée|peut être rabattue|peut être repliée|"
+        "peut se relever|rabattre|replier|rabattue|rabattu|rabattues|se remonte|qui remonte|on la relève|"
+        "on la replie|on la rabat|à bascule"
     ),
-    "FIXED": "fixe|soudé|soudée|boulonnée|fixes|boulonné|rigide|vissée|non repliable|à poste|à demeure|soudées",
+    "FIXED": (
+        "fixe|soudé|soudée|boulonnée|fixes|boulonné|rigide|vissée|non repliable|à poste|à demeure|soudées|soudés|"
+        "rigides|non pliante|non rabattable|à poste fixe|inamovible|vissé|vissés|boulonnés|boulonnées|"
+        "ne se replie pas|ne se rabat pas|ne se relève pas|ne se plie pas|non escamotable|non relevable|"
+        "non repliables|d'une pièce|fixée au tableau|fixes soudés"
+    ),
     "REMOVE": (
         "pourrais déposer|pourrions déposer|peux déposer|pouvons déposer|pourrais enlever|pourrais démonter|"
         "pourrions enlever|pourrions démonter|peut être déplacé|peut être déplacée|peut aller ailleurs|"
@@ -119,8 +129,11 @@ WORDS = {
         "de préférence|aimerais|aimerions|souhaiterais|souhaiterions|préférence|préférerions|plutôt|"
         "voudrais l'avoir|l'idéal serait|si possible"
     ),
-    "SLIDE": "coulissante|coulissant|télescopique",
-    "SWING": "pivotante|pivotant|orientable",
+    "SLIDE": (
+        "coulissante|coulissant|télescopique|coulissantes|coulissants|télescopiques|à coulisse|qui coulisse|"
+        "se tire|qui sort d'un|se glisse|glissière"
+    ),
+    "SWING": "pivotante|pivotant|orientable|pivotantes|pivotants|orientables|pivote|qui pivote|pivotent",
     "AVOID": "éviter|surtout pas|en aucun cas",
     "GONE": (
         "avons vendu|est démonté|est démontée|déjà démonté|déjà démontée|dans le coffre|dans un coffre|rangé|"

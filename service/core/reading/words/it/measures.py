@@ -35,20 +35,32 @@ WORDS = {
     "BALLAST": "zavorra|motore|tender|bulbo|chiglia|gommone|ancora|equipaggio|motori",
     "RAKE": (
         "inclinazione|angolo|inclinato|inclinazione dello specchio|pendenza|angolo dello specchio|slancio|"
-        "gradi di inclinazione"
+        "gradi di inclinazione|rispetto alla verticale|dalla verticale|con la verticale|fuori piombo|"
+        "angolo di inclinazione|inclinazioni|sulla verticale|pendenza dello specchio|inclinazione rispetto|"
+        "fuori verticale"
     ),
     "LEAN": (
         "inclinato|inclinata|pende|inclina|si inclina|pendente|cade|inclinati|obliquo|inclinazione verso|"
-        "si appoggia|ha un'inclinazione"
+        "si appoggia|ha un'inclinazione|inclinate|s'inclina|pendono|cadente|inclinato di|si piega|piegato|"
+        "sbandato|obliqua|obliqui|va inclinato|pende verso"
     ),
-    "TURN": "per lato|angolo massimo|per parte|angolo di barra|a ogni lato|da ogni lato|da ciascun lato|corsa",
+    "TURN": (
+        "per lato|angolo massimo|per parte|angolo di barra|a ogni lato|da ogni lato|da ciascun lato|corsa|"
+        "angolo massimo di barra|massima escursione|escursione|per ogni lato|rotazione massima|fine corsa|"
+        "per ciascun lato|per banda|angolo di timone|barra tutta|angolo di rotazione|da una parte e dall'altra|"
+        "da ambo i lati|rotazione|battute"
+    ),
     "FORWARD": (
         "in avanti|verso prua|più avanti|a proravia|più a prua|a prua|avanti|davanti|verso la prua|più avanzato|"
-        "a proravia dello|in avanti di|anteriormente|davanti allo|verso avanti"
+        "a proravia dello|in avanti di|anteriormente|davanti allo|verso avanti|verso l'interno|davanti a|"
+        "più avanti di|prima dello|in avanti rispetto|più a proravia|avanzata|più avanzata|rientrante|a prora|"
+        "verso prora|più a prora|anteriore"
     ),
     "AFT": (
         "all'indietro|verso poppa|più indietro|a poppavia|dietro|più a poppa|a poppa|indietro|verso la poppa|"
-        "più arretrato|arretrato|dietro lo|dietro allo|oltre lo specchio|verso dietro|all'esterno"
+        "più arretrato|arretrato|dietro lo|dietro allo|oltre lo specchio|verso dietro|all'esterno|"
+        "verso l'esterno|dietro a|più indietro di|dopo lo|più a poppavia|a poppavia dello|all'indietro rispetto|"
+        "più arretrata|arretrata|più a poppa di|a tergo|al di là"
     ),
     "TOP": (
         "testa del dritto|testa del dritto di poppa|bordo dello specchio|filo dello specchio|fino alla coperta|"
@@ -92,7 +104,10 @@ WORDS = {
     "COCKPIT": "pozzetto|fondo del pozzetto|pagliolo del pozzetto|piano del pozzetto|calpestio del pozzetto",
     "STEP": "gradino|gradini|scalino|gradino stampato|scalini",
     "ENDS": "finisce|termina|si ferma",
-    "STICK_OUT": "sporge|sporgono|sporgente|esce|fuoriesce|aggetta|sporgenza|si protende",
+    "STICK_OUT": (
+        "sporge|sporgono|sporgente|esce|fuoriesce|aggetta|sporgenza|si protende|sporgere|si estende|esce fuori|"
+        "sbuca|sporgendo|sopravanza|aggettante|va oltre|sbalzo|esce di|spunta|aggetto|sporgono di|fuoriescono"
+    ),
     "M_TAPE": (
         "metro a nastro|metro|con il metro|rotella metrica|nastro|flessometro|fettuccia|metro da falegname|cordella"
     ),

@@ -66,9 +66,18 @@ WORDS = {
     "FOLD": (
         "che si ribalta|che si alza|abbattibile|pieghevole|ribaltabile|pieghevoli|abbattibili|ripiegabile|"
         "si ripiega|si ribalta|si abbatte|richiudibile|reclinabile|a scomparsa|si alza|che si piega|basculante|"
-        "si piega"
+        "si piega|ribaltabili|si ribaltano|si piegano|pieghevole inox|ripiegabili|ripieghevole|che si ripiega|"
+        "che si piega in due|si alzano|si solleva|sollevabile|che si solleva|alzabile|incernierata|incernierato|"
+        "a cerniera|con cerniere|che si abbatte|ripiegata|ripiegato|ribaltata|ribaltato|si richiude|richiudibili|"
+        "si può piegare|si può alzare|si può ribaltare|si può ripiegare|può essere ribaltata|può essere alzata|"
+        "piegare|ribaltare|ripiegare|basculanti|a ribalta|abbattuta|si tira su|a compasso|snodata|reclinabili"
     ),
-    "FIXED": "fissa|fisso|saldato|fissi|fisse|imbullonata|imbullonato|saldata|rigida|avvitata|bullonata|rigido",
+    "FIXED": (
+        "fissa|fisso|saldato|fissi|fisse|imbullonata|imbullonato|saldata|rigida|avvitata|bullonata|rigido|"
+        "non ribaltabile|non pieghevole|non si ripiega|non si ribalta|non si piega|non si alza|inamovibile|"
+        "saldati|saldate|imbullonati|avvitato|avvitati|rigidi|rigide|imperniato|non abbattibile|fisso saldato|"
+        "non richiudibile|bullonato|bullonati"
+    ),
     "REMOVE": (
         "possiamo toglierla|possiamo toglierlo|posso toglierla|posso toglierlo|si può spostare|"
         "può essere spostato|può essere spostata|si possono spostare|verrà smontato|verrà smontata|"
@@ -108,8 +117,15 @@ WORDS = {
         "preferiamo|preferisco|preferenza|preferibilmente|meglio|preferirei averlo|mi piacerebbe|se possibile|"
         "gradirei|vorrei averlo|preferiremmo"
     ),
-    "SLIDE": "telescopica|scorrevole|estraibile|retrattile|telescopico",
-    "SWING": "girevole|orientabile",
+    "SLIDE": (
+        "telescopica|scorrevole|estraibile|retrattile|telescopico|a scorrimento|scorrevoli|telescopiche|"
+        "estraibili|si estrae|allungabile|retrattili|si sfila|sfilabile|che scorre|a scomparsa nel|estensibile|"
+        "a cannocchiale|rientrabile|che si estrae"
+    ),
+    "SWING": (
+        "girevole|orientabile|girevoli|orientabili|ruotabile|che ruota|brandeggiabile|brandeggiabili|si gira|"
+        "rotante|rotanti|pivottante"
+    ),
     "AVOID": "evitare|in nessun caso|assolutamente no|evitando",
     "GONE": (
         "già smontato|già smontata|nel gavone|in un gavone|riposto|riposta|stivato|stivata|teniamo nel|"

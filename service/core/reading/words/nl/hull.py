@@ -19,43 +19,72 @@ WORDS = {
     ),
     "PLUMB": (
         "is recht|staat recht|recht op en neer|loodrecht|rechtop|verticaal|loodrechte|verticale|kaarsrecht|"
-        "rechte spiegel|bijna loodrecht"
+        "rechte spiegel|bijna loodrecht|kaarsrechte|nagenoeg loodrecht|vrijwel verticaal|bijna verticaal|"
+        "recht op|rechtstandig|rechte achterkant|zonder helling|geen helling|helemaal recht|vrijwel loodrecht|"
+        "lijnrecht|zo goed als loodrecht|staat loodrecht|vertikaal|vertikale|loodrecht op het water|zo recht als"
     ),
     "REVERSE": (
         "negatieve spiegel|negatief|omgekeerde spiegel|negatieve|omgekeerd|negatieve helling|omgekeerde|"
-        "negatief hellend|invers"
+        "negatief hellend|invers|voorover hellend|voorover hellende|negatief spiegel|naar voren hellend|"
+        "naar voren hellende|negatief hek|inverse spiegel|inverse|omgekeerd hek|omgekeerde helling|"
+        "voorover leunend|vooroverhellend|vooroverhellende|negatieve hekspiegel|negatieve achterspiegel|"
+        "naar binnen hellend"
     ),
     "COUNTER": (
-        "overhangend hek|klassieke spiegel|positief|positieve|overhang|overhangende|klassieke|positieve spiegel"
+        "overhangend hek|klassieke spiegel|positief|positieve|overhang|overhangende|klassieke|positieve spiegel|"
+        "klassiek hek|overhangende spiegel|normale spiegel|traditionele spiegel|achterover hellend|"
+        "achteroverhellend|achteroverhellende|achterover hellende|positief hellend|klassieke kont|"
+        "overhangend achterschip|gewone spiegel|lange overhang|traditioneel hek|wulf|wulfhek|"
+        "naar achteren hellende|naar achteren hellend"
     ),
     "SCOOP": (
         "geïntegreerde zwemtrede|zwemplateau in de spiegel|zwemtrede|ingebouwd zwemplateau|"
         "geïntegreerd zwemplateau|zwemtreden in de spiegel|sugarscoop|suikerschep|ingevormde zwemtrede|"
-        "trapspiegel|ingebouwde zwemtrede|zwemplateau in de romp"
+        "trapspiegel|ingebouwde zwemtrede|zwemplateau in de romp|zwemtreden|ingebouwde zwemtreden|"
+        "geïntegreerde treden|treden in de spiegel|spiegel met treden|ingevormd zwemplateau|"
+        "trappetje in de spiegel|traphek|zwemtreetje|zwemtrede in de spiegel|zwemtrede in de romp|"
+        "geïntegreerd platform|meegevormd zwemplateau|meegevormde treden|open spiegel met treden|"
+        "achterschip met treden|treden in het achterschip"
     ),
     "OPEN": (
         "open spiegel|open hek|open kuip|open achterkant|open achterschip|neerklapbare spiegel|klapspiegel|"
-        "geen spiegel|open achter|opklapbare spiegel|spiegel is open|spiegel die neerklapt"
+        "geen spiegel|open achter|opklapbare spiegel|spiegel is open|spiegel die neerklapt|open achterzijde|"
+        "achter open|van achteren open|spiegel klapt|neerklapbare achterkant|open spiegels|spiegel klapt neer|"
+        "hek klapt|uitklapbare spiegel|open cockpit achter|hekdeur|spiegelklep|neerklapbaar hek|klapbare spiegel|"
+        "zonder spiegel|geheel open|spiegel kan neer|klap in de spiegel|klapplateau in de spiegel"
     ),
     "DOUBLE": (
         "spitsgatter|kano hek|dubbelender|spitsgat|spitsgatkotter|kanohek|spits achterschip|spitsgatters|"
-        "achterschip spits"
+        "achterschip spits|spitse kont|spitse achterkant|puntig achterschip|puntige achterkant|dubbel ender|"
+        "canoestern|spits hek|van achteren spits|colin archer|kano achterschip|spitsgatjacht|"
+        "spits aan beide kanten|kruiserhek|puntig hek|tweemaal spits|spitse achtersteven"
     ),
     "RUDDER": (
         "roer|roerblad|hoofdroer|roeren|het roer|roerbladen|dubbel roer|twee roeren|roers|achterkant roerblad|"
         "achterkant roer|achterkant van het roer|achterrand van het roer|achterrand roer|vrijhangend roer|"
         "balans roer|doorgestoken roer|scheg roer|aangehangen roer|roer aan de spiegel|buitenboord roer|"
-        "buitenhangend roer|buitenliggend roer"
+        "buitenhangend roer|buitenliggend roer|scheepsroer|hoofdroeren|roerblads|eigen roer|roertje|"
+        "roerbladachterkant|roer zelf|stuurroer"
     ),
     "HUNG_OUT": (
         "aangehangen roer|aangehangen|roer aan de spiegel|hangt aan de spiegel|buitenboord roer|buitenboordroer|"
         "aan de spiegel|hangt achter de spiegel|aan de achtersteven|op de spiegel|spiegelroer|"
         "hangt aan de achtersteven|aan de steven|buitenhangend roer|buitenliggend roer|aan de spiegel gehangen|"
-        "hangroer"
+        "hangroer|buitenroer|hangt buitenboord|achter de spiegel gehangen|hangt achter de boot|hangt achterop|"
+        "achterop gehangen|aan de hekspiegel|hangt aan het hek|hangt aan de hekspiegel|aan het hek|vingerlingen|"
+        "in vingerlingen|roerhaken|buitenom gehangen|op de spiegel gemonteerd|op de spiegel bevestigd|"
+        "aan de spiegel bevestigd|aangehangen achter de spiegel|buitenboord gehangen|hangend roer aan de spiegel|"
+        "hangt achter het schip|ophaalbaar roer|opklapbaar roer|klaproer|spiegelhangend|achteraan gehangen|"
+        "aan de spiegel opgehangen|achter de spiegel hangt|hangend aan de spiegel"
     ),
     "HUNG_IN": (
         "balansroer*|spaderoer*|schegroer*|balansroer|achter scheg|spaderoer|vrijhangend roer|balans roer|"
-        "hangend onder|half balansroer|doorgestoken roer|aan een scheg|aan de scheg|achter de kiel|scheg roer"
+        "hangend onder|half balansroer|doorgestoken roer|aan een scheg|aan de scheg|achter de kiel|scheg roer|"
+        "vrijhangende|vrijhangend spaderoer|achter een scheg|achter de scheg|met scheg|halve scheg|hele scheg|"
+        "aan de kiel gehangen|aangehangen aan de kiel|achter kiel|gebalanceerd|half gebalanceerd|"
+        "gebalanceerd roer|kielroer|spade roer|onderhangend|ondergehangen|onder het schip gehangen|"
+        "achter aan de kiel|aan kiel|hangt onder de boot|hangt onder het schip|halfbalansroer|"
+        "hangt achter de kiel|hangt aan de kiel|hangt achter een scheg|spaderoeren|aan een halve scheg|schegroer"
     ),
     "UNDER": (
         "aan de kiel|vrijhangend|onder de boot|onder de romp|scheg|skeg|onder het schip|onder het hek|scheggen|"
@@ -64,18 +93,48 @@ WORDS = {
     "TRAILING": (
         "achterkant roerblad|achterkant|achterkant roer|achterrand|achterkant van het roer|"
         "achterrand van het roer|uittredende kant|achterkant ervan|achterste rand|achterzijde|roerachterkant|"
-        "achterrand roer"
+        "achterrand roer|achterlijk van het roer|achterkanten|roerbladachterkant|achterste punt|achterste kant|"
+        "achterkant roerbladen|achterrand van het roerblad|achterkant van het roerblad|uittredekant|"
+        "achterste deel|achterkantje|achterlijkste punt|roerachterrand|achterkant van de roeren|uitloopkant"
     ),
-    "STOCK": "roerkoning|roeras|roerschacht|hart roerkoning",
-    "GRP": "polyester|glasvezel|gvk|glasvezelpolyester|kunststof|glas|laminaat",
+    "STOCK": (
+        "roerkoning|roeras|roerschacht|hart roerkoning|roerkoningen|roerkoker|hart van de roerkoning|hart roeras|"
+        "as van het roer|roerstok|hennegatskoker|draaias|draaiingsas|draaiingsas roer|roerasje|"
+        "hartlijn roerkoning"
+    ),
+    "GRP": (
+        "polyester|glasvezel|gvk|glasvezelpolyester|kunststof|glas|laminaat|glasvezelversterkt|plastic|"
+        "polyesterboot|glasvezel versterkt|kunststofboot|glasmat|vinylester|epoxy|frp|polyester boot"
+    ),
     "SOLID": (
         "geen sandwich|massief|massief polyester|massieve|vol laminaat|vollaminaat|enkel laminaat|"
-        "massief laminaat|zonder kern|massief glas"
+        "massief laminaat|zonder kern|massief glas|volpolyester|massief gvk|vol polyester|enkelwandig|"
+        "enkele huid|zonder sandwich|niet sandwich|massief glasvezel|handlaminaat|gewoon polyester|geen kern|"
+        "massief gelamineerd|enkelvoudig laminaat|massief kunststof|zonder schuim|zonder balsa|volglas"
     ),
-    "CORED": "sandwich|balsa|sandwichconstructie|balsakern|schuimkern|kern|schuim|balsa sandwich",
-    "WOOD": "hout|houten|mahonie|eiken|multiplex|houtbouw|van hout|watervast verlijmd|hechthout",
-    "ALU": "aluminium|alu|aluminium romp|van aluminium",
-    "STEEL": "staal|stalen|staalbouw|van staal|stalen romp|scheepsbouwstaal",
+    "CORED": (
+        "sandwich|balsa|sandwichconstructie|balsakern|schuimkern|kern|schuim|balsa sandwich|airex|divinycell|"
+        "pvc schuim|kernmateriaal|balsa kern|balsahout|sandwich met balsa|sandwich met schuim|sandwichbouw|"
+        "in sandwich|schuim kern|honingraat|coremat|schuimsandwich|balsahouten kern|sandwichlaminaat|"
+        "sandwichromp|sandwich constructie|met kern|balsasandwich"
+    ),
+    "WOOD": (
+        "hout|houten|mahonie|eiken|multiplex|houtbouw|van hout|watervast verlijmd|hechthout|mahonie op eiken|"
+        "houten romp|houten schip|hechthouten|mahoniehout|mahoniehouten|eikenhout|gelamineerd hout|kouddruk|"
+        "overnaads|lariks|teakhouten|teakhout|watervast multiplex|houtepoxy|hout epoxy|hout/epoxy|in hout|iroko|"
+        "vurenhout|houten boot|eikenhouten|larikshout|hout gebouwd|strip planking"
+    ),
+    "ALU": (
+        "aluminium|alu|aluminium romp|van aluminium|aluminium boot|aluminium schip|alu romp|van alu|"
+        "gelast aluminium|aluminium bouw|in aluminium|aluminium jacht|aluminium gebouwd|aluminiumbouw|"
+        "aluminium plaat"
+    ),
+    "STEEL": (
+        "staal|stalen|staalbouw|van staal|stalen romp|scheepsbouwstaal|staalschip|stalen schip|stalen boot|"
+        "stalen jacht|scheepsstaal|stalen casco|in staal|multiknikspant|knikspant staal|rondspant staal|"
+        "stalen knikspant|staal gebouwd|staalplaat|stalen plaat|gelast staal|stalen kits|stalen kotter|"
+        "stalen rondspant|cortenstaal"
+    ),
     "YEAR": (
         "bwj|bwjr|bouwjr|bouwjaar|uit|van|gebouwd in|bj|gebouwd|te water gelaten in|uit het jaar|van bouwjaar|"
         "bouw|uit bouwjaar|stamt uit"

@@ -37,23 +37,33 @@ WORDS = {
     "BALLAST": "ballast|motor|bijboot|kiel|bijbootje|rubberboot|ankers|bemanning|dinghy|kielgewicht",
     "RAKE": (
         "spiegelhoek|helling|hoek|hellingshoek|helling van de spiegel|schuinte|hoek van de spiegel|hellend|"
-        "spiegel helling|schuin"
+        "spiegel helling|schuin|ten opzichte van de loodlijn|uit het lood|met de verticaal|"
+        "ten opzichte van verticaal|hellingshoek van de spiegel|spiegelhelling|schuinstand|uit loodrecht|"
+        "t.o.v. verticaal|hellingen|schuinte van de spiegel|met de loodlijn|inclinatie"
     ),
     "LEAN": (
         "achterover|voorover|helt|hellend|leunt|valt|hellende|schuin|staat schuin|achterover hellend|"
-        "loopt schuin|leunend|overhelt|helt over|hangt over|valt naar"
+        "loopt schuin|leunend|overhelt|helt over|hangt over|valt naar|leunt over|loopt af|afgeschuind|hangend|"
+        "leunende|overhellend|gekanteld|kantelt|valt terug|helde|schuine|schuinstaand|loopt naar"
     ),
     "TURN": (
         "naar elke kant|roeruitslag|uitslag|aan elke kant|elke kant op|per kant|maximale uitslag|"
-        "naar beide kanten|naar weerszijden"
+        "naar beide kanten|naar weerszijden|maximale roeruitslag|roerhoek|maximale roerhoek|roerstand|"
+        "naar weerskanten|weerskanten|aan weerszijden|uitslaan|uitslagen|max uitslag|max. uitslag|"
+        "slag van het roer|aanslagen|naar elke zijde|per zijde|slaat uit|naar beide zijden"
     ),
     "FORWARD": (
         "vóór de|voor de|naar voren|verder naar voren|vóór|voorover|naar voor|verder voren|vooruit|"
-        "verder vooruit|meer naar voren|richting boeg|vooraan|voor het|verder voor"
+        "verder vooruit|meer naar voren|richting boeg|vooraan|voor het|verder voor|naar de boeg|boegwaarts|"
+        "meer voor|voorwaarts|naar binnen|voor de spiegel|vóór het|voor op|verder vooruit dan|richting kuip|"
+        "meer vooruit|voorlijker"
     ),
     "AFT": (
         "achterover|naar achteren|verder naar achteren|achter de|verder naar achteren dan|naar achter|"
-        "meer naar achteren|achteruit|verder naar achter|achter het|richting achter|achterlijker|uit de spiegel"
+        "meer naar achteren|achteruit|verder naar achter|achter het|richting achter|achterlijker|uit de spiegel|"
+        "naar het hek|achterwaarts|voorbij de|achter de spiegel|verder achter|meer achter|naar buiten|"
+        "achterlijker dan|achter de achterkant|daarachter|erachter|voorbij|meer achteruit|achterlijk|"
+        "buiten de spiegel"
     ),
     "TOP": (
         "kop van de steven|stevenkop|kop van de achtersteven|bovenin|rand van de spiegel|spiegelrand|tot het dek|"
@@ -90,7 +100,8 @@ WORDS = {
     "ENDS": "eindigt|houdt op|stopt",
     "STICK_OUT": (
         "steekt achter|steekt uit|uitsteekt|steekt|uitstekend|uitsteken|steken uit|steekt naar achteren|"
-        "buiten de spiegel|uitstekende"
+        "buiten de spiegel|uitstekende|steekt voorbij|steekt naar buiten|steekt over|steekt er|uitsteeksel|"
+        "steekt achteruit|steekt buiten|uitspringt|springt uit|steekt eruit|steekt achterwaarts"
     ),
     "M_TAPE": "meetlint|rolmaat|centimeter|duimstok|met de rolmaat|meetband|lintmeter",
     "M_PHONE": "telefoon|app|waterpas app|telefoonwaterpas|mobieltje|smartphone",

@@ -74,9 +74,19 @@ WORDS = {
         "wegklapbaar|wegklapbare|omhoogklapbaar|opklappen|wegklappen|om op te klappen|klapt op|"
         "kan worden opgeklapt|neer te klappen|opklapbaar|opklapbare|klapbaar|inklapbaar|klapbare|inklapbare|"
         "neerklapbaar|klapt|kan omhoog|wordt opgeklapt|opgeklapt|opvouwbaar|scharnierend|kan opklappen|klap|"
-        "opvouwbare|neerklapbare"
+        "opvouwbare|neerklapbare|klapt weg|klapt in|klapt omhoog|klapt neer|klappen|klapbaar type|"
+        "opgeklapt worden|kan opgeklapt worden|kan weggeklapt worden|weggeklapt|ingeklapt|inklappen|omklapbaar|"
+        "omklapbare|vouwbaar|vouwt op|scharniert|scharnierende|uitklapbaar|uitklapbare|opklap|kan ingeklapt|"
+        "kan omhooggeklapt|op scharnieren|omhoog te klappen|in te klappen|weg te klappen|op te klappen|"
+        "kantelbaar|kantelbare|neergeklapt|kan neergeklapt|opvouwen|omhoogklappen|optrekbaar|ophaalbaar|"
+        "ophaalbare|omhooggeklapt|klapmodel"
     ),
-    "FIXED": "vast|vaste|gelast|vastgebout|vastgezet|vaste montage|gebout|niet opklapbaar|aangelast|vastgelast|star",
+    "FIXED": (
+        "vast|vaste|gelast|vastgebout|vastgezet|vaste montage|gebout|niet opklapbaar|aangelast|vastgelast|star|"
+        "vastzittend|vastgeschroefd|niet klapbaar|niet inklapbaar|onbeweeglijk|starre|niet wegklapbaar|"
+        "klapt niet|kan niet opgeklapt|kan niet omhoog|gelaste|vast gemonteerd|vast gelast|vast gebout|"
+        "vaste uitvoering|niet te klappen|doorgebout|aangelaste|niet opvouwbaar"
+    ),
     "REMOVE": (
         "kunnen zonder|kan zonder|kunnen we missen|kan ik missen|kan eruit|kan er uit|kan er natuurlijk uit|"
         "mag eruit|kan verplaatst worden|kan ergens anders|worden gedemonteerd|wordt gedemonteerd|"
@@ -115,8 +125,15 @@ WORDS = {
         "indien mogelijk|als het kan|zo mogelijk|liefst|bij voorkeur|liever|voorkeur|het liefst|zou graag|"
         "bij voorkeur aan|graag aan|wens|wensen|prefereren|voorkeur voor|zouden graag|hebben liever"
     ),
-    "SLIDE": "uitschuifbaar|uitschuifbare|telescopisch|inschuifbaar|telescopische",
-    "SWING": "draaibaar|zwenkbaar",
+    "SLIDE": (
+        "uitschuifbaar|uitschuifbare|telescopisch|inschuifbaar|telescopische|schuifbaar|schuift uit|schuift in|"
+        "uitschuift|schuifladder|telescooptrap|telescoopladder|uitschuif|telescopische trap|inschuifbare|"
+        "schuivend|uittrekbaar|uittrekbare|schuift onder"
+    ),
+    "SWING": (
+        "draaibaar|zwenkbaar|zwenkbare|draaibare|wegzwenkbaar|zwenkt|uitzwenkbaar|wegdraaibaar|draait weg|"
+        "zwenkt weg|zwenken|draaiende|zwaait"
+    ),
     "AVOID": "vermijden|liever niet|beslist niet|in geen geval|absoluut niet|zeker niet",
     "GONE": (
         "is verkocht|is al weg|is verdwenen|al verwijderd|al gedemonteerd|in de bakskist|in een bakskist|"

@@ -34,16 +34,30 @@ WORDS = {
         "løftevekt|tonnasje|på vekta|båten veier|lettvekt"
     ),
     "BALLAST": "ballast|kjøl|motor|jolle|kjølen|motoren|jolla|ballastvekt|anker|mannskap",
-    "RAKE": "helning|vinkel|hellingen|helningsvinkel|vinkelen|speilets helning|skråning|hellning|hellingsvinkel",
-    "LEAN": "heller|hellende|skråner|skrå|faller|hellet|lener|vinklet",
-    "TURN": "til hver side|rorutslag|til hver sin side|hver vei|til begge sider|maks utslag|utslag|hver side|pr side",
+    "RAKE": (
+        "helning|vinkel|hellingen|helningsvinkel|vinkelen|speilets helning|skråning|hellning|hellingsvinkel|"
+        "helningen|fra loddrett|fra vertikalen|ut av lodd|skråstilling|helningsvinkelen|speilhelning|"
+        "mot vertikalen|fra lodd|rake|akterspeilets helning"
+    ),
+    "LEAN": (
+        "heller|hellende|skråner|skrå|faller|hellet|lener|vinklet|helle|lener seg|helter|helling|skrått|"
+        "skråstilt|heller ut|lutende|luter"
+    ),
+    "TURN": (
+        "til hver side|rorutslag|til hver sin side|hver vei|til begge sider|maks utslag|utslag|hver side|pr side|"
+        "maks rorutslag|rorvinkel|maksimalt utslag|maksimalt rorutslag|rorutslaget|utslaget|til begge kanter|"
+        "hver veg|fullt utslag|til hver kant|maks rorvinkel|til hver av sidene|utslag på|i hver retning|"
+        "hver retning|vrir|rorvinkelen|hvert slag"
+    ),
     "FORWARD": (
         "forover|lenger framme|lenger fremme|foran|framover|lenger fram|lenger forut|lengre fram|lengre framme|"
-        "forut|fremover|mot baugen|for speilet|foran speilet|lengre fremme|forenom"
+        "forut|fremover|mot baugen|for speilet|foran speilet|lengre fremme|forenom|lenger forover|"
+        "foran akterspeilet|fram|framfor|innover|forenfor|mot forstavnen|forom|lenger fremover|innenfor"
     ),
     "AFT": (
         "akterover|lenger akter|bakover|aktenfor|bak|lenger bak|lengre bak|akterut|mot hekken|lenger akterut|"
-        "lengre akterut|aktenom|bakenfor|lengre akter|akter|ut bak|bak speilet|aktover"
+        "lengre akterut|aktenom|bakenfor|lengre akter|akter|ut bak|bak speilet|aktover|bakom|bak akterspeilet|"
+        "lenger akterover|aktom|utover|utenfor speilet|bakut|aktafor"
     ),
     "TOP": (
         "stevnens topp|stevntoppen|kanten av speilet|kanten av akterspeilet|speilkanten|til dekk|opp til dekk|"
@@ -79,7 +93,11 @@ WORDS = {
     "COCKPIT": "cockpitdørk|cockpitdørken|cockpit|cockpitgulv|dørken|cockpitbunnen",
     "STEP": "badetrinn|trinn|badetrinnet|trinnet|innstøpt trinn|badetrapp",
     "ENDS": "slutter|ender",
-    "STICK_OUT": "stikker ut|stikker|rager ut|rager|stikker bakover|utstikk|går ut",
+    "STICK_OUT": (
+        "stikker ut|stikker|rager ut|rager|stikker bakover|utstikk|går ut|stikker akterut|stikker ut bak|når ut|"
+        "strekker seg|utstikkende|går bakover|skyter ut|stikker akterover|stikker bak|rager bakover|"
+        "rager akterut|utspring|stikkende"
+    ),
     "M_TAPE": "målebånd|meterstokk|målebåndet|tommestokk|meterstokken|målband",
     "M_PHONE": "vater app|vaterapp|mobilen|telefonen|vater på mobilen|mobilvater|mobil app|app",
     "M_INCL": "vinkelmåler|helningsmåler|inklinometer|gradskive|vater|digitalt vater|vaterpass",

@@ -62,9 +62,20 @@ WORDS = {
     "FOLD": (
         "slås opp|nedfellbar|foldbar|felles opp|sammenleggbar|foldes opp|kan foldes|felles ned|kan felles|"
         "klappes opp|slås ned|sammenleggbart|kan vippes|oppfellbar|som felles|kan legges opp|vippes opp|vippbar|"
-        "legges ned|nedfellbart|kan slås opp"
+        "legges ned|nedfellbart|kan slås opp|klappbar|klappbare|klappbart|felle|felles|felles inn|felles bort|"
+        "felles sammen|felles vekk|fellbar|fellbare|fellbart|oppfellbare|oppfellbart|nedfellbare|innfellbar|"
+        "innfellbart|sammenfoldbar|sammenfellbar|hengslet|på hengsler|kan klappes|kan felles opp|kan felles ned|"
+        "kan felles inn|kan felles bort|kan foldes opp|kan svinges opp|svinges opp|legges inn|kan legges inn|"
+        "kan legges ned|slås inn|slå opp|slå ned|klappe opp|klappe ned|felle opp|felle ned|vippe opp|vippes|"
+        "brettes opp|brettes|kan brettes|bretter|brettbar|sammenbrettbar|foldbart|foldbare|legge opp|oppklappbar|"
+        "opptrekkbar"
     ),
-    "FIXED": "fast|fastmontert|sveiset|faste|fastboltet|boltet|fastskrudd|stiv|fastsveiset|ikke fellbar|skrudd",
+    "FIXED": (
+        "fast|fastmontert|sveiset|faste|fastboltet|boltet|fastskrudd|stiv|fastsveiset|ikke fellbar|skrudd|sveist|"
+        "stive|ikke fellbart|ikke klappbar|kan ikke felles|kan ikke klappes|felles ikke|gjennomboltet|"
+        "fastmonterte|påsveist|ubevegelig|sveisede|sveiste|fast montert|kan ikke slås opp|fastsatt|boltet fast|"
+        "skrudd fast"
+    ),
     "REMOVE": (
         "kan unnværes|kan settes et annet sted|går an å flytte|demonteres ved behov|tas av ved behov|"
         "blir demontert|demonterbar|kan tas av|kan fjernes|kan demonteres|kan flyttes|avtakbar|kan tas bort|"
@@ -94,8 +105,15 @@ WORDS = {
         "om mulig|hvis mulig|aller helst|helst|foretrekker|vil helst|ønsker|ønske|helst på|gjerne på|foretrekkes|"
         "foretrukket|heller|vil gjerne ha den"
     ),
-    "SLIDE": "teleskopisk|uttrekkbar|uttrekkbart|teleskop|skyves",
-    "SWING": "svingbar|dreibar",
+    "SLIDE": (
+        "teleskopisk|uttrekkbar|uttrekkbart|teleskop|skyves|teleskopstige|uttrekkbare|kan trekkes ut|trekkes ut|"
+        "skyves inn|skyves ut|kan skyves|teleskopisk stige|inntrekkbar|uttrekksstige|teleskopbar|skyvbar|"
+        "teleskopiske|dras ut"
+    ),
+    "SWING": (
+        "svingbar|dreibar|svingbare|svingbart|dreibart|dreibare|kan svinges|svinges ut|svinges inn|svinges|"
+        "kan dreies|vridbar|svinger ut|svingbar arm"
+    ),
     "AVOID": "unngå|helst ikke|absolutt ikke|slippe",
     "GONE": (
         "har vi solgt|har jeg solgt|allerede fjernet|i kistebenken|i stuerommet|i stuverommet|stuet|stues|"

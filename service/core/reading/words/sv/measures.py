@@ -32,20 +32,31 @@ WORDS = {
     ),
     "BALLAST": "ballast|köl|motor|jolle|kölen|kölvikt|motorn|jollen|ankare|besättning",
     "RAKE": (
-        "lutning|vinkel|lutningen|lutningsvinkel|vinkeln|spegelns lutning|gradtal|lutningen på spegeln|spegellutning"
+        "lutning|vinkel|lutningen|lutningsvinkel|vinkeln|spegelns lutning|gradtal|lutningen på spegeln|"
+        "spegellutning|från lodlinjen|från lodrätt|mot lodlinjen|ur lod|från vertikalen|mot vertikalen|"
+        "akterspegelns lutning|spegelvinkel|lutningsvinkeln|snedhet|lutning på|akterspegellutning|ur lodrät"
     ),
-    "LEAN": "lutar|lutande|lutat|luta|faller|sluttar|snedställd|lutad|snedställt|vinklad",
+    "LEAN": (
+        "lutar|lutande|lutat|luta|faller|sluttar|snedställd|lutad|snedställt|vinklad|lutade|lutar ut|lutar in|"
+        "sned|snett|snedställda|lutningen är|vinklat|faller ut|sluttande"
+    ),
     "TURN": (
         "åt varje håll|åt vardera hållet|roderutslag|åt vardera sidan|till varje sida|åt båda håll|per sida|"
-        "max utslag|utslag|till vardera sidan|vardera håll"
+        "max utslag|utslag|till vardera sidan|vardera håll|max roderutslag|rodervinkel|maximalt roderutslag|"
+        "maximalt utslag|utslaget|åt båda sidor|fullt utslag|rodret vrids|vrids|åt vardera|max rodervinkel|"
+        "utslag på|roderutslaget|utslag åt|på vardera sidan|åt varje sida"
     ),
     "FORWARD": (
         "för om|förut|förom|framåt|föröver|längst förut|framför|längre fram|längre förut|förligare|mot fören|"
-        "längre föröver|framom|framför akterspegeln"
+        "längre föröver|framom|framför akterspegeln|för spegeln|inåt|mot stäven|fram om|för om spegeln|"
+        "in mot sittbrunnen|förligare än|framåtlutande|längre fram än|närmare fören|innanför|framåt fören|"
+        "föröverlutande"
     ),
     "AFT": (
         "akterut|akteröver|längst akterut|bakåt|akter om|bakom|längre bak|längre akterut|akterligare|mot aktern|"
-        "akterom|akterut från|längre akteröver|utanför spegeln|akter därom|akterifrån"
+        "akterom|akterut från|längre akteröver|utanför spegeln|akter därom|akterifrån|bakom spegeln|utåt|bak|"
+        "akterligare än|akter om spegeln|bakom akterspegeln|akterlutande|längre bak än|närmare aktern|"
+        "utanför akterspegeln|baköver|akter|ut bakom|akteröverlutande"
     ),
     "TOP": (
         "stävens topp|stävtoppen|akterstävens topp|kanten på spegeln|spegelkanten|akterspegelns kant|till däck|"
@@ -85,7 +96,11 @@ WORDS = {
     "COCKPIT": "sittbrunnsdurken|sittbrunn|sittbrunnen|sittbrunnsgolvet|durken|sittbrunnsdurk",
     "STEP": "badsteg|trappsteg|badsteget|trappsteget|ingjutet steg|badtrappa|steg",
     "ENDS": "slutar|upphör",
-    "STICK_OUT": "sticker ut|sticker|skjuter ut|sticker bakåt|utstick|går ut",
+    "STICK_OUT": (
+        "sticker ut|sticker|skjuter ut|sticker bakåt|utstick|går ut|sticker akterut|skjuter bakåt|når ut|"
+        "hänger ut|utskjutande|sträcker sig|skjuter akterut|sticker bakom|skjuter|går akterut|utsprång|utskjut|"
+        "sticker utanför"
+    ),
     "M_TAPE": "måttband|måttbandet|tumstock|tumstocken|meterband|rullmått|mätt med måttband",
     "M_PHONE": "mobilens vattenpass|mobilen|telefonen|vattenpass i mobilen|mobilapp|app",
     "M_INCL": "vinkelmätare|lutningsmätare|inklinometer|gradskiva|vattenpass|digitalt vattenpass",

@@ -69,11 +69,19 @@ WORDS = {
     "FOLD": (
         "att fälla upp|att fälla|fälls undan|bortfällbar|fällbar|fällbart|uppfällbar|vikbar|fällbara|uppfällbart|"
         "nedfällbar|nerfällbar|hopfällbar|går att fälla|fälls upp|kan fällas|vikbart|vikbara|uppvikbar|"
-        "fäller upp|ihopfällbar|fälls|kan fällas upp|som fälls upp|nedfällbart"
+        "fäller upp|ihopfällbar|fälls|kan fällas upp|som fälls upp|nedfällbart|fällas upp|fällas ned|fällas ner|"
+        "fällas in|fällas undan|fäller ner|fällas|fälls in|fälls ihop|fälls ned|fälls ner|viks upp|viks in|"
+        "viks ihop|viks|vikas|kan vikas|kan fällas undan|kan fällas in|kan fällas ner|går att fälla upp|"
+        "går att vika|på gångjärn|hopvikbar|infällbar|infällbart|ihopvikbar|uppfällbara|nedfällbara|hopfällbart|"
+        "uppfälld|uppfällt|nedfälld|svängs upp|tippbar|kan tippas|tippas upp|fälla upp|fälla ner|vika upp|"
+        "uppsvängbar|uppvikbara|fällbar upp"
     ),
     "FIXED": (
         "fast|fast monterad|svetsad|fasta|fastmonterad|fastskruvad|bultad|svetsat|stel|fastsvetsad|fastbultad|"
-        "ej fällbar|skruvad"
+        "ej fällbar|skruvad|fastmonterade|fastmonterat|fastsatt|fastsittande|fastskruvat|orörlig|ej fällbart|"
+        "inte fällbar|inte fällbart|går inte att fälla|kan inte fällas|fälls inte|svetsade|fasta svetsade|"
+        "genombultad|genombultade|styv|stela|bultat|påsvetsad|skruvat|fast infäst|inte vikbar|ihopsvetsad|"
+        "fast montering"
     ),
     "REMOVE": (
         "kan vara utan|kan flyttas undan|går att flytta|tas bort vid behov|demonterbar|kan tas bort|löstagbar|"
@@ -108,8 +116,15 @@ WORDS = {
         "om möjligt|om det går|helst|föredrar|vill helst|skulle helst|föredra|gärna på|önskar|önskemål|hellre|"
         "vi vill ha|föredras|helst på"
     ),
-    "SLIDE": "teleskop|utdragbar|utdragbart|teleskopisk|skjutbar",
-    "SWING": "svängbar|vridbar",
+    "SLIDE": (
+        "teleskop|utdragbar|utdragbart|teleskopisk|skjutbar|dras ut|kan dras ut|skjuts in|skjuts ut|utskjutbar|"
+        "teleskopisk stege|teleskopiskt|utdragbara|inskjutbar|teleskopstege|utdragsstege|skjuts under|"
+        "kan skjutas in"
+    ),
+    "SWING": (
+        "svängbar|vridbar|svängbara|vridbara|svängs ut|kan svängas|svängbart|svänger ut|svängs in|svängs undan|"
+        "kan vridas|vrids undan"
+    ),
     "AVOID": "undvika|absolut inte|helst inte|undviker|inte gärna|slippa",
     "GONE": (
         "har vi sålt|har jag sålt|är redan borta|är bortmonterad|i stickbacken|i en stickback|i stuvfacket|"
