@@ -6,7 +6,12 @@ WORDS = {
     "OTHER_BOAT": (
         "hans er|hendes er|hans båd|hendes båd|nabo*|bådnabo*|nabo|naboen|ven|forrige båd|naboens|nabobåd|"
         "naboens båd|en ven|vens|kammerat|bekendt|gamle båd|gammel båd|anden båd|tidligere båd|bror|svoger|"
-        "kollega|min ven|bådnabo|min bror"
+        "kollega|min ven|bådnabo|min bror|nabobåden|båden ved siden af|bådnaboen|havnenabo|fætter|onkel|"
+        "svigerfar|klubkammerat|sejlerkammerat|sejlerven|søsterbåd|søsterskib|søsterskibet|vores forrige|"
+        "min forrige|den forrige|vores gamle|min gamle|den gamle båd|den anden båd|en kammerat|veninde|"
+        "hos naboen|hos en ven|hos en kammerat|en bekendt|anden ejer|en ven af|vores tidligere|min tidligere|"
+        "kammeraten|kammeratens|sidemanden|bådkammerat|vennens|brors|svogers|vores første|min første båd|"
+        "den tidligere båd|makker"
     ),
     "WITHDRAW": "glem|se bort fra|forkert|passer ikke|gælder ikke|var forkert",
     "MEANT": (

@@ -99,19 +99,43 @@ WORDS = {
         "stikker ut|stikker|stikker ud|rager ud|rager|stikker bagud|udstik|går ud|rager agterud|stikker agterud|"
         "når ud|strækker sig|udragende|går bagud|skyder ud|udhæng|stikker bag|fremspring|rager bagud|udspring"
     ),
-    "M_TAPE": "målebånd|målebåndet|tommestok|tommestokken|metermål",
-    "M_PHONE": "telefonen|mobilen|vaterpas på mobilen|app|mobiltelefonen",
+    "M_TAPE": (
+        "målebånd|målebåndet|tommestok|tommestokken|metermål|med målebånd|med tommestok|stålmålebånd|meterstok|"
+        "målestok|måleband|tømrermål|målebåndets|rullemål|metermålet|zollstok|skydelære"
+    ),
+    "M_PHONE": (
+        "telefonen|mobilen|vaterpas på mobilen|app|mobiltelefonen|iphone|vaterpas app|vaterpasapp|"
+        "telefonens vaterpas|med mobilen|med telefonen|app på mobilen|app på telefonen|telefonapp|"
+        "mobilens vaterpas|mobilappen|vinkelapp|vaterpasset på telefonen|vaterpas i telefonen"
+    ),
     "M_INCL": "vinkelmåler|hældningsmåler|inklinometer|vaterpas|digitalt vaterpas",
     "M_LASER": "laser|lasermåler|afstandsmåler",
-    "M_DRAWING": "tegning|tegningen|tegninger|tegningerne|linjetegning|fra tegningen",
+    "M_DRAWING": (
+        "tegning|tegningen|tegninger|tegningerne|linjetegning|fra tegningen|konstruktionstegning|"
+        "konstruktionstegninger|byggetegning|byggetegninger|værftets tegning|værftets tegninger|linjetegninger|"
+        "sejlplan|på tegningen|ifølge tegningen|efter tegning|værftstegning|arbejdstegning|af tegningen|"
+        "ifølge tegning|generalplan|spanterids|konstruktørens tegning|profiltegning"
+    ),
     "M_BROCHURE": (
         "brochure|brochuren|datablad|ifølge værftet|ifølge producenten|katalog|specifikation|målebrev|"
-        "iflg værftet|manualen"
+        "iflg værftet|manualen|ifølge brochuren|ifølge brochure|i brochuren|ifølge manualen|ifølge databladet|"
+        "databladet|håndbog|håndbogen|ejermanual|ifølge papirerne|bådpapirer|værftets tal|værftets oplysning|"
+        "oplyst af værftet|fra værftet|prospekt|prospektet|specifikationer|specifikationerne|"
+        "ifølge specifikationerne|ifølge målebrevet|målebrevet|kataloget|ifølge kataloget|producentens tal|"
+        "bådtest|salgsopstilling|salgsbrochure|klassemålebrev"
     ),
-    "M_GUESS": "på øjemål|øjemål|anslået|anslag|skønnet|skønsmæssigt|gætter|gæt|skønner|et skøn|på slump|anslår",
+    "M_GUESS": (
+        "på øjemål|øjemål|anslået|anslag|skønnet|skønsmæssigt|gætter|gæt|skønner|et skøn|på slump|anslår|skøn|"
+        "gætter på|gættet|efter øjemål|med øjet|efter hukommelsen|et gæt|vil skyde på|skyder på|anslagsvis|"
+        "groft skønnet|på øjet|efter bedste skøn|på må og få|ville gætte|tommelfinger|kvalificeret gæt|øjemålt|"
+        "sådan på øjemål"
+    ),
     "M_PHOTO": "foto|billede|billedet|fra foto",
     "MEASURED": "målt|mål|målene|måling|målte|opmålt",
     "PLUMB_LINE": "lodsnor|lodsnoren|lodline|med lod|lod",
-    "GIVE_TAKE": "plus minus|plus eller minus",
+    "GIVE_TAKE": (
+        "plus minus|plus eller minus|med en fejlmargin på|fejlmargin på|fejlmargin|tolerance på|nøjagtighed på|"
+        "med en nøjagtighed på|usikkerhed på|plusminus|med en usikkerhed på|margin på|plus/minus"
+    ),
     "WITHIN": "nøjagtigt",
 }

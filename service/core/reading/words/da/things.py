@@ -99,13 +99,30 @@ WORDS = {
         "nødig af med|ikke undvære|kan ikke undvære|kan ikke undværes|beholdes|beholder vi|skal stå|skal sidde|"
         "skal blive der|blive der|blive på plads|skal bibeholdes|bibeholdes|bibeholde|må blive"
     ),
-    "PORT": "bagbord|om bagbord|bagbords|bagbord side|bb|venstre|i bagbord side|bagbords side|venstre side",
-    "STARBOARD": "styrbord|om styrbord|styrbords|styrbord side|sb|højre|i styrbord side|styrbords side|højre side",
+    "PORT": (
+        "bagbord|om bagbord|bagbords|bagbord side|bb|venstre|i bagbord side|bagbords side|venstre side|"
+        "på bagbord|til bagbord|i bagbord|bagbords halvdel|agter i bagbord|bagbordssiden|i bagbords side|"
+        "på bagbord side|bagbord agter|bagbords låring|til venstre|på venstre side|venstre hjørne|i venstre side|"
+        "mod bagbord|bb side|i bb|bagbordside|bagbord halvdel|venstresiden|babord"
+    ),
+    "STARBOARD": (
+        "styrbord|om styrbord|styrbords|styrbord side|sb|højre|i styrbord side|styrbords side|højre side|"
+        "på styrbord|til styrbord|i styrbord|styrbords halvdel|agter i styrbord|styrbordssiden|i styrbords side|"
+        "på styrbord side|styrbord agter|styrbords låring|til højre|på højre side|højre hjørne|i højre side|"
+        "mod styrbord|sb side|i sb|styrbordside|styrbord halvdel|højresiden"
+    ),
     "CENTRE": (
         "midten|midt|centrum|centerlinjen|midtskibs|midterlinjen|fra midten|midt på|centerlinje|fra centrum|"
-        "midtlinjen|i midten|fra midterlinjen|centralt|fra centerlinjen"
+        "midtlinjen|i midten|fra midterlinjen|centralt|fra centerlinjen|midterlinje|fra midten af|ud fra midten|"
+        "fra midtskibs|midtskibslinjen|diametralplan|diametralplanet|centreret|midterstillet|midt i|"
+        "centrallinjen|bådens midte|spejlets midte|fra midterlinie|midterlinie|ved siden af midten|"
+        "uden for midten|i centrum|lige i midten|langskibs midte|fra midte|fra midtlinjen|midtlinje"
     ),
-    "EACH_SIDE": "på hver side|på begge sider|i begge sider|en på hver side|et på hver side|i hver side|begge sider",
+    "EACH_SIDE": (
+        "på hver side|på begge sider|i begge sider|en på hver side|et på hver side|i hver side|begge sider|"
+        "en i hver side|én i hver side|bagbord og styrbord|styrbord og bagbord|på hver sin side|hver sin side|"
+        "i hver sin side|på begge siderne"
+    ),
     "PREFER": (
         "om muligt|hvis det er muligt|helst|foretrækker|vil helst|ønsker|ønske|helst i|gerne i|foretrækkes|"
         "foretrukket|hellere|vil gerne have den|helst på"

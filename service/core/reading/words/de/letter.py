@@ -10,7 +10,14 @@ WORDS = {
         "seiner ist|seiner hat|seine ist|seine hat|seins ist|seins hat|ihrer ist|ihrer hat|nachbar*|stegnachbar*|"
         "nachbar|nachbars|freund|stegnachbar|voriges boot|früheres boot|freundes|bekannter|bekannten|kollege|"
         "stegnachbars|nachbarn|nachbarboot|vorgänger|altes boot|alten boot|voriges schiff|nachbarlieger|kumpel|"
-        "vereinskamerad|bruder|bruders|schwager|freundin|liegeplatznachbar|anderes boot|vorbesitzer"
+        "vereinskamerad|bruder|bruders|schwager|freundin|liegeplatznachbar|anderes boot|vorbesitzer|nachbarin|"
+        "liegenachbar|bootsnachbar|nebenlieger|nebenan|onkel|vetter|cousin|schwiegervater|vereinskollege|"
+        "clubkamerad|clubkollege|segelkamerad|segelfreund|segelfreundes|stegkollege|schwesterschiff|"
+        "schwesterschiffs|ein bekannter|eines bekannten|eines freundes|meines freundes|mein freund|unser voriges|"
+        "unser altes|unser früheres|mein voriges|mein altes|mein früheres|vorgängerboot|ehemaliges boot|"
+        "unsere vorige|unsere frühere|die vorige yacht|das andere boot|anderen boot|stegnachbarin|"
+        "das boot daneben|vom nachbarn|beim nachbarn|nachbarschiff|stegnachbarn|deren boot|dessen boot|"
+        "ihres bruders|sein boot"
     ),
     "WITHDRAW": (
         "vergessen sie|vergesst|streichen|ungültig|falsch war|stimmt nicht|war falsch|waren falsch|"

@@ -124,25 +124,49 @@ WORDS = {
         "springt vor|schaut heraus|schaut raus|guckt raus|guckt heraus|kommt heraus|überstehen|auskragt|"
         "kragt aus|hinterragt|ausladung|steht nach"
     ),
-    "M_TAPE": "bandmaß|maßband|zollstock|meterstab|gliedermaßstab|rollmaß|metermaß|maßstab|messband",
+    "M_TAPE": (
+        "bandmaß|maßband|zollstock|meterstab|gliedermaßstab|rollmaß|metermaß|maßstab|messband|mit dem maßband|"
+        "mit dem zollstock|zollstocks|mit bandmaß|mit dem metermaß|mit dem rollmeter|rollbandmaß|rollmeter|"
+        "schneidermaßband|maßbandes|maßstock|meterstock|gliedermaß|mit dem meter"
+    ),
     "M_PHONE": (
         "handy|smartphone|handy app|wasserwaagen app|wasserwaage im handy|mit dem handy|smartphone app|telefon|"
-        "handywasserwaage|app"
+        "handywasserwaage|app|handys|iphone|wasserwaage des handys|wasserwaagenapp|neigungsapp|neigungs app|"
+        "winkel app|winkelapp|mit dem smartphone|per handy|mit handy|telefon app|telefonwasserwaage|"
+        "handy wasserwaage|smartphone wasserwaage|wasserwaage vom handy|mobiltelefon app|handy neigungsmesser"
     ),
     "M_INCL": "neigungsmesser|inklinometer|winkelmesser|wasserwaage|digitale wasserwaage|gradmesser",
     "M_LASER": "laser|lasermessgerät|entfernungsmesser",
-    "M_DRAWING": "zeichnung|zeichnungen|linienriss|werftplan|bauplan|baupläne|riss|werftzeichnung|plänen|werftplänen",
+    "M_DRAWING": (
+        "zeichnung|zeichnungen|linienriss|werftplan|bauplan|baupläne|riss|werftzeichnung|plänen|werftplänen|"
+        "bauzeichnung|konstruktionszeichnung|konstruktionsplan|konstruktionspläne|linienplan|linienrisse|"
+        "zeichnung der werft|werftpläne|rissen|bauplänen|segelplan|segelriss|generalplan|plan der werft|"
+        "seitenriss|aus der zeichnung|aus dem plan|aus dem riss|zeichnungsmaß|werftrisse|bauplans|aus den plänen|"
+        "einrichtungsplan"
+    ),
     "M_BROCHURE": (
         "prospekt|datenblatt|laut werft|werftangabe|herstellerangabe|laut hersteller|katalog|handbuch|"
-        "werftangaben|bootsbrief|messbrief"
+        "werftangaben|bootsbrief|messbrief|prospektes|laut prospekt|im prospekt|aus dem prospekt|bootspapiere|"
+        "laut papieren|nach papieren|herstellerangaben|werksangabe|werksangaben|angabe der werft|"
+        "angaben der werft|nach werftangabe|lt werft|lt prospekt|laut datenblatt|laut handbuch|"
+        "bedienungsanleitung|bordbuch|bordhandbuch|verkaufsprospekt|broschüre|laut messbrief|messbriefs|"
+        "testbericht|im testbericht|steht im handbuch|lt hersteller|schiffspapiere|laut schiffspapieren|"
+        "schiffsmessbrief"
     ),
     "M_GUESS": (
         "geschätzt|geschätzte|geschätzten|schätzungsweise|schätze|nach augenmaß|augenmaß|über den daumen|gepeilt|"
-        "grob geschätzt|schätzung"
+        "grob geschätzt|schätzung|pi mal daumen|grob über den daumen|frei schnauze|aus dem gedächtnis|geschaetzt|"
+        "nur geschätzt|mit dem auge|nach gefühl|schätzwert|schaetze|schätzungen|übern daumen|über'n daumen|"
+        "nach augenschein|mit bloßem auge|dem auge nach|per augenmaß|würde schätzen|aus der erinnerung|vom gefühl"
     ),
     "M_PHOTO": "foto|fotos|vom foto|aus dem foto|bild",
     "MEASURED": "gemessen|maße|messungen|messung|abmessungen|gemessene|messen|maß|ausgemessen",
     "PLUMB_LINE": "lot|senklot|senkblei|lotschnur|lotes|lots",
-    "GIVE_TAKE": "plus minus|plus oder minus|toleranz|ungenauigkeit|mit einer unsicherheit von|genauigkeit",
+    "GIVE_TAKE": (
+        "plus minus|plus oder minus|toleranz|ungenauigkeit|mit einer unsicherheit von|genauigkeit|"
+        "mit einer genauigkeit von|genauigkeit von|fehler von|mit einer toleranz von|toleranz von|"
+        "unsicherheit von|mehr oder weniger auf|hin oder her um|plusminus|+/-|messfehler von|messgenauigkeit|"
+        "mit einem fehler von"
+    ),
     "WITHIN": "genau",
 }

@@ -129,16 +129,32 @@ WORDS = {
         "nicht verzichten|ungern hergeben|ungern verzichten|festhalten|lassen wir dran|lasse ich dran|"
         "muss dableiben|soll dableiben|hängen wir dran|weiterverwendet|weiter gebraucht|sitzen bleiben"
     ),
-    "PORT": "backbord|backbords|an backbord|backbordseite|bb|links|linke seite|backbordseits|an bb|backbordhälfte",
+    "PORT": (
+        "backbord|backbords|an backbord|backbordseite|bb|links|linke seite|backbordseits|an bb|backbordhälfte|"
+        "backbordseitig|linken seite|an der backbordseite|auf backbord|backbordecke|bb seite|backbordachtern|"
+        "linkerhand|auf der linken seite|nach backbord|backbordquarter|bb-seite|linksseitig|backbord achtern|"
+        "backbordheck"
+    ),
     "STARBOARD": (
         "steuerbord|steuerbords|an steuerbord|steuerbordseite|stb|rechts|rechte seite|steuerbordseits|an stb|"
-        "steuerbordhälfte"
+        "steuerbordhälfte|steuerbordseitig|rechten seite|an der steuerbordseite|auf steuerbord|steuerbordecke|"
+        "stb seite|rechterhand|auf der rechten seite|nach steuerbord|stb-seite|rechtsseitig|steuerbord achtern|"
+        "steuerbordheck|steuerbordachtern|stbd|steuerbordquarter"
     ),
     "CENTRE": (
         "mitte|mittig|mittschiffs|der mitte|mittellinie|mittschiffslinie|von der mitte|in der mitte|zentral|"
-        "mittigen|schiffsmitte|mittlings|mittelachse"
+        "mittigen|schiffsmitte|mittlings|mittelachse|aus der mitte|von mittschiffs|ab mitte|der mittschiffslinie|"
+        "von der mittellinie|schiffsmittellinie|aus mitte|neben der mitte|außermittig|außer mitte|"
+        "außerhalb der mitte|genau mittig|mittige|mittiger|mittiges|bootsmitte|mittschiffsebene|spiegelmitte|"
+        "heckmitte|mittschiffs gelegen|aus der mittellinie|längsachse|bis mitte|von mitte|längsmittellinie|"
+        "mittschiff"
     ),
-    "EACH_SIDE": "beidseitig|je seite|auf beiden seiten|an beiden seiten|zu beiden seiten|beiderseits|je eine an",
+    "EACH_SIDE": (
+        "beidseitig|je seite|auf beiden seiten|an beiden seiten|zu beiden seiten|beiderseits|je eine an|"
+        "beidseits|je einer an|einer an jeder seite|an jeder seite|links und rechts|rechts und links|"
+        "backbord und steuerbord|bb und stb|beiden seiten|auf jeder seite|steuerbord und backbord|je eins|"
+        "zu jeder seite|beidseitige|links wie rechts"
+    ),
     "PREFER": (
         "idealerweise|wenn möglich|falls möglich|bevorzugen|am liebsten|lieber|wünschen wir uns|bevorzugt|"
         "lieber wäre|wunsch|wünschen|vorzugsweise|lieber hätten|hätten gern|hätte gern|am besten|möglichst|"

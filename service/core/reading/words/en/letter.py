@@ -14,7 +14,13 @@ WORDS = {
         "his one|previous yacht|last yacht|my last one|the one before|club member|brother in law|fellow member|"
         "his own boat|my father's|same anchorage|sister boat|friend of me|friend's boat|a friend's|"
         "in the next berth|on the next berth|on the next pontoon|my pal|pal's|marina neighbour|someone else's|"
-        "colleague|on theirs"
+        "colleague|on theirs|next door|neighbouring boat|neighboring boat|the boat next to us|boat alongside|"
+        "the chap next door|my buddy|buddy's|a mate of mine|my cousin|my uncle|my father in law|the skipper of|"
+        "another owner|other owner|her sister ship|a sister ship|sistership|sister ship|friend of mine|"
+        "friend of ours|on his boat|on her boat|neighbour's|his transom|her previous boat|our previous boat|"
+        "my previous boat|previous one|our old boat|my old boat|the boat before|one before her|guy next door|"
+        "club mate|clubmate|dad's|my brother's|boat we had before|our former boat|former boat|my former|chum|"
+        "crewmate|the other boat|his rudder|other yacht"
     ),
     "WITHDRAW": (
         "forget|ignore|disregard|scrap|never mind the|take back|not valid|was wrong|is wrong|were wrong|"

@@ -139,28 +139,45 @@ WORDS = {
     ),
     "M_TAPE": (
         "tape|tape measure|measuring tape|end of the tape|folding rule|ruler|steel rule|tape measured|by tape|"
-        "with a tape|a tape|measuring stick|yardstick|with the meter"
+        "with a tape|a tape|measuring stick|yardstick|with the meter|tape-measured|with tape|steel tape|"
+        "tailor's tape|carpenter's rule|folding ruler|measured with a tape|tape and plumb bob|two metre rule|"
+        "tape and level"
     ),
     "M_PHONE": (
         "telephone|phone level|level on my telephone|level on my phone|phone app|level app|inclinometer app|"
-        "level of my phone|level on the phone|on my phone|with my phone|spirit level app|smartphone"
+        "level of my phone|level on the phone|on my phone|with my phone|spirit level app|smartphone|iphone|"
+        "my phone's level|level on the iphone|mobile's level|level app on|phone's level|phone inclinometer|"
+        "phone's inclinometer|app on the phone|using the phone|with the phone|clinometer app|angle app"
     ),
     "M_INCL": "inclinometer|clinometer|angle finder|protractor|digital level|angle gauge",
     "M_LASER": "laser|laser measure|laser meter",
     "M_DRAWING": (
         "drawing|drawings|lines plan|plans|yard plan|builder's plan|from the plan|drawing plan|off the drawing|"
-        "sail plan|general arrangement|scaled off|blueprint"
+        "sail plan|general arrangement|scaled off|blueprint|lines drawing|line drawing|line drawings|"
+        "construction drawing|construction drawings|designer's drawing|designer's drawings|sailplan|hull lines|"
+        "yard's plan|yard's drawing|yard drawing|builder's drawing|builder's drawings|profile drawing|"
+        "from drawings|on the drawing|scaled from|ga drawing|arrangement drawing|drawn plan|builders plan|"
+        "architect's plan|drawings of the boat|design drawing"
     ),
     "M_BROCHURE": (
         "brochure|by the book|data sheet|specification|leaflet|manual|owner's manual|brochures|specs|spec sheet|"
-        "according to the yard|according to the builder|according to the book|published"
+        "according to the yard|according to the builder|according to the book|published|sales brochure|"
+        "sales leaflet|from the brochure|handbook|according to the brochure|data-sheet|datasheet|spec says|"
+        "builder's spec|builder's figures|builder's figure|yard figure|yard figures|yard's figures|"
+        "manufacturer's figure|measurement certificate|rating certificate|ship's papers|boat test|magazine test"
     ),
     "M_GUESS": (
         "guess|guessing|at a guess|guesstimate|estimate|by eye|eyeballed|eyeball|roughly guessed|guessed|"
-        "guesstimated|i reckon|estimated|rough guess|estimating|by my eye"
+        "guesstimated|i reckon|estimated|rough guess|estimating|by my eye|ballpark|ballpark figure|i'd guess|"
+        "i would guess|my guess|guess work|guesswork|at a rough guess|educated guess|thumb in the air|"
+        "finger in the air|by eye only|judged by eye|eye balled|more or less a guess|from memory"
     ),
     "M_PHOTO": "photo|photograph|from a photo|photos|off a photo|picture|a photograph",
     "MEASURED": "measured|measurements|measurement|measure|measuring|dimensions|taken|figures",
     "PLUMB_LINE": "plumb line|plumb bob|plumbline|plumb-bob|plummet",
-    "GIVE_TAKE": "give or take|plus or minus|plus minus|plus or minus about|to within|accurate to|error of|margin of",
+    "GIVE_TAKE": (
+        "give or take|plus or minus|plus minus|plus or minus about|to within|accurate to|error of|margin of|"
+        "plus/minus|to the nearest|tolerance of|+/-|margin of error|uncertainty of|with an error of|"
+        "or thereabouts within"
+    ),
 }

@@ -131,21 +131,32 @@ WORDS = {
     ),
     "PORT": (
         "port|port side|port half|to port|port hand|left side|left hand side|on the left|port quarter|on port|"
-        "the left side|portside|port of|to the left"
+        "the left side|portside|port of|to the left|portward|portwards|port hand side|on the port side|port-side|"
+        "left of centre|left of center|larboard|left hand|on the port hand|left-hand side|port aft|port corner|"
+        "left corner|to the port side|port end|left quarter"
     ),
     "STARBOARD": (
         "starboard|starboard side|stbd|starboard half|to starboard|to stbd|starboard hand|right side|"
         "right hand side|on the right|starboard quarter|on starboard|the right side|stb|sb side|starboardside|"
-        "to the right|stb side"
+        "to the right|stb side|starboard-side|on the starboard side|right of centre|right of center|"
+        "starboard hand side|stb'd|right hand|right-hand side|on the starboard hand|starboard aft|"
+        "starboard corner|right corner|to the starboard side|starboard end|right quarter|starbrd|star board|"
+        "strbd|stbd side"
     ),
     "CENTRE": (
         "centre|center|middle|centred|centered|centreline|centerline|off centre|off center|midships|center line|"
         "centre line|in the middle|amidships|dead centre|dead center|central|centrally|middle line|centreline of|"
-        "on the centreline|in the centre|in the center"
+        "on the centreline|in the centre|in the center|mid-line|midline|amidship|centerline of|boat's centreline|"
+        "from the centreline|from the centerline|off the centreline|off the centerline|from centreline|"
+        "from centerline|off centreline|off centerline|from the middle|off the middle|from amidships|"
+        "smack in the middle|right in the middle|bang in the middle|c/l|fore and aft line|mid transom"
     ),
     "EACH_SIDE": (
         "each side|either side|both sides|both quarters|each quarter|on each quarter|port and starboard|"
-        "on both sides|on each side|one each side"
+        "on both sides|on each side|one each side|on either side|one on each side|one on either side|"
+        "one per side|either quarter|on both quarters|on either quarter|one on each quarter|"
+        "both sides of the centreline|port & starboard|port and stbd|port and starboard side|"
+        "either side of the centreline|either side of the centre|left and right"
     ),
     "PREFER": (
         "ideally|if at all possible|want it|want it off|i'd want it|we'd want it|prefer|would like it on|"

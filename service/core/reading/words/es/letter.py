@@ -8,7 +8,12 @@ WORDS = {
     ),
     "OTHER_BOAT": (
         "el suyo|la suya|vecin*|vecino|amigo|barco anterior|vecinos|un amigo|amigos|mi amigo|barco de antes|"
-        "otro barco|antiguo barco|el de mi|compañero|hermano|cuñado|pantalán de al lado|vecina|anterior barco"
+        "otro barco|antiguo barco|el de mi|compañero|hermano|cuñado|pantalán de al lado|vecina|anterior barco|"
+        "barco vecino|barco de al lado|el de al lado|compañero de pantalán|vecino de amarre|vecino de pantalán|"
+        "primo|tío|suegro|colega|barco gemelo|otro propietario|un conocido|mi antiguo barco|"
+        "nuestro antiguo barco|nuestro anterior barco|mi anterior barco|velero anterior|el otro barco|"
+        "de un amigo|del vecino|mi vecino|amiga|una amiga|compañero de club|barco de un amigo|su barco|"
+        "en el suyo|el del vecino|el de un amigo"
     ),
     "WITHDRAW": "olvide|olviden|olvida|anular|no vale|estaba mal|erróneo|errónea|incorrecto",
     "MEANT": (

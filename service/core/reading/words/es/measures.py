@@ -103,17 +103,39 @@ WORDS = {
         "vuela|asoma por|se extiende|saliendo|rebasa|sale por|sobresale por|asomando|vuelo|sobrepasa|se sale|"
         "queda fuera|se asoma"
     ),
-    "M_TAPE": "cinta métrica|metro|con metro|con cinta|cinta|flexómetro|cinta de medir",
-    "M_PHONE": "teléfono móvil|nivel del móvil|app del móvil|con el móvil|aplicación|nivel del teléfono",
+    "M_TAPE": (
+        "cinta métrica|metro|con metro|con cinta|cinta|flexómetro|cinta de medir|metro de carpintero|"
+        "con el metro|con la cinta|cinta de carpintero|metro de cinta|con flexómetro|con un metro|metro plegable|"
+        "huincha|cinta metrica"
+    ),
+    "M_PHONE": (
+        "teléfono móvil|nivel del móvil|app del móvil|con el móvil|aplicación|nivel del teléfono|"
+        "nivel del iphone|app de nivel|con el teléfono|aplicación del móvil|nivel del smartphone|"
+        "inclinómetro del móvil|móvil apoyado|con el smartphone|aplicación de nivel|una app|app|con una app"
+    ),
     "M_INCL": "inclinómetro|clinómetro|transportador|nivel digital",
     "M_LASER": "láser",
-    "M_DRAWING": "plano|planos|dibujo|del plano|planos del astillero",
-    "M_BROCHURE": "folleto|ficha técnica|catálogo|según el astillero|manual|según fábrica",
+    "M_DRAWING": (
+        "plano|planos|dibujo|del plano|planos del astillero|plano de formas|plano del astillero|plano velico|"
+        "plano vélico|según plano|según planos|sobre plano|dibujos|planos de construcción|planos originales|"
+        "plano original|sacado del plano|plano de disposición|plano de líneas"
+    ),
+    "M_BROCHURE": (
+        "folleto|ficha técnica|catálogo|según el astillero|manual|según fábrica|según astillero|"
+        "datos del astillero|según fabricante|según el fabricante|documentación|según folleto|según el folleto|"
+        "según catálogo|según la ficha|papeles del barco|según papeles|según los papeles|hoja de asiento|"
+        "permiso de navegación|especificaciones|según el manual|en el folleto|prospecto|certificado de medición"
+    ),
     "M_GUESS": (
-        "a ojo|estimado|estimada|calculo a ojo|estimación|a ojo de buen cubero|al tanteo|estimo|a simple vista"
+        "a ojo|estimado|estimada|calculo a ojo|estimación|a ojo de buen cubero|al tanteo|estimo|a simple vista|"
+        "más o menos a ojo|aproximado a ojo|de memoria|a bulto|a vista|al tuntún|a grosso modo|por la vista|"
+        "estimados|calculado a ojo|según mi ojo"
     ),
     "M_PHOTO": "foto|fotos|fotografía",
     "MEASURED": "medidas|medido|medida|medí|mediciones|tomadas|he medido|dimensiones",
     "PLUMB_LINE": "plomada|hilo de plomada|hilo a plomo",
-    "GIVE_TAKE": "más o menos|más menos|con un error de|con un margen de",
+    "GIVE_TAKE": (
+        "más o menos|más menos|con un error de|con un margen de|margen de|tolerancia de|arriba o abajo|"
+        "precisión de|con una tolerancia de|con un error|incertidumbre de|margen de error de"
+    ),
 }

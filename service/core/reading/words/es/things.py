@@ -100,13 +100,27 @@ WORDS = {
         "seguirán|se quedará|se quedarán|quiero que se quede|queremos que se quede|que se quede|que se queden|"
         "se quede|se queden"
     ),
-    "PORT": "babor|a babor|banda de babor|izquierda|lado de babor|a la izquierda|por babor",
-    "STARBOARD": "estribor|a estribor|banda de estribor|derecha|lado de estribor|a la derecha|por estribor",
+    "PORT": (
+        "babor|a babor|banda de babor|izquierda|lado de babor|a la izquierda|por babor|a la banda de babor|"
+        "lado izquierdo|en babor|costado de babor|aleta de babor|por la izquierda|parte de babor|lado babor|"
+        "banda babor|esquina de babor|babor popa"
+    ),
+    "STARBOARD": (
+        "estribor|a estribor|banda de estribor|derecha|lado de estribor|a la derecha|por estribor|"
+        "a la banda de estribor|lado derecho|en estribor|costado de estribor|aleta de estribor|por la derecha|"
+        "parte de estribor|lado estribor|banda estribor|esquina de estribor|estribor popa"
+    ),
     "CENTRE": (
         "centro|crujía|en el centro|línea de crujía|la crujía|central|del centro|en medio|en crujía|de crujía|"
-        "eje|centrada|centrado"
+        "eje|centrada|centrado|desde crujía|de la crujía|a crujía|al centro|centrada en|fuera de crujía|"
+        "línea central|desde el centro|eje longitudinal|eje central|del eje|desde el eje|línea media|"
+        "plano de crujía|justo en medio|en el medio|al medio"
     ),
-    "EACH_SIDE": "a cada lado|por cada banda|a ambos lados|a ambas bandas|en cada banda|uno a cada banda",
+    "EACH_SIDE": (
+        "a cada lado|por cada banda|a ambos lados|a ambas bandas|en cada banda|uno a cada banda|en ambas bandas|"
+        "en ambos lados|a babor y a estribor|babor y estribor|en cada lado|por ambos lados|uno por banda|"
+        "a ambos costados|a una y otra banda|a izquierda y derecha|uno en cada banda|cada lado|ambos lados"
+    ),
     "PREFER": (
         "me gustaría montarlo|nos gustaría montarlo|querríamos|preferimos|prefiero|preferiría|"
         "preferimos montarlo|preferencia|preferible|preferiríamos|mejor|nos gustaría|me gustaría|de preferencia|"

@@ -9,7 +9,11 @@ WORDS = {
     "OTHER_BOAT": (
         "le sien|la sienne|le leur|la leur|voisin*|voisin|ami|ancien bateau|copain|voisins|voisine|un ami|"
         "copains|mon ami|précédent bateau|autre bateau|voisin de ponton|bateau précédent|ex bateau|un copain|"
-        "mon frère|beau frère|collègue|du voisin"
+        "mon frère|beau frère|collègue|du voisin|bateau voisin|d'à côté|bateau d'à côté|mon cousin|mon oncle|"
+        "mon père|beau-frère|beau-père|un collègue|sister-ship|sistership|sister ship|un copain de ponton|"
+        "copain de club|ancien voilier|précédent voilier|notre ancien bateau|mon ancien bateau|notre précédent|"
+        "mon précédent|ancienne unité|l'autre bateau|d'un ami|d'un copain|d'un voisin|de mon ami|chez un ami|"
+        "une amie|camarade|celui d'un|celui de mon|celui du voisin|mon voisin|bateau d'un ami"
     ),
     "WITHDRAW": "oubliez|ne pas tenir compte|annule|erroné|erronée|était faux|faux",
     "MEANT": (

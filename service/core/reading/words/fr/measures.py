@@ -118,19 +118,44 @@ WORDS = {
         "dépasse|dépassant|déborde|dépasse de|ressort|en saillie|saillie|débordant|dépassent|dépasse derrière|"
         "se prolonge|ressortir|déborde de|s'étend|dépassement|porte à faux|va au delà|va jusqu'à"
     ),
-    "M_TAPE": "mètre ruban|au mètre ruban|ruban|mètre à ruban|mètre de menuisier|au mètre|réglet|double mètre",
-    "M_PHONE": "téléphone|niveau du téléphone|smartphone|appli|application",
+    "M_TAPE": (
+        "mètre ruban|au mètre ruban|ruban|mètre à ruban|mètre de menuisier|au mètre|réglet|double mètre|"
+        "mètre pliant|mètre-ruban|au ruban|ruban à mesurer|décamètre|avec un mètre|mètre de couturière|"
+        "au mètre pliant|mètre déroulant|mètre enrouleur|au décamètre"
+    ),
+    "M_PHONE": (
+        "téléphone|niveau du téléphone|smartphone|appli|application|iphone|niveau de mon téléphone|appli niveau|"
+        "application niveau|niveau du smartphone|avec le téléphone|avec mon téléphone|inclinomètre du téléphone|"
+        "avec le portable|portable posé|au smartphone|niveau d'iphone|appli du téléphone"
+    ),
     "M_INCL": "inclinomètre|niveau à bulle|rapporteur|niveau numérique|clinomètre",
     "M_LASER": "laser|télémètre",
-    "M_DRAWING": "plan|plans|dessin|dessins|plan de formes|sur plan|plan du chantier|plans du chantier",
+    "M_DRAWING": (
+        "plan|plans|dessin|dessins|plan de formes|sur plan|plan du chantier|plans du chantier|plan de voilure|"
+        "plans d'origine|plan d'origine|plan d'ensemble|plans de formes|plan architecte|plans de l'architecte|"
+        "dessin du chantier|d'après le plan|d'après les plans|sur les plans|sur le plan|plan de construction|"
+        "plans de construction|relevé sur plan|du plan|plan côté|plan d'architecte|lignes d'eau du plan"
+    ),
     "M_BROCHURE": (
         "brochure|fiche technique|catalogue|documentation|notice|données constructeur|selon le chantier|"
-        "d'après le chantier|acte de francisation"
+        "d'après le chantier|acte de francisation|fiche constructeur|d'après la brochure|selon la brochure|"
+        "selon constructeur|d'après le constructeur|selon le constructeur|données du chantier|données chantier|"
+        "plaquette|dans la brochure|dépliant|manuel du propriétaire|d'après la notice|fiche du bateau|"
+        "papiers du bateau|selon la fiche|d'après la fiche|certificat de jauge|prospectus|selon le catalogue|"
+        "d'après la doc|sur les papiers|carte de circulation"
     ),
-    "M_GUESS": "à vue d'œil|à l'œil|à vue de nez|estimé|estimée|estimation|j'estime|au jugé|à la louche|au pif|à vue",
+    "M_GUESS": (
+        "à vue d'œil|à l'œil|à vue de nez|estimé|estimée|estimation|j'estime|au jugé|à la louche|au pif|à vue|"
+        "à vue d'oeil|à la grosse louche|estimée à l'œil|de mémoire|à l'estime|estimons|à peu de choses près|"
+        "pifomètre|au pifomètre|j'évalue|au doigt mouillé|à l'oeil|estimés|estimer|on estime|doigt mouillé|"
+        "au feeling|approximativement estimé|à la vue|jugé à l'œil"
+    ),
     "M_PHOTO": "photo|photos|sur photo|d'après photo",
     "MEASURED": "mesuré|mesurée|mesures|mesure|relevé|cotes|cote|relevée|dimensions|relevés|mesurés",
     "PLUMB_LINE": "fil à plomb|au fil à plomb|un fil à plomb",
-    "GIVE_TAKE": "plus ou moins|à plus ou moins",
+    "GIVE_TAKE": (
+        "plus ou moins|à plus ou moins|avec une marge de|marge d'erreur de|à une marge de|tolérance de|"
+        "avec une erreur de|incertitude de|avec une incertitude de|avec une tolérance de|plus/moins"
+    ),
     "WITHIN": "près",
 }

@@ -116,13 +116,28 @@ WORDS = {
         "indispensables|utilisons tous les jours|doit absolument rester|rester en place|pas touche|"
         "on ne touche pas|ne peut pas bouger|ne bouge pas|ne bougera pas|s'en séparer"
     ),
-    "PORT": "bâbord|à bâbord|bd|gauche|côté bâbord|sur bâbord|à gauche",
-    "STARBOARD": "tribord|à tribord|td|droite|côté tribord|sur tribord|à droite",
+    "PORT": (
+        "bâbord|à bâbord|bd|gauche|côté bâbord|sur bâbord|à gauche|du côté bâbord|bord bâbord|bâbord arrière|"
+        "à babord|côté gauche|sur la gauche|coté babord|sur la hanche bâbord|coin bâbord|hanche bâbord|"
+        "quart bâbord|babordais|partie bâbord|sur bd|à bd|bbd|du côté gauche"
+    ),
+    "STARBOARD": (
+        "tribord|à tribord|td|droite|côté tribord|sur tribord|à droite|du côté tribord|bord tribord|"
+        "tribord arrière|côté droit|sur la droite|coté tribord|sur la hanche tribord|coin tribord|hanche tribord|"
+        "quart tribord|partie tribord|sur td|à td|tbd|du côté droit"
+    ),
     "CENTRE": (
         "milieu|au milieu|centre|axe|au centre|de l'axe|dans l'axe|sur l'axe|central|centrale|l'axe|axial|"
-        "ligne médiane|centrée|plein milieu|du milieu|de l'axe du bateau"
+        "ligne médiane|centrée|plein milieu|du milieu|de l'axe du bateau|depuis l'axe|à partir de l'axe|hors axe|"
+        "désaxé|désaxée|de l'axe central|de la ligne médiane|axe longitudinal|en plein centre|"
+        "au centre du tableau|en plein milieu|axe du bateau|du centre|par rapport à l'axe|dans l'axe du bateau|"
+        "au beau milieu|ligne de foi|au plein centre|de la médiane|plan longitudinal"
     ),
-    "EACH_SIDE": "de chaque côté|des deux côtés|de part et d'autre|sur chaque bord|un de chaque côté",
+    "EACH_SIDE": (
+        "de chaque côté|des deux côtés|de part et d'autre|sur chaque bord|un de chaque côté|un sur chaque bord|"
+        "à bâbord et à tribord|bâbord et tribord|sur les deux bords|des deux bords|un par bord|"
+        "à droite et à gauche|chaque bord|de chaque bord|un à chaque bord|sur les deux côtés|tribord et bâbord"
+    ),
     "PREFER": (
         "souhaite un montage|souhaite le montage|souhaite l'installer|souhaite le monter|montage souhaité|"
         "préférerait|souhaiterait|on préfère|on préférerait|on aimerait|préfère|préférons|préférerais|"

@@ -9,7 +9,11 @@ WORDS = {
     "OTHER_BOAT": (
         "il suo è|la sua è|il suo ha|la sua ha|vicino|amico|barca precedente|un amico|amici|vicini|"
         "vicino di posto|vicino di banchina|altra barca|mio fratello|cognato|barca di prima|vecchia barca|"
-        "mio amico|del vicino|collega|vicino di ormeggio"
+        "mio amico|del vicino|collega|vicino di ormeggio|barca vicina|barca accanto|la barca a fianco|cugino|zio|"
+        "mio padre|suocero|compagno di club|compagno di pontile|vicino di pontile|barca gemella|nave gemella|"
+        "un conoscente|conoscente|la mia vecchia|la nostra vecchia|nostra precedente barca|mia precedente barca|"
+        "precedente barca|l'altra barca|di un amico|amica|un'amica|del mio amico|da un amico|quella di un amico|"
+        "quella del vicino|quella precedente|altro armatore|la barca di mio|la barca del mio|un socio del club"
     ),
     "WITHDRAW": "dimenticate|dimentichi|ignorate|sbagliato|errato|errata|non vale|sbagliata|era sbagliata",
     "MEANT": (

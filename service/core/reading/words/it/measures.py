@@ -109,17 +109,45 @@ WORDS = {
         "sbuca|sporgendo|sopravanza|aggettante|va oltre|sbalzo|esce di|spunta|aggetto|sporgono di|fuoriescono"
     ),
     "M_TAPE": (
-        "metro a nastro|metro|con il metro|rotella metrica|nastro|flessometro|fettuccia|metro da falegname|cordella"
+        "metro a nastro|metro|con il metro|rotella metrica|nastro|flessometro|fettuccia|metro da falegname|"
+        "cordella|metro rigido|con un metro|col metro|metro da sarta|doppio metro|metro a stecche|nastro metrico|"
+        "con la rotella|bindella|flessometro alla mano|metro pieghevole|con il nastro"
     ),
-    "M_PHONE": "telefono|telefonino|app|livella del telefono|con il telefono|livella del cellulare|smartphone",
+    "M_PHONE": (
+        "telefono|telefonino|app|livella del telefono|con il telefono|livella del cellulare|smartphone|iphone|"
+        "livella dell'iphone|app livella|app del telefono|con il cellulare|con il telefonino|"
+        "inclinometro del telefono|livella dello smartphone|con lo smartphone|con l'app|una app|con una app|"
+        "livella del telefonino|applicazione livella"
+    ),
     "M_INCL": "inclinometro|goniometro|livella|clinometro|livella digitale",
     "M_LASER": "laser|metro laser|distanziometro",
-    "M_DRAWING": "disegno|disegni|piani di costruzione|progetto|dai disegni|piano velico|piani|piano di costruzione",
-    "M_BROCHURE": "depliant|brochure|scheda tecnica|catalogo|secondo il cantiere|dati del cantiere|manuale|libretto",
-    "M_GUESS": "a occhio|ad occhio|stimato|stimata|stima|a spanne|ad occhio e croce|a naso|stimo|occhio e croce",
+    "M_DRAWING": (
+        "disegno|disegni|piani di costruzione|progetto|dai disegni|piano velico|piani|piano di costruzione|"
+        "piani del cantiere|disegno del cantiere|disegni del cantiere|disegno costruttivo|disegni costruttivi|"
+        "linee d'acqua del progetto|dal disegno|dal progetto|da progetto|dai piani|piano generale|sul disegno|"
+        "dal piano|disegno originale|disegni originali|piano di forme|dai piani di costruzione|piano delle forme"
+    ),
+    "M_BROCHURE": (
+        "depliant|brochure|scheda tecnica|catalogo|secondo il cantiere|dati del cantiere|manuale|libretto|"
+        "dépliant|libretto della barca|secondo la brochure|dalla brochure|dal depliant|dati del costruttore|"
+        "secondo il costruttore|secondo il manuale|dati cantiere|da scheda|da catalogo|secondo il catalogo|"
+        "secondo la scheda|dal catalogo|dal manuale|opuscolo|certificato di stazza|da libretto|"
+        "documenti della barca|sui documenti|licenza di navigazione|dichiarato dal cantiere|dati di targa|"
+        "sul depliant|sulla brochure"
+    ),
+    "M_GUESS": (
+        "a occhio|ad occhio|stimato|stimata|stima|a spanne|ad occhio e croce|a naso|stimo|occhio e croce|"
+        "stimato a occhio|a memoria|così a occhio|più o meno a occhio|all'incirca a occhio|stimata a occhio|"
+        "a colpo d'occhio|stimando|valuto|stime|a intuito|a lume di naso|a sentimento|stimiamo|"
+        "calcolato a occhio|a vista"
+    ),
     "M_PHOTO": "foto|fotografia|dalla foto",
     "MEASURED": "misurato|misure|misurata|misurazioni|misura|rilevato|misurati|quote",
     "PLUMB_LINE": "filo a piombo|il filo a piombo",
-    "GIVE_TAKE": "più o meno|con un errore di|con un margine di|più meno|tolleranza",
+    "GIVE_TAKE": (
+        "più o meno|con un errore di|con un margine di|più meno|tolleranza|con una tolleranza di|tolleranza di|"
+        "con un'incertezza di|incertezza di|precisione di|con un errore|con un margine|più/meno|"
+        "con precisione di|margine d'errore di"
+    ),
     "WITHIN": "circa di errore",
 }

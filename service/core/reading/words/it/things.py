@@ -101,16 +101,31 @@ WORDS = {
         "non possiamo farne a meno|non posso farne a meno|ci teniamo|ci tengo|deve assolutamente restare|"
         "deve essere mantenuto|deve essere mantenuta|non si muove|non si sposta|sacra|sacro|insostituibile"
     ),
-    "PORT": "sinistra|a sinistra|sinistro|lato sinistro|a sx|sx|lato di sinistra|sul lato sinistro|mancina",
+    "PORT": (
+        "sinistra|a sinistra|sinistro|lato sinistro|a sx|sx|lato di sinistra|sul lato sinistro|mancina|"
+        "a sinistra dello specchio|sulla sinistra|lato sx|giardinetto di sinistra|mascone di sinistra|"
+        "parte sinistra|dal lato sinistro|sul giardinetto sinistro|giardinetto sinistro|alla sinistra|"
+        "lato mancino|angolo sinistro"
+    ),
     "STARBOARD": (
-        "dritta|a dritta|destra|a destra|destro|lato destro|dx|a dx|lato di dritta|sul lato destro|lato dritto"
+        "dritta|a dritta|destra|a destra|destro|lato destro|dx|a dx|lato di dritta|sul lato destro|lato dritto|"
+        "sulla destra|sulla dritta|lato dx|giardinetto di dritta|mascone di dritta|parte destra|dal lato destro|"
+        "giardinetto destro|alla destra|angolo destro|lato di destra|sul lato di dritta|giardinetto di destra|"
+        "sulla parte destra"
     ),
     "CENTRE": (
         "centro|al centro|mezzeria|al mezzo|linea di mezzeria|in mezzo|centrale|dal centro|nel mezzo|"
-        "dalla mezzeria|asse centrale|asse della barca|centrali|in centro|centro barca"
+        "dalla mezzeria|asse centrale|asse della barca|centrali|in centro|centro barca|dall'asse|"
+        "dalla mezzeria della barca|fuori centro|fuori mezzeria|dalla linea di mezzeria|asse longitudinale|"
+        "dal mezzo|al centro dello specchio|proprio al centro|asse di simmetria|piano di simmetria|"
+        "dalla linea centrale|linea centrale|centrata|centrato|mezzeria della barca|in mezzeria|sulla mezzeria|"
+        "dal centro barca|dal centro dello specchio|decentrato|decentrata|spostata dal centro|nel centro"
     ),
     "EACH_SIDE": (
-        "per parte|su ogni lato|su entrambi i lati|da ogni parte|per lato|ai due lati|da entrambe le parti|uno per lato"
+        "per parte|su ogni lato|su entrambi i lati|da ogni parte|per lato|ai due lati|da entrambe le parti|"
+        "uno per lato|da ambo i lati|su ambo i lati|uno per parte|a destra e a sinistra|a dritta e a sinistra|"
+        "sui due lati|da entrambi i lati|per ciascun lato|su ciascun lato|destra e sinistra|dritta e sinistra|"
+        "uno per banda|da una parte e dall'altra"
     ),
     "PREFER": (
         "ci farebbe piacere|mi farebbe piacere|ci piacerebbe|vorremmo montarlo|vorrei montarlo|preferirei|"

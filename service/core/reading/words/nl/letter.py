@@ -6,7 +6,12 @@ WORDS = {
     "OTHER_BOAT": (
         "de zijne|het zijne|die van hem|zijn boot|buurman*|buurman|vriend|vorige boot|buren|buurmans|vriend van|"
         "een vriend|kennis|vorig schip|oude boot|collega|steigerbuurman|andere boot|broer|zwager|"
-        "ligplaatsbuurman|zusje|maat van|vrienden"
+        "ligplaatsbuurman|zusje|maat van|vrienden|buurboot|boot ernaast|schip ernaast|de boot naast ons|oom|"
+        "schoonvader|clubgenoot|clublid|havenbuurman|havengenoot|steigergenoot|zusterschip|zusterschepen|"
+        "onze vorige|mijn vorige|ons vorige|onze oude boot|mijn oude boot|vroegere boot|eerdere boot|"
+        "vorige jacht|de andere boot|een kennis|zeilvriend|een maat|mijn maat|vriendin|bij de buurman|buurvrouw|"
+        "van een vriend|bij een vriend|een ander schip|collega zeiler|zijn schip|mijn vriend|die van de buurman|"
+        "die van mijn"
     ),
     "WITHDRAW": "vergeet|negeer|klopt niet|was fout|was verkeerd|niet juist|fout",
     "MEANT": (

@@ -103,19 +103,45 @@ WORDS = {
         "buiten de spiegel|uitstekende|steekt voorbij|steekt naar buiten|steekt over|steekt er|uitsteeksel|"
         "steekt achteruit|steekt buiten|uitspringt|springt uit|steekt eruit|steekt achterwaarts"
     ),
-    "M_TAPE": "meetlint|rolmaat|centimeter|duimstok|met de rolmaat|meetband|lintmeter",
-    "M_PHONE": "telefoon|app|waterpas app|telefoonwaterpas|mobieltje|smartphone",
+    "M_TAPE": (
+        "meetlint|rolmaat|centimeter|duimstok|met de rolmaat|meetband|lintmeter|meetlat|vouwmeter|"
+        "met de duimstok|met een rolmaat|rolmeter|centimeterlint|meetlintje|duimstokken|met een duimstok|"
+        "met meetlint|timmermansduimstok|met de meetlat"
+    ),
+    "M_PHONE": (
+        "telefoon|app|waterpas app|telefoonwaterpas|mobieltje|smartphone|iphone|waterpasapp|met de telefoon|"
+        "telefoon app|waterpas op de telefoon|hellingapp|met de mobiel|waterpas van de telefoon|telefoonapp|"
+        "smartphone app|mobiele telefoon|met mijn telefoon|appje"
+    ),
     "M_INCL": "hoekmeter|inclinometer|gradenboog|waterpas|hellingmeter",
     "M_LASER": "laser|lasermeter|afstandsmeter",
-    "M_DRAWING": "tekening|tekeningen|lijnenplan|werftekening|bouwtekening|bouwtekeningen",
+    "M_DRAWING": (
+        "tekening|tekeningen|lijnenplan|werftekening|bouwtekening|bouwtekeningen|werfplan|werftekeningen|"
+        "lijnentekening|constructietekening|bouwplan|bouwplannen|zeilplan|zijaanzicht|van tekening|"
+        "van de tekening|uit de tekening|volgens tekening|plan van de werf|werfplannen|ontwerptekening|"
+        "ontwerptekeningen|algemeen plan|op de tekening"
+    ),
     "M_BROCHURE": (
         "brochure|folder|volgens de werf|opgave werf|specificaties|specificatie|catalogus|werfopgave|handleiding|"
-        "meetbrief"
+        "meetbrief|volgens folder|volgens de folder|volgens de brochure|volgens brochure|volgens de papieren|"
+        "scheepspapieren|handboek|volgens opgave|opgave van de werf|werf opgave|fabrieksopgave|volgens de bouwer|"
+        "volgens bouwer|volgens werf|prospectus|datasheet|volgens de specificaties|volgens de specs|"
+        "volgens meetbrief|instructieboek|volgens het handboek|advertentie|verkoopfolder|testverslag"
     ),
-    "M_GUESS": "op het oog|geschat|schatting|naar schatting|schat|ruwe schatting|gegokt|gok|geschatte|natte vinger",
+    "M_GUESS": (
+        "op het oog|geschat|schatting|naar schatting|schat|ruwe schatting|gegokt|gok|geschatte|natte vinger|"
+        "op het oog geschat|met het oog|uit het hoofd|natte vingerwerk|met de natte vinger|nattevingerwerk|"
+        "zo te zien|schatten|ik schat|grof geschat|naar mijn schatting|op de gok|gokje|ruwweg geschat|"
+        "uit mijn hoofd|schattenderwijs|gevoelsmatig|op gevoel|schattingen|oogmaat|op oogmaat|met de franse slag|"
+        "naar het oog|ik gok"
+    ),
     "M_PHOTO": "foto|van een foto",
     "MEASURED": "gemeten|maten|afmetingen|meting|metingen|opgemeten|nagemeten|maat",
     "PLUMB_LINE": "schietlood|paslood|loodlijn",
-    "GIVE_TAKE": "plus minus|plus of min|met een marge van|marge|nauwkeurigheid",
+    "GIVE_TAKE": (
+        "plus minus|plus of min|met een marge van|marge|nauwkeurigheid|met een nauwkeurigheid van|"
+        "nauwkeurigheid van|met een foutmarge van|foutmarge van|tolerantie van|met een tolerantie van|plusminus|"
+        "marge van|onzekerheid van|afwijking van|met een onzekerheid van|met een afwijking van"
+    ),
     "WITHIN": "nauwkeurig",
 }

@@ -112,14 +112,29 @@ WORDS = {
         "staat niet ter discussie|gaat niet weg|gaat er niet af|mag er niet af|moet daar blijven|"
         "moet kunnen blijven"
     ),
-    "PORT": "bakboord|aan bakboord|bb|links|linkerkant|bakboordzijde|bakboordkant|aan bb",
-    "STARBOARD": "stuurboord|aan stuurboord|sb|rechts|rechterkant|stuurboordzijde|stuurboordkant|aan sb",
+    "PORT": (
+        "bakboord|aan bakboord|bb|links|linkerkant|bakboordzijde|bakboordkant|aan bb|aan de bakboordkant|"
+        "bakboordszijde|bakboordzij|bakboords|bakboordachter|aan de linkerkant|linkerzijde|op bakboord|"
+        "naar bakboord|bakboordzijde van|links achter|bakboord achter|bakboordhoek|aan bakboordszijde"
+    ),
+    "STARBOARD": (
+        "stuurboord|aan stuurboord|sb|rechts|rechterkant|stuurboordzijde|stuurboordkant|aan sb|"
+        "aan de stuurboordkant|stuurboordszijde|stuurboordzij|stuurboords|stuurboordachter|aan de rechterkant|"
+        "rechterzijde|op stuurboord|naar stuurboord|rechts achter|stuurboord achter|stuurboordhoek|"
+        "aan stuurboordszijde|stb"
+    ),
     "CENTRE": (
         "midden|het midden|uit het midden|hart|het hart|hartlijn|uit het hart|midscheeps|in het midden|centraal|"
-        "vanuit het midden|van het midden|uit hart"
+        "vanuit het midden|van het midden|uit hart|hartlijn van de boot|buiten het midden|uit de hartlijn|"
+        "van de hartlijn|vanaf de hartlijn|vanaf het midden|vanuit de hartlijn|vanuit hart|hart schip|"
+        "midden van de spiegel|middenlijn|uit de middenlijn|precies in het midden|naast het midden|van hart|"
+        "centrale|middenop|middenachter|midscheepse|op de hartlijn|scheepsmidden|hart van de boot|langsas"
     ),
     "EACH_SIDE": (
-        "aan weerszijden|aan beide kanten|weerszijden|aan elke kant|beide zijden|aan elke zijde|aan beide zijden"
+        "aan weerszijden|aan beide kanten|weerszijden|aan elke kant|beide zijden|aan elke zijde|aan beide zijden|"
+        "aan weerskanten|weerskanten|bakboord en stuurboord|aan bakboord en stuurboord|links en rechts|"
+        "één aan elke kant|aan elke kant een|stuurboord en bakboord|ieder aan een kant|aan beide boorden|"
+        "beide kanten|bb en sb"
     ),
     "PREFER": (
         "indien mogelijk|als het kan|zo mogelijk|liefst|bij voorkeur|liever|voorkeur|het liefst|zou graag|"

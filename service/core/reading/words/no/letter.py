@@ -6,7 +6,12 @@ WORDS = {
     "OTHER_BOAT": (
         "hans er|hennes er|hans båt|hennes båt|nabo*|båtnabo*|nabo|naboen|venn|forrige båt|naboens|nabobåten|"
         "naboens båt|en venn|venns|kompis|kamerat|bekjent|gamle båt|gammel båt|annen båt|tidligere båt|bror|"
-        "svoger|kollega|vennen min|bryggenabo|bryggenaboen|søskenbarn"
+        "svoger|kollega|vennen min|bryggenabo|bryggenaboen|søskenbarn|båten ved siden av|båten attmed|havnenabo|"
+        "båtnaboen|fetter|onkel|svigerfar|klubbkamerat|seilerkamerat|seilervenn|søsterbåt|søsterbåten|søsterskip|"
+        "søsterskipet|vår forrige|min forrige|den forrige|vår gamle|min gamle|gamlebåten|den andre båten|"
+        "en kamerat|venninne|hos naboen|hos en venn|hos en kamerat|en bekjent|annen eier|en venn av|broren min|"
+        "kompisen|kompisens|vår tidligere|min tidligere|kameraten|hos kompisen|sidemannen|min kompis|vennens|"
+        "min venn|broren|svogeren|båtkamerat"
     ),
     "WITHDRAW": "glem|se bort fra|feil|stemmer ikke|gjelder ikke|var feil|galt",
     "MEANT": (

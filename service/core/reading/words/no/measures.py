@@ -98,21 +98,44 @@ WORDS = {
         "strekker seg|utstikkende|går bakover|skyter ut|stikker akterover|stikker bak|rager bakover|"
         "rager akterut|utspring|stikkende"
     ),
-    "M_TAPE": "målebånd|meterstokk|målebåndet|tommestokk|meterstokken|målband",
-    "M_PHONE": "vater app|vaterapp|mobilen|telefonen|vater på mobilen|mobilvater|mobil app|app",
+    "M_TAPE": (
+        "målebånd|meterstokk|målebåndet|tommestokk|meterstokken|målband|tommestokken|målestokk|med målebånd|"
+        "med tommestokk|meterbånd|stålmålebånd|måleband|målbånd|metermål"
+    ),
+    "M_PHONE": (
+        "vater app|vaterapp|mobilen|telefonen|vater på mobilen|mobilvater|mobil app|app|iphone|vaterpass app|"
+        "vaterpassapp|telefonens vater|mobiltelefonen|med mobilen|med telefonen|app på mobilen|app på telefonen|"
+        "telefonapp|mobilappen|vinkelapp|vater på telefonen|helningsapp|mobilens vater"
+    ),
     "M_INCL": "vinkelmåler|helningsmåler|inklinometer|gradskive|vater|digitalt vater|vaterpass",
     "M_LASER": "laser|lasermåler|avstandsmåler",
-    "M_DRAWING": "tegning|tegningen|tegninger|tegningene|linjetegning|fra tegningen",
+    "M_DRAWING": (
+        "tegning|tegningen|tegninger|tegningene|linjetegning|fra tegningen|konstruksjonstegning|"
+        "konstruksjonstegninger|byggetegning|byggetegninger|verftets tegning|verftets tegninger|linjetegninger|"
+        "seilplan|fra tegning|på tegningen|ifølge tegningen|etter tegning|verftstegning|arbeidstegning|"
+        "profiltegning|av tegningen|ifølge tegning|generalarrangement|spanteriss|målt på tegningen|"
+        "konstruktørens tegning"
+    ),
     "M_BROCHURE": (
         "brosjyre|brosjyren|datablad|ifølge verftet|ifølge produsenten|katalog|spesifikasjon|målebrev|"
-        "iflg verftet|manualen"
+        "iflg verftet|manualen|ifølge brosjyren|ifølge brosjyre|i brosjyren|brosjyra|ifølge manualen|"
+        "ifølge databladet|databladet|håndbok|håndboka|brukermanual|ifølge papirene|båtpapirer|verftets tall|"
+        "verftets oppgave|oppgitt av verftet|fra verftet|prospekt|prospektet|spesifikasjoner|spesifikasjonene|"
+        "ifølge spesifikasjonene|ifølge målebrevet|målebrevet|katalogen|ifølge katalogen|eierhåndbok|"
+        "produsentens tall|oppgitt vekt|båttest|salgsbrosjyre|salgsoppgave"
     ),
     "M_GUESS": (
-        "på øyemål|øyemål|anslått|anslag|anslagsvis|gjetter|gjetning|tipper|skjønn|på slump|sånn på øyemål|anslår"
+        "på øyemål|øyemål|anslått|anslag|anslagsvis|gjetter|gjetning|tipper|skjønn|på slump|sånn på øyemål|"
+        "anslår|gjettet|gjetter på|skjønnsmessig|etter øyemål|med øyet|fra minnet|etter hukommelsen|på gefühlen|"
+        "på skjønn|sånn cirka på øyet|på måfå|vil anslå|grovt anslått|ville gjette|etter hukommelse|øyemålet|"
+        "vil gjette|et anslag|på en slump"
     ),
     "M_PHOTO": "foto|bilde|bildet|fra foto",
     "MEASURED": "målt|mål|målene|måling|målte|oppmålt",
     "PLUMB_LINE": "loddsnor|loddsnoren|lodd snor|loddline|med lodd|lodd",
-    "GIVE_TAKE": "pluss minus|pluss eller minus|feilmargin",
+    "GIVE_TAKE": (
+        "pluss minus|pluss eller minus|feilmargin|med en feilmargin på|feilmargin på|toleranse på|nøyaktighet på|"
+        "med en nøyaktighet på|usikkerhet på|plussminus|med en usikkerhet på|margin på|pluss/minus|minus pluss"
+    ),
     "WITHIN": "nøyaktig",
 }

@@ -94,13 +94,28 @@ WORDS = {
         "ikke røre|røres ikke|vil nødig|nødig av med|ikke kvitte|beholdes|beholder|beholder vi|må beholde|"
         "skal stå|må forbli|skal forbli|må stå der|skal være igjen|bli igjen|bli der|må få bli"
     ),
-    "PORT": "babord|på babord|babord side|bb|venstre|babordsida|venstre side|om babord",
-    "STARBOARD": "styrbord|på styrbord|styrbord side|sb|høyre|styrbordsida|høyre side|om styrbord",
+    "PORT": (
+        "babord|på babord|babord side|bb|venstre|babordsida|venstre side|om babord|til babord|på babord side|"
+        "babord låring|babord akter|babordssiden|babord kvarter|på venstre side|til venstre|venstre hjørne|"
+        "bb side|mot babord|på bb|ved babord|babordside|babords|babord halvdel|venstresiden|babordsiden"
+    ),
+    "STARBOARD": (
+        "styrbord|på styrbord|styrbord side|sb|høyre|styrbordsida|høyre side|om styrbord|til styrbord|"
+        "på styrbord side|styrbord låring|styrbord akter|styrbordssiden|styrbord kvarter|på høyre side|til høyre|"
+        "høyre hjørne|sb side|mot styrbord|på sb|ved styrbord|styrbordside|styrbords|styrbord halvdel|høyresiden|"
+        "styrbordsiden|stb"
+    ),
     "CENTRE": (
         "midten|midt|senter|senterlinjen|midtskips|midtlinjen|fra midten|midt på|sentrum|senterlinje|fra senter|"
-        "midtlinje|i midten|fra midtlinjen|sentralt"
+        "midtlinje|i midten|fra midtlinjen|sentralt|senterlinja|fra senterlinja|fra senterlinjen|fra midtlinja|"
+        "midtlinja|fra midtskips|ut fra midten|ut fra senter|til side for midten|båtens midtlinje|sentrert|"
+        "midtstilt|fra midten av|utenfor midten|utenfor senter|midtskipslinja|båtens senter|speilets midte|"
+        "midt i|ved siden av midten|midt bak|fra midtlinje"
     ),
-    "EACH_SIDE": "på hver side|på begge sider|ett på hver side|en på hver side|begge sider|hver sin side",
+    "EACH_SIDE": (
+        "på hver side|på begge sider|ett på hver side|en på hver side|begge sider|hver sin side|én på hver side|"
+        "på hver sin side|babord og styrbord|styrbord og babord|på begge sidene|på hver av sidene|begge sidene"
+    ),
     "PREFER": (
         "om mulig|hvis mulig|aller helst|helst|foretrekker|vil helst|ønsker|ønske|helst på|gjerne på|foretrekkes|"
         "foretrukket|heller|vil gjerne ha den"

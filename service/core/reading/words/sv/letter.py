@@ -6,7 +6,11 @@ WORDS = {
     "OTHER_BOAT": (
         "hans är|hennes är|hans båt|hennes båt|grann*|granne|grannen|grannens|vän|förra båt|grannens båt|"
         "grannbåt|en vän|kompis|kompisens|vännens|förra båten|bryggranne|bryggrannen|bekant|kollega|annan båt|"
-        "tidigare båt|bror|svåger|min bror|en bekant|gamla båt*"
+        "tidigare båt|bror|svåger|min bror|en bekant|gamla båt*|grannbåten|båten bredvid|båten intill|båtgranne|"
+        "båtgrannen|hamngranne|kusin|farbror|morbror|svärfar|klubbkamrat|klubbkompis|seglarkompis|seglarvän|"
+        "systerbåt|systerbåten|en annan ägare|vår förra|min förra|vår gamla|min gamla|vår tidigare|min tidigare|"
+        "den andra båten|en kompis|väninna|hos grannen|hos en vän|hos en kompis|annan ägare|en vän till|"
+        "kompis båt|förra segelbåten|hans spegel|den förra|vännen|hos honom|min kompis|min vän|seglarkamrat"
     ),
     "WITHDRAW": "glöm|bortse från|felaktig|gäller inte|stämmer inte|var fel|fel",
     "MEANT": (

@@ -101,21 +101,43 @@ WORDS = {
         "hänger ut|utskjutande|sträcker sig|skjuter akterut|sticker bakom|skjuter|går akterut|utsprång|utskjut|"
         "sticker utanför"
     ),
-    "M_TAPE": "måttband|måttbandet|tumstock|tumstocken|meterband|rullmått|mätt med måttband",
-    "M_PHONE": "mobilens vattenpass|mobilen|telefonen|vattenpass i mobilen|mobilapp|app",
+    "M_TAPE": (
+        "måttband|måttbandet|tumstock|tumstocken|meterband|rullmått|mätt med måttband|måttstock|meterstock|"
+        "med tumstock|med måttband|skjutmått|stålmåttband|måttbands|med en tumstock|snickarmått|tumstockens|"
+        "mätband"
+    ),
+    "M_PHONE": (
+        "mobilens vattenpass|mobilen|telefonen|vattenpass i mobilen|mobilapp|app|iphone|vattenpass app|"
+        "vattenpassapp|telefonens vattenpass|mobilens lutningsmätare|mobiltelefonen|med mobilen|med telefonen|"
+        "app i mobilen|mobilappen|telefonapp|vattenpassappen|lutningsapp"
+    ),
     "M_INCL": "vinkelmätare|lutningsmätare|inklinometer|gradskiva|vattenpass|digitalt vattenpass",
     "M_LASER": "laser|lasermätare|avståndsmätare",
-    "M_DRAWING": "ritning|ritningen|ritningar|ritningarna|linjeritning|från ritningen",
+    "M_DRAWING": (
+        "ritning|ritningen|ritningar|ritningarna|linjeritning|från ritningen|spantruta|konstruktionsritning|"
+        "konstruktionsritningar|segelplan|byggritning|byggritningar|varvets ritning|varvets ritningar|"
+        "på ritningen|ur ritningen|enligt ritning|enligt ritningen|ritningsmått|från ritning|varvsritning|"
+        "varvsritningen|profilritning|generalritning|av ritningen"
+    ),
     "M_BROCHURE": (
-        "broschyr|broschyren|datablad|enligt varvet|enligt tillverkaren|katalog|specifikation|mätbrev|manualen"
+        "broschyr|broschyren|datablad|enligt varvet|enligt tillverkaren|katalog|specifikation|mätbrev|manualen|"
+        "enligt broschyren|enligt broschyr|enligt manualen|enligt databladet|enligt handboken|handbok|handboken|"
+        "ägarmanual|enligt specifikationen|specifikationer|enligt papperen|båtpapper|varvets uppgift|"
+        "varvets uppgifter|tillverkarens uppgift|prospekt|prospektet|enligt mätbrevet|mätbrevet|katalogen|"
+        "enligt katalogen|i broschyren|enligt pappren|enligt sailguide|båttest"
     ),
     "M_GUESS": (
         "på ögonmått|ögonmått|uppskattat|uppskattad|uppskattning|uppskattningsvis|gissar|gissning|höftat|"
-        "på en höft|gissningsvis"
+        "på en höft|gissningsvis|på känn|ur minnet|skattat|skattad|grovt räknat|höftar|uppskattar|med ögat|"
+        "med ögonmått|grov gissning|gissat|gissad|skulle gissa|uppskattad till|gissningen|på höften|okulärt|"
+        "okulär|efter ögonmått|skulle tippa|tippar|en uppskattning|uppskattade"
     ),
     "M_PHOTO": "foto|fotot|bild|bilden|från foto",
     "MEASURED": "mätt|mått|måtten|uppmätt|mätning|mätte|mätningar",
     "PLUMB_LINE": "lod|lodlina|lodlinan|lodsnöre|med lod",
-    "GIVE_TAKE": "plus minus|plus eller minus|på ett ungefär",
+    "GIVE_TAKE": (
+        "plus minus|plus eller minus|på ett ungefär|med en felmarginal på|felmarginal på|felmarginal|tolerans på|"
+        "noggrannhet på|med en noggrannhet på|osäkerhet på|plusminus|med en osäkerhet på|marginal på"
+    ),
     "WITHIN": "noggrannhet",
 }

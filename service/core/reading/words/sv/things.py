@@ -103,15 +103,32 @@ WORDS = {
         "vill ogärna|ogärna bli av med|inte av med|får inte röras|inte diskutera|sitta där|sitter där den sitter|"
         "behåller|behålls|skall sitta kvar|måste stanna|ska stanna"
     ),
-    "PORT": "babord|babords|babords sida|babordssidan|bb|om babord|på babord|vänster|babordssida|vänster sida",
+    "PORT": (
+        "babord|babords|babords sida|babordssidan|bb|om babord|på babord|vänster|babordssida|vänster sida|"
+        "på babords sida|babordshalvan|babord akter|om bb|till babord|åt babord|på vänster sida|vänstra sidan|"
+        "till vänster|på vänster|på babordssidan|babordslåring|låringen om babord|babordslåringen|på bb|"
+        "vänster om"
+    ),
     "STARBOARD": (
-        "styrbord|styrbords|styrbords sida|styrbordssidan|sb|om styrbord|på styrbord|höger|styrbordssida|höger sida"
+        "styrbord|styrbords|styrbords sida|styrbordssidan|sb|om styrbord|på styrbord|höger|styrbordssida|"
+        "höger sida|på styrbords sida|styrbordshalvan|styrbord akter|till styrbord|åt styrbord|på höger sida|"
+        "högra sidan|till höger|på höger|på styrbordssidan|styrbordslåring|låringen om styrbord|"
+        "styrbordslåringen|på sb|höger om|om sb"
     ),
     "CENTRE": (
         "centrum|mitten|mittlinjen|från centrum|midskepps|mitt på|mitt|från mitten|centrumlinjen|i mitten|"
-        "centralt|mittlinje|från mittlinjen|mitten av|midskeppslinjen"
+        "centralt|mittlinje|från mittlinjen|mitten av|midskeppslinjen|från centrumlinjen|från centerlinjen|"
+        "centerlinjen|centerlinje|centrumlinje|från medellinjen|medellinjen|medellinje|ur mitten|"
+        "vid sidan om mitten|exakt i mitten|mittskepps|midskeppslinje|från midskepps|mittplacerad|centrerad|"
+        "centrerat|från båtens mitt|båtens mitt|spegelns mitt|i centrum|mittpå|mitt i|från mittlinje|från mitt|"
+        "utanför mittlinjen|utanför centrum"
     ),
-    "EACH_SIDE": "på varje sida|på båda sidor|på vardera sidan|ett på varje sida|båda sidorna|på bägge sidor",
+    "EACH_SIDE": (
+        "på varje sida|på båda sidor|på vardera sidan|ett på varje sida|båda sidorna|på bägge sidor|"
+        "på vardera sida|en på var sida|på var sida|en på varje sida|på bägge sidorna|babord och styrbord|"
+        "styrbord och babord|om babord och styrbord|på varsin sida|varsin sida|på båda sidorna|på ömse sidor|"
+        "bägge sidor|vardera sidan"
+    ),
     "PREFER": (
         "om möjligt|om det går|helst|föredrar|vill helst|skulle helst|föredra|gärna på|önskar|önskemål|hellre|"
         "vi vill ha|föredras|helst på"
