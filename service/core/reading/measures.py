@@ -229,7 +229,8 @@ def _height(seen: View, found: Found) -> Decision:  # noqa: C901, PLR0911 - one 
             if level == seen.near and {"HEIGHT", "TRANSOM"} <= level:
                 return "transom.top_height_mm", "ambiguous"  # above the water, or from edge to edge?
             continue
-        if "BOTTOM" in seen.near | (level if "TOP" not in level else frozenset()):
+        begins = {"BEGIN", "WATER"} <= seen.near and stern and "TOP" not in seen.near  # "the transom begins 8 cm above"
+        if begins or "BOTTOM" in seen.near | (level if "TOP" not in level else frozenset()):
             return "transom.bottom_height_mm", -1.0 if "BELOW" in seen.near else 1.0
         if "TOP" in level or "HEIGHT" in level:
             return "transom.top_height_mm", 1.0

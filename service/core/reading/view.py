@@ -12,8 +12,7 @@ THINGS = frozenset(
     {"TRANSOM", "POST", "RUDDER", "STEP", "TOERAIL", "BOOTSTRIPE", "COCKPIT", "KEEL", "BALLAST", "BOAT", "HULL"}
 )
 JOINTS = (", ", "; ", " and ", " und ", " et ", " y ", " e ", " en ", " och ", " og ")
-
-
+UP_TO = (" to", " bis", " bis auf", " tot", " jusqu'à", " jusqu'a", " hasta", " fino a", " till", " til")
 NEAR = 25
 
 
@@ -75,6 +74,7 @@ def view(clean: str, clause: Clause, found: Found) -> View:
     if low > clause.start:
         ahead = clean[low : found.start].replace("\n", " ")  # a line may end before the joint
         low += max(0, *(ahead.rfind(joint) for joint in JOINTS))
+        low = found.start if ahead.rstrip().endswith(UP_TO) else low  # "from 8 cm at its foot to 1.04 m at the top"
     high = min([f.start for f in others if f.start >= found.end], default=clause.end)
     if high < clause.end:
         cut = max(clean[found.end : high].replace("\n", " ").rfind(joint) for joint in JOINTS)

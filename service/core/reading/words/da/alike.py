@@ -1,11 +1,14 @@
 """Danish: frequent words that mean nothing here and are one slip away from one that does."""
 
 ALIKE = (
-    "abnet allierede antagelig baade beholdte besvare borstet bosaetning broer brygger bryggeri brygget bundne "
-    "davis doren dybtgaende fader faelder faeste femme fjernt flader fodes foles forleden forliste forringe "
-    "forrude forruden forsaette fortraekker fortsatte forudse forvandling genre grene haeder haeldte haevet hojen "
-    "hojer hoveddor investeret kammeret kappe laeder laenge laeser lejer losningen malet malling marlene "
-    "monsteret monterne naesen neder nogne overfalde overlade oversat overse overset pladsen rorte saeler saret "
-    "sejlet siger sikker skaerme skaner skoen skyldes sogte sonner sprogets staar staedig stande stater staven "
-    "stien stier sutter terningen terninger undre vagten vandret vandt vestre viklet"
+    "abnet allierede antagelig baade bandbredde beholdte beste besvare boende bojer borstet bosaetning braedder "
+    "breder broer brygger bryggeri brygget bundne centeret davis doren dybtgaende facetter fader faelder faeste "
+    "farligere fatter femme fjernt flader fodes foles forleden forliste forringe forrude forruden forsaette forte "
+    "fortraekker fortsatte forudse forvandling genre grene haeder haeldte haevet hojen horne hoveddor indbyggere "
+    "invest investeret kammeret kappe kapper laeder laeges laenge laenker laering laeser laeste lagring laner "
+    "ledere lederen lejer lejere losningen maker malet malling marin marlene monsteret monterne naesen neder "
+    "nogne oplosning overfalde overlade oversat overse overset overtalt overtiden pladsen praktik rorende rorte "
+    "saadan saeler saret sejlet siger sikker singer skaerme skammen skaner skoen skyer skylder skyldes skynder "
+    "sogte sonner spraekker sprogets staar staedig stammen stande stater staven stien stier sutter sviner "
+    "terningen terninger udslaet udsprang undertiden undre vagten vandret vandt vejlede vestre viklet"
 )

@@ -146,7 +146,7 @@ WORDS = {
         "har ikke længere|ikke længere"
     ),
     "BESIDE": "ved siden af|nær|tæt på|lige ved|ved",
-    "BEGIN": "begynder|starter",
+    "BEGIN": "begynder|starter|begynder ved",
     "EXCEPT": "undtagen|bortset fra|udover|kun",
     "OFF": (
         "demontere|demonterer|afmontere|afmonterer|fjerne|fjerner|fjernes|sælge|sælger|sælges|flytte|flytter|"

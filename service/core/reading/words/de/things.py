@@ -186,7 +186,7 @@ WORDS = {
         "haben wir keine mehr|keine mehr|keinen mehr"
     ),
     "BESIDE": "neben dem|neben der|beim|am|bei dem|durch den|in der nähe des|nahe beim|knapp über dem",
-    "BEGIN": "beginnt|fängt an",
+    "BEGIN": "beginnt|fängt an|beginnen|startet|setzt an",
     "EXCEPT": "außer|bis auf|abgesehen von|nur",
     "OFF": (
         "abbauen|abzubauen|abnehmen|abzunehmen|abmontieren|abzumontieren|abschrauben|abzuschrauben|demontieren|"

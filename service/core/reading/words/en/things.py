@@ -156,7 +156,9 @@ WORDS = {
         "on both sides|on each side|one each side|on either side|one on each side|one on either side|"
         "one per side|either quarter|on both quarters|on either quarter|one on each quarter|"
         "both sides of the centreline|port & starboard|port and stbd|port and starboard side|"
-        "either side of the centreline|either side of the centre|left and right"
+        "either side of the centreline|either side of the centre|left and right|either side of centre|"
+        "each side of centre|either side of center|each side of center|each side of the centreline|"
+        "to each side of centre"
     ),
     "PREFER": (
         "ideally|if at all possible|want it|want it off|i'd want it|we'd want it|prefer|would like it on|"
@@ -180,7 +182,7 @@ WORDS = {
         "no longer carry|no longer carries|no longer fitted|no longer exist|no longer exists|not fitted any more"
     ),
     "BESIDE": "next to|beside|near|near to|close to|at|by|through|just above|just below|hole for|where",
-    "BEGIN": "starts|begins|starting|beginning",
+    "BEGIN": "starts|begins|starting|beginning|begins at|starts at",
     "EXCEPT": "except|exept|except for|apart from|other than|besides|only|but for",
     "OFF": (
         "remove|removing|unbolt|unbolting|unscrew|unscrewing|detach|detaching|demount|demounting|dismount|"

@@ -144,7 +144,7 @@ WORDS = {
         "del antiguo dueño|es historia|pasó a la historia|bajo cubierta|ya no llevamos|ya no quedan"
     ),
     "BESIDE": "junto al|junto a|al lado del|al lado de la|cerca del|cerca de la",
-    "BEGIN": "empieza|comienza|a partir de",
+    "BEGIN": "empieza|comienza|a partir de|arranca",
     "EXCEPT": "salvo|excepto|aparte de|solo|sólo|únicamente",
     "OFF": (
         "quitar|quitarlo|quitarla|quitarlos|quitarlas|desmontar|desmontarlo|desmontarla|desmontarlos|retirar|"

@@ -161,7 +161,7 @@ WORDS = {
         "fait partie du passé|passé par dessus bord|n'y a plus|n'a plus|n'en avons plus|n'en ai plus"
     ),
     "BESIDE": "à côté de|près de|près du|à côté du|au niveau de|au niveau du|à hauteur de|au droit de",
-    "BEGIN": "commence|débute|à partir de",
+    "BEGIN": "commence|débute|à partir de|démarre|part de|commence à",
     "EXCEPT": "sauf|à part|hormis|excepté|seulement",
     "OFF": (
         "enlever|ôter|démonter|déposer|retirer|supprimer|déboulonner|dévisser|déplacer|vendre|sacrifier|"

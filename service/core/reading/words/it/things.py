@@ -151,7 +151,7 @@ WORDS = {
         "finito in mare|non ce l'abbiamo più|non ci sono piu"
     ),
     "BESIDE": "accanto allo|accanto al|accanto alla|vicino allo|vicino al|vicino alla|presso lo",
-    "BEGIN": "comincia|inizia|a partire da",
+    "BEGIN": "comincia|inizia|a partire da|parte da|parte a|inizia a",
     "EXCEPT": "tranne|a parte|eccetto|salvo|solo|soltanto",
     "OFF": (
         "togliere|toglierla|toglierlo|toglierle|toglierli|smontare|smontarla|smontarlo|smontarle|smontarli|"

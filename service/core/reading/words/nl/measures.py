@@ -72,7 +72,8 @@ WORDS = {
         "spiegel boven|bovenzij|breedte spiegel boven|breedte boven|breed boven|breedte van de spiegel boven|"
         "hoogste punt|bovenste|bovenste punt|bovenkanten|bovenste deel|top|helemaal boven|bovenlijst|"
         "bovenrand van de spiegel|spiegelbovenkant|hekspiegelbovenkant|dekhoogte|rand boven|bovenboord|"
-        "op zijn hoogst|hoogste deel|aan de bovenkant|bovenkantje|spiegelrand boven|hekspiegelrand"
+        "op zijn hoogst|hoogste deel|aan de bovenkant|bovenkantje|spiegelrand boven|hekspiegelrand|is boven|"
+        "van boven|boven is|boven breed|zijn boven|boven aan"
     ),
     "BOTTOM": (
         "loopt door tot|loopt af tot|onderkant|onderrand|onderzijde|onderaan|onderste rand|onderkant spiegel|"
@@ -85,7 +86,8 @@ WORDS = {
         "vrijboord|onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|"
         "op de waterlijn|net aan het water|precies op de waterlijn|net in het water|waterniveau|waterpeil|"
         "wateroppervlakte|waterlijntje|lastlijn|zeespiegel|het wateroppervlak|wl|dwl|waterkant|ontwerpwaterlijn|"
-        "waterlijnen|boven wl|vrijboord achter|vanaf het water|water lijn"
+        "waterlijnen|boven wl|vrijboord achter|vanaf het water|water lijn|is boven water|is boven de waterlijn|"
+        "zijn boven water|van boven water|van boven de waterlijn"
     ),
     "AT_WATER": "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",
     "JUST_TOUCH": "raakt net|raakt|precies op|gelijk met|net op|ter hoogte van|op waterhoogte|ligt op",

@@ -160,7 +160,7 @@ WORDS = {
         "bergen we op|berg ik op|weggestopt|verleden tijd|van de vorige eigenaar|overboord|hebben geen meer"
     ),
     "BESIDE": "naast de|naast het|bij de|bij het|vlak boven de|ter hoogte van de",
-    "BEGIN": "begint|vanaf",
+    "BEGIN": "begint|vanaf|start|begint op",
     "EXCEPT": "behalve|alleen|uitgezonderd|afgezien van",
     "OFF": (
         "verwijderen|demonteren|weghalen|wegnemen|afhalen|verplaatsen|verkopen|verkoop|losschroeven|afschroeven|"

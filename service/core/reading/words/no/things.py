@@ -139,7 +139,7 @@ WORDS = {
         "lagres|historie|et minne|gikk over bord|forrige eier tok|stuet bort|stuer vi|har ikke lenger|ikke lenger"
     ),
     "BESIDE": "ved siden av|nær|inntil|like ved|ved",
-    "BEGIN": "begynner|starter",
+    "BEGIN": "begynner|starter|starter på|begynner på",
     "EXCEPT": "unntatt|bortsett fra|utenom|bare|kun",
     "OFF": (
         "demontere|demonterer|fjerne|fjerner|fjernes|selge|selger|selges|flytte|flytter|flyttes|unnvære|unnværes|"

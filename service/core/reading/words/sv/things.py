@@ -153,7 +153,7 @@ WORDS = {
         "gick överbord|förra ägaren tog|har inte längre|inte längre"
     ),
     "BESIDE": "bredvid|intill|nära|vid sidan av|invid",
-    "BEGIN": "börjar|med början",
+    "BEGIN": "börjar|med början|startar|börjar på",
     "EXCEPT": "utom|förutom|bortsett från|bara|endast",
     "OFF": (
         "demontera|demonterar|avlägsna|avlägsnar|avlägsnas|sälja|säljer|flytta|flyttar|flyttas|skruva loss|"
