@@ -2,7 +2,7 @@
 
 A slip is one letter too few, too many, swapped with its neighbour or (in long words) wrong; the first letter must be right, and
 only one word of the vocabulary may be meant. Words of the language that merely look alike are data (`alike`), and names are
-left alone. Time is in proportion to the text: each word is looked up with each of its letters left out.
+left alone. Time is in proportion to the text: each word is held against the few that begin and are as long as it.
 """
 
 from __future__ import annotations
@@ -11,9 +11,10 @@ import re
 from collections.abc import Iterable
 from functools import cached_property
 
+from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from service.core.reading.lexis import Vocabulary, Word, fold, parts_of
+from service.core.reading.lexis import Vocabulary, Word, fold
 
 JOINING = frozenset({"de", "nl", "sv", "no", "da"})
 """Languages that write compounds as one word."""
@@ -26,7 +27,7 @@ _HEADS = (
 TAILS, HEADS = frozenset(_TAILS.split()), frozenset(_HEADS.split())
 LINKS = ("", "s", "n", "en", "e", "es", "er")
 LEAST, LEAST_MISSED, LEAST_WRONG, LEAST_PART, LEAST_WHOLE, LEAST_JOINED, LEAST_TAIL = 5, 6, 8, 4, 9, 8, 8
-LONGEST = 30
+LONGEST, MOST_NEAR = 30, 9
 ENDINGS = {
     "en": "s es",
     "de": "ern ens en es em er n s e",
@@ -49,7 +50,7 @@ class Kin:
     def __init__(self, vocabulary: Vocabulary) -> None:
         self._joins = vocabulary.language in JOINING
         self._nouns = vocabulary.language == "de"  # written with a capital, as names are
-        self._concepts = vocabulary.concepts
+        self._vocabulary = vocabulary
         self._endings = ENDINGS[vocabulary.language].split()
         self._said = f"{vocabulary.common} {vocabulary.alike}"
 
@@ -61,38 +62,24 @@ class Kin:
     def _single(self) -> dict[str, frozenset[str]]:
         """Every phrase of one word, with its concepts."""
         made: dict[str, frozenset[str]] = {}
-        for concept, phrases in self._concepts.items():
-            for parts in map(parts_of, phrases.split("|")):
-                if len(parts) == 1 and not parts[0].endswith("*"):
-                    made[parts[0]] = made.get(parts[0], frozenset()) | {concept}
+        for parts, concept in self._vocabulary.phrases:
+            if len(parts) == 1 and parts[0][-1] != "*":
+                made[parts[0]] = made.get(parts[0], frozenset()) | {concept}
         return made
 
     @cached_property
     def _known(self) -> frozenset[str]:
         """Every word of any phrase."""
-        return frozenset(
-            part
-            for phrases in self._concepts.values()
-            for p in phrases.split("|")
-            for part in parts_of(p)
-            if part[-1] != "*"
-        )
+        return frozenset(part for parts, _ in self._vocabulary.phrases for part in parts if part[-1] != "*")
 
     @cached_property
-    def _without(self) -> dict[str, list[str]]:
-        """Words that may be meant, by what is left of each without one of its letters, and by itself."""
-        made: dict[str, list[str]] = {}
-        words = {
-            part
-            for concept, phrases in self._concepts.items()
-            if concept not in ASIDE
-            for p in phrases.split("|")
-            for part in parts_of(p)
-            if len(part) >= LEAST and part[-1] != "*"
-        }
-        for word in sorted(words):
-            for left in _shorter(word):
-                made.setdefault(left, []).append(word)
+    def _shelves(self) -> dict[tuple[str, int], list[str]]:
+        """Words that may be meant, by first letter and length."""
+        made: dict[tuple[str, int], list[str]] = {}
+        meant = {part for parts, concept in self._vocabulary.phrases if concept not in ASIDE for part in parts}
+        for word in sorted(meant):
+            if len(word) >= LEAST and word[-1] != "*":
+                made.setdefault((word[0], len(word)), []).append(word)
         return made
 
     def taken(self, text: str, words: list[Word]) -> tuple[list[Word], list[Word]]:
@@ -179,10 +166,11 @@ class Kin:
             if plain != word and plain in self._known:
                 return plain
         near = {
-            other
-            for left in _shorter(word)
-            for other in self._without.get(left, ())
-            if other[0] == word[0] and OSA.distance(word, other, score_cutoff=1) <= 1
+            other[0]
+            for size in (len(word) - 1, len(word), len(word) + 1)
+            for other in process.extract(
+                word, self._shelves.get((word[0], size), ()), scorer=OSA.distance, score_cutoff=1, limit=MOST_NEAR
+            )
         }
         near = {o for o in near if len(word) >= LEAST_WRONG or _is_slip(word, o)}
         return self._one(near)
@@ -201,7 +189,3 @@ def _is_slip(word: str, other: str) -> bool:
     if len(word) == len(other):
         return sorted(word) == sorted(other)
     return len(other) >= LEAST_MISSED
-
-
-def _shorter(word: str) -> set[str]:
-    return {word, *(word[:i] + word[i + 1 :] for i in range(len(word)))}

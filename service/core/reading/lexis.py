@@ -14,6 +14,12 @@ from functools import cached_property
 from typing import NamedTuple
 
 _LETTERS = {"ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "ł": "l", "đ": "d", "’": "'"}  # noqa: RUF001 - as people write it
+_PLAIN = str.maketrans(
+    "\u00e0\u00e1\u00e2\u00e3\u00e4\u00e5\u00e7\u00e8\u00e9\u00ea\u00eb\u00ec\u00ed\u00ee\u00ef\u00f1\u00f2\u00f3\u00f4\u00f5\u00f6"
+    "\u00f8\u00f9\u00fa\u00fb\u00fc\u00fd\u00ff\u2019",
+    "aaaaaaceeeeiiiinoooooouuuuyy'",
+    "",
+) | {ord("\u00e6"): "ae", ord("\u0153"): "oe"}  # the letters most met, in one pass
 _WORD = re.compile(r"[^\W\d_]+(?:['\u2019][^\W\d_]+)*")
 _APOSTROPHE = re.compile("['\u2019]")
 LONGEST_STEM = 24
@@ -67,6 +73,16 @@ class Vocabulary:
     numbers: Numbers | None = None
     alike: str = ""
 
+    @cached_property
+    def phrases(self) -> list[tuple[tuple[str, ...], str]]:
+        """Every phrase as its words, with its concept; worked out once somebody writes in this language."""
+        return [
+            (parts, concept)
+            for concept, phrases in self.concepts.items()
+            for parts in map(parts_of, phrases.split("|"))
+            if parts
+        ]
+
 
 @dataclass
 class _Index:
@@ -78,6 +94,9 @@ def fold(word: str) -> str:
     """Return the word in lower case without diacritics; æ, ø, ß as ae, o, ss."""
     if word.isascii():
         return word.casefold()
+    plain = word.casefold().translate(_PLAIN)
+    if plain.isascii():
+        return plain
     low = "".join(_LETTERS.get(c, c) for c in word.casefold())
     return "".join(c for c in unicodedata.normalize("NFKD", low) if not unicodedata.combining(c))
 
@@ -98,6 +117,8 @@ def words_of(text: str) -> list[Word]:
 
 def parts_of(phrase: str) -> tuple[str, ...]:
     """Return a phrase's words as they will be met in a text; a trailing * stays."""
+    if phrase.replace(" ", "").isalpha():
+        return tuple(fold(phrase).split())
     return tuple(w.fold + ("*" if part.endswith("*") else "") for part in phrase.split() for w in words_of(part))
 
 
@@ -107,19 +128,18 @@ class Matcher:
     def __init__(self, vocabulary: Vocabulary) -> None:
         self.language = vocabulary.language
         self.common = frozenset(fold(w) for w in vocabulary.common.split())
-        self._concepts = vocabulary.concepts
+        self._vocabulary = vocabulary
 
     @cached_property
     def _index(self) -> _Index:
         """Lay the phrases out by their first words, once somebody writes in this language."""
         made = _Index()
-        for concept, phrases in self._concepts.items():
-            for parts in filter(None, map(parts_of, phrases.split("|"))):
-                table = made.stems if parts[0].endswith("*") else made.exact
-                table.setdefault(parts[0].rstrip("*"), []).append((parts, concept))
-                plain = tuple(p.replace("n't", "nt") for p in parts)  # "dont", as many type it
-                if plain != parts:
-                    table.setdefault(plain[0].rstrip("*"), []).append((plain, concept))
+        for parts, concept in self._vocabulary.phrases:
+            table = made.stems if parts[0][-1] == "*" else made.exact
+            table.setdefault(parts[0].rstrip("*"), []).append((parts, concept))
+            plain = tuple(p.replace("n't", "nt") for p in parts)  # "dont", as many type it
+            if plain != parts:
+                table.setdefault(plain[0].rstrip("*"), []).append((plain, concept))
         return made
 
     def marks(self, text: str, words: list[Word]) -> list[Mark]:
