@@ -7,7 +7,7 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.fit.compiled import compiled
+from service.core.compiled import compiled
 
 Array = NDArray[np.float64]
 INF = math.inf

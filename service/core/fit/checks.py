@@ -11,9 +11,9 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
+from service.core.compiled import compiled, inlined
 from service.core.fit.bits import INF
 from service.core.fit.clear import rudder_blade, rudder_solids
-from service.core.fit.compiled import compiled, inlined
 from service.core.fit.hullside import hull
 from service.core.fit.kit import G, Kit, M
 from service.core.fit.mounts import Seated, seat

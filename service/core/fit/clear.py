@@ -7,8 +7,8 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
+from service.core.compiled import compiled
 from service.core.fit.bits import GOLDEN, INF, NEAR, interval_gap, rounds
-from service.core.fit.compiled import compiled
 from service.core.fit.kit import G, Kit, M
 from service.core.fit.mounts import Seated
 from service.core.fit.site import S

@@ -12,7 +12,7 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.fit.compiled import compiled
+from service.core.compiled import compiled
 from service.core.fit.kit import STEP, G, Kit, M
 from service.core.fit.search import aim_beating
 from service.core.fit.site import Flag, S, Site, skin

@@ -14,9 +14,9 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
+from service.core.compiled import compiled, inlined
 from service.core.fit import pchip
 from service.core.fit.bits import INF, interval_gap
-from service.core.fit.compiled import compiled, inlined
 from service.core.fit.site import SECTIONS, Flag, S, Site, W
 from service.core.fit.solids import apart, point_segment
 

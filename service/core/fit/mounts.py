@@ -8,7 +8,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.fit.compiled import compiled, inlined
+from service.core.compiled import compiled, inlined
 from service.core.fit.kit import CHEEK, STEP, STRUTTED, M
 from service.core.fit.site import SECTIONS, Flag, S, Site, aft_of_skin, half_breadth, skin
 from service.core.fit.terms import T, Terms

@@ -9,8 +9,8 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
+from service.core.compiled import compiled
 from service.core.fit.checks import MARGIN, raw_shares
-from service.core.fit.compiled import compiled
 from service.core.fit.kit import CHEEK, STEP, STRUTTED, Kit, M
 from service.core.fit.mounts import Seated
 from service.core.fit.site import Flag

@@ -9,8 +9,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.catalogue import Rules
+from service.core.compiled import compiled
 from service.core.fit.checks import scales
-from service.core.fit.compiled import compiled
 from service.core.fit.evolve import evolved
 from service.core.fit.kit import Kit
 from service.core.fit.search import climb, polish

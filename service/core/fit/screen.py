@@ -6,8 +6,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.catalogue import Rules
+from service.core.compiled import compiled
 from service.core.fit.checks import scales
-from service.core.fit.compiled import compiled
 from service.core.fit.kit import CHEEK, STEP, G, Kit, M
 from service.core.fit.mounts import NOTHING_TO_STAND_ON
 from service.core.fit.place import NEIGHBOURS, SIDE, Lie

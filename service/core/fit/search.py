@@ -11,6 +11,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
+from service.core.compiled import compiled, inlined
 from service.core.fit.bits import NEAR
 from service.core.fit.checks import (
     CEILING,
@@ -23,7 +24,6 @@ from service.core.fit.checks import (
     check_uprights,
     smallest,
 )  # fmt: skip
-from service.core.fit.compiled import compiled, inlined
 from service.core.fit.kit import Kit, M
 from service.core.fit.mounts import Seated, best_pad, seat
 from service.core.fit.pieces import BRACKET, COUNT, HARD, OTHERS, SOFT, pad_slopes, pieces

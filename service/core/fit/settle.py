@@ -12,9 +12,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from service.core.catalogue import Rules
+from service.core.compiled import compiled
 from service.core.fit.bits import INF, NEAR
 from service.core.fit.checks import MARGIN, check, scales, smallest
-from service.core.fit.compiled import compiled
 from service.core.fit.kit import Kit, M
 from service.core.fit.search import aim, climb
 from service.core.fit.shapes import Doubt

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from service.core.fit.compiled import compiled
+from service.core.compiled import compiled
 
 Array = NDArray[np.float64]
 TINY = 1e-10

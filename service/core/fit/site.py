@@ -8,8 +8,8 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
+from service.core.compiled import compiled, inlined
 from service.core.fit import pchip
-from service.core.fit.compiled import compiled, inlined
 
 Array = NDArray[np.float64]
 Index = NDArray[np.intp]

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import math
 
-from service.core.fit.compiled import compiled
+from service.core.compiled import compiled
 
 
 @compiled

@@ -7,9 +7,9 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
+from service.core.compiled import compiled
 from service.core.fit.bits import NEAR
 from service.core.fit.checks import check
-from service.core.fit.compiled import compiled
 from service.core.fit.kit import CHEEK, STEP, G, Kit, M
 from service.core.fit.mounts import beyond
 from service.core.fit.search import aim

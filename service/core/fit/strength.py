@@ -12,8 +12,8 @@ from numpy.typing import NDArray
 
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
+from service.core.compiled import compiled
 from service.core.fit import wording
-from service.core.fit.compiled import compiled
 from service.core.fit.kit import Kit, M
 from service.core.fit.mounts import Seated, seat
 from service.core.fit.outcome import Outcome

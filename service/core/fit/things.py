@@ -12,8 +12,8 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
+from service.core.compiled import compiled
 from service.core.fit.bits import GOLDEN, INF, interval_gap, rod_box, rounds
-from service.core.fit.compiled import compiled
 from service.core.fit.kit import STEP, G, Kit, M
 from service.core.fit.mounts import Seated
 from service.core.fit.site import Site

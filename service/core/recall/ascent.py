@@ -6,25 +6,17 @@ of a file that holds what it calls. What is unknown is not a number, which alone
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import TypeVar, cast
-
-import numba
 import numpy as np
 from numpy.typing import NDArray
 
+from service.core.compiled import regrouped
+
 Floats = NDArray[np.float64]
-F = TypeVar("F", bound=Callable[..., object])
 _SILENT = 1e-12
 """A vote of less than this part of a vote moves nothing."""
 
 
-def _compiled(function: F) -> F:
-    # Sums may be taken in another order, the same one every time: so they are taken several at once.
-    return cast("F", numba.njit(cache=True, error_model="numpy", nogil=True, fastmath={"reassoc"})(function))
-
-
-@_compiled
+@regrouped
 def _distances(
     apart: NDArray[np.float32], weights: Floats, shrink: float, middle: float, far: Floats, whole: Floats
 ) -> None:
@@ -40,7 +32,7 @@ def _distances(
         far[j] = far[j] / whole[j] if whole[j] > 0.0 else 0.0
 
 
-@_compiled
+@regrouped
 def _slopes(apart: NDArray[np.float32], by_far: Floats, far: Floats, slope: Floats) -> None:
     """Add what the distances' slopes are worth to the weights' slopes."""
     for k in range(apart.shape[0]):
@@ -50,7 +42,7 @@ def _slopes(apart: NDArray[np.float32], by_far: Floats, far: Floats, slope: Floa
         slope[k] += total
 
 
-@_compiled
+@regrouped
 def likelihood(
     apart: NDArray[np.float32],
     votes: Floats,

@@ -6,15 +6,12 @@ of a file that holds what it calls. What is unknown is not a number, which alone
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import TypeVar, cast
-
-import numba
 import numpy as np
 from numpy.typing import NDArray
 
+from service.core.compiled import compiled
+
 Floats = NDArray[np.float64]
-F = TypeVar("F", bound=Callable[..., object])
 NUMBER, CLASS, STERNS_APART, KINDS = 0, 1, 2, 3
 """How two values are compared: by |a - b|, by being the same, by a table of sterns, by the share of kinds in common."""
 BLOCK = 2048
@@ -23,11 +20,7 @@ BINS = 4096
 """Into so many equal parts the distances 0..1 are counted, so that the nearest few are found without sorting."""
 
 
-def _compiled(function: F) -> F:
-    return cast("F", numba.njit(cache=True, error_model="numpy", nogil=True)(function))
-
-
-@_compiled
+@compiled
 def _bits(word: np.uint32) -> np.uint32:
     """Count the bits that are set (H. S. Warren, Hacker's Delight, 2nd ed., figure 5-2)."""
     word -= (word >> np.uint32(1)) & np.uint32(0x55555555)
@@ -36,7 +29,7 @@ def _bits(word: np.uint32) -> np.uint32:
     return np.uint32(word * np.uint32(0x01010101)) >> np.uint32(24)
 
 
-@_compiled
+@compiled
 def _add_number(theirs: NDArray[np.float32], ours: np.float32, weight: float, far: Floats, shared: Floats) -> None:
     here = np.float64(ours)
     for n in range(theirs.size):
@@ -46,7 +39,7 @@ def _add_number(theirs: NDArray[np.float32], ours: np.float32, weight: float, fa
         shared[n] += weight if known else 0.0
 
 
-@_compiled
+@compiled
 def _add_class(theirs: NDArray[np.float32], ours: np.float32, weight: float, far: Floats, shared: Floats) -> None:
     for n in range(theirs.size):
         known = theirs[n] == theirs[n]
@@ -54,7 +47,7 @@ def _add_class(theirs: NDArray[np.float32], ours: np.float32, weight: float, far
         shared[n] += weight if known else 0.0
 
 
-@_compiled
+@compiled
 def _add_stern(theirs: NDArray[np.float32], apart: Floats, weight: float, far: Floats, shared: Floats) -> None:
     for stern in range(apart.size):
         more, which = weight * apart[stern], np.float32(stern)
@@ -64,7 +57,7 @@ def _add_stern(theirs: NDArray[np.float32], apart: Floats, weight: float, far: F
             shared[n] += weight if same else 0.0
 
 
-@_compiled
+@compiled
 def _add_kinds(
     said: NDArray[np.float32],
     theirs: NDArray[np.uint32],
@@ -81,7 +74,7 @@ def _add_kinds(
         shared[n] += weight if known else 0.0
 
 
-@_compiled
+@compiled
 def _add(
     theirs: NDArray[np.float32],
     kinds: NDArray[np.uint32],
@@ -103,14 +96,14 @@ def _add(
         _add_kinds(theirs, kinds, our_kinds, weight, far, shared)
 
 
-@_compiled
+@compiled
 def _distances(pull: Floats, shared: Floats, shrink: float, middle: float, far: Floats) -> None:
     for n in range(pull.size):
         whole = shared[n] + shrink
         far[n] = (pull[n] + shrink * middle) / whole if whole > 0.0 else 0.0
 
 
-@_compiled
+@compiled
 def _able(
     shared: Floats,
     sterns: NDArray[np.float32],
@@ -132,13 +125,13 @@ def _able(
                 sister[n] &= sterns[n] != which
 
 
-@_compiled
+@compiled
 def _count(far: Floats, comparable: NDArray[np.bool_], bins: NDArray[np.int64]) -> None:
     for n in range(far.size):
         bins[min(int(far[n] * BINS), BINS - 1)] += comparable[n]
 
 
-@_compiled
+@compiled
 def scan(
     values: NDArray[np.float32],
     kinds: NDArray[np.uint32],
