@@ -23,7 +23,8 @@ from service.cli.sheet import RIGHT, table
 from service.core.boat import BoatForm, get
 from service.core.catalogue import Configuration
 from service.core.hulls import HullIndex, resolve
-from service.core.recall import Fleet, recall
+from service.core.recall.fleet import Fleet
+from service.core.recall.precedents import recall
 from service.core.record import HullModel, Record
 from service.flow.answer import answer_file
 from service.flow.fit import fit_form

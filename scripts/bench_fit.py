@@ -10,7 +10,8 @@ from service.core.answer.compose import ready
 from service.core.answer.recheck import recheck
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
-from service.core.fit import Boats, assured, assured_many, prepare, set_many
+from service.core.fit.boats import Boats, prepare
+from service.core.fit.engine import assured, assured_many, set_many
 from service.core.fit.survey import promising
 from service.flow.known import gather
 from service.flow.recheck import recheck_fleet

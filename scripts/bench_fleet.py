@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from service.core.recall import Fleet
+from service.core.recall.fleet import Fleet
 from service.core.record import HullModel, Record
 from service.files.read.catalogue_file import read_catalogue
 from service.files.read.hulls_file import read_hulls

@@ -21,9 +21,10 @@ from sklearn.neighbors import NearestNeighbors
 from scripts.bench_fleet import demo_fleet
 from service.cli.sheet import RIGHT, table
 from service.core.boat import BoatForm
-from service.core.recall import Fleet, recall
 from service.core.recall.distance import Rows, deltas
 from service.core.recall.features import FEATURES
+from service.core.recall.fleet import Fleet
+from service.core.recall.precedents import recall
 from service.core.recall.ranking import rank
 
 SIZES = (10_000, 100_000, 1_000_000)

@@ -16,7 +16,7 @@ from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
 from service.core.hulls import HullDecision
 from service.core.reading.settles import SETTLES
-from service.core.recall import Fleet
+from service.core.recall.fleet import Fleet
 from service.core.record import Record
 from service.files.read.catalogue_file import read_catalogue
 from service.files.read.messages import speak

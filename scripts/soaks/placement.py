@@ -13,8 +13,8 @@ from scipy.optimize import Bounds, differential_evolution
 
 from service.core.catalogue import Catalogue, Configuration
 from service.core.compiled import compiled
-from service.core.fit import prepare
 from service.core.fit.bits import NEAR
+from service.core.fit.boats import prepare
 from service.core.fit.checks import check, scales, smallest
 from service.core.fit.kit import STEP, Kit, M, build
 from service.core.fit.place import LIES, SIDE, place, polished

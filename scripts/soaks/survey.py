@@ -10,7 +10,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from service.core.catalogue import Catalogue, Configuration
-from service.core.fit import prepare
+from service.core.fit.boats import prepare
 from service.core.fit.kit import build
 from service.core.fit.place import place
 from service.core.fit.site import S

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
-from service.core.answer import Answer, Answers, compose
+from service.core.answer import Answer, Answers
+from service.core.answer.compose import compose
 from service.core.boat import BoatForm
 from service.core.form import merged
 from service.core.reading import Reading

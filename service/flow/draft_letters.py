@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Collection
 
-from service.core.answer import Answer, as_text, reply
+from service.core.answer import Answer, as_text
 from service.core.answer.asking import asking
+from service.core.answer.reply import reply
 from service.files.read.messages import LANGUAGES, speak
 from service.files.write.eml import Recipient, Worded, write_eml, write_words
 from service.flow.papers import thread_of

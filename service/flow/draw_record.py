@@ -9,8 +9,10 @@ import numpy as np
 from service.core.catalogue import Catalogue
 from service.core.drawing import scene, views_of
 from service.core.drawing.lengths import in_inches
-from service.core.fit import Boats, Fit, prepare, set_many
+from service.core.fit import Fit
+from service.core.fit.boats import Boats, prepare
 from service.core.fit.describe import Placed, describe
+from service.core.fit.engine import set_many
 from service.core.fit.kit import build
 from service.core.record import Record
 from service.files.write.svg import write_svg

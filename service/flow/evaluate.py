@@ -12,7 +12,7 @@ from service.core.evaluate.names import Guesser, NameQuery, NameScores, by_resol
 from service.core.evaluate.shapes import Configurations
 from service.core.evaluate.variants import bare, of_absent, of_known
 from service.core.hulls import HullIndex
-from service.core.recall import Fleet
+from service.core.recall.fleet import Fleet
 from service.core.record import HullModel, Record
 from service.files.read.messages import speak
 from service.flow.known import NoCatalogueError, remembered

@@ -5,7 +5,9 @@ from __future__ import annotations
 from service.core.answer.compose import ready
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
-from service.core.fit import Fit, cures, fit_configuration
+from service.core.fit import Fit
+from service.core.fit.cures import cures
+from service.core.fit.engine import fit_configuration
 from service.flow.known import gather
 from service.flow.resolve import hull_of
 from service.store.unit import UnitOfWork

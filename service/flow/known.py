@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from service.core.answer.compose import Known
 from service.core.catalogue import Catalogue
 from service.core.hulls import HullIndex
-from service.core.recall import WEIGHTS, Fleet
+from service.core.recall import WEIGHTS
+from service.core.recall.fleet import Fleet
 from service.files.read.messages import speak
 from service.flow.hull_index import hull_index
 from service.flow.software import SOFTWARE

@@ -6,8 +6,8 @@ import hashlib
 from collections.abc import Callable, Collection, Iterator, Mapping
 from dataclasses import dataclass
 
-from service.core.answer import Answer, Draft, Suggestion, as_text, reply
-from service.core.answer.reply import called
+from service.core.answer import Answer, Draft, Suggestion, as_text
+from service.core.answer.reply import called, reply
 from service.core.catalogue import Catalogue
 from service.core.drawing.lengths import on_letter
 from service.files.read.messages import speak

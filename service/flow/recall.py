@@ -6,7 +6,8 @@ from dataclasses import dataclass
 
 from service.core.boat import BoatForm
 from service.core.hulls import HullDecision
-from service.core.recall import Recall, recall
+from service.core.recall import Recall
+from service.core.recall.precedents import recall
 from service.flow.known import remembered
 from service.flow.resolve import hull_of
 from service.store.unit import UnitOfWork

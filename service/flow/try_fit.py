@@ -9,8 +9,9 @@ from service.core.answer import Answer, Suggestion
 from service.core.answer.compose import prepared
 from service.core.answer.placed import placed
 from service.core.boat import BoatForm
-from service.core.fit import Fit, Placement, fit_configuration
+from service.core.fit import Fit, Placement
 from service.core.fit.boats import DRAWS
+from service.core.fit.engine import fit_configuration
 from service.core.form import with_values
 from service.flow.known import gather
 from service.flow.refusal import Refused

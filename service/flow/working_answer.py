@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from service.core.answer import Answer, compose
+from service.core.answer import Answer
+from service.core.answer.compose import compose
 from service.flow.known import gather
 from service.flow.show_enquiry import hull_decided
 from service.flow.software import SOFTWARE

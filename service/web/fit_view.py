@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from service.core.answer.questions import ASKABLE
 from service.core.boat import BoatForm, get, how_to_measure, is_path, title
-from service.core.fit import Check, Fit, Placement, obstacle_names
+from service.core.fit import Check, Fit, Placement
+from service.core.fit.names import obstacle_names
 from service.core.reading.shape import Missing
 from service.web.pages import number, percent
 

@@ -11,10 +11,10 @@ import pypdf
 import pypdfium2 as pdfium
 import pytest
 
-from service.core.answer import Answer, compose
-from service.core.answer.compose import Known
+from service.core.answer import Answer
+from service.core.answer.compose import Known, compose
 from service.core.drawing import scene, views_of
-from service.core.recall import Fleet
+from service.core.recall.fleet import Fleet
 from service.files.read.messages import speak
 from service.files.write import fonts
 from service.files.write.paper import EDGE

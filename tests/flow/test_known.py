@@ -10,7 +10,8 @@ from threading import Thread
 
 import pytest
 
-from service.core.recall import WEIGHTS, Fleet
+from service.core.recall import WEIGHTS
+from service.core.recall.fleet import Fleet
 from service.flow.known import NoCatalogueError, gather, remembered
 from service.flow.refit_weights import forget_weights, refit_weights, weights_in_use
 from service.store.unit import Store

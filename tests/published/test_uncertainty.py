@@ -9,7 +9,8 @@ import pytest
 from uncertainties import ufloat, umath
 
 from service.core.boat import BoatForm
-from service.core.fit import factors, fit_configuration
+from service.core.fit import factors
+from service.core.fit.engine import fit_configuration
 from service.core.fit.factors import standard_uncertainty
 from service.core.fit.site import skin
 from tests.support.boats import bench, boat, metal, ready

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
-from service.core.fit import prepare
+from service.core.fit.boats import prepare
 from service.core.fit.checks import CEILING, check
 from service.core.fit.describe import check_ids
 from service.core.fit.kit import Kit, build

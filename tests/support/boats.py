@@ -11,7 +11,8 @@ import numpy as np
 
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
-from service.core.fit import Boats, Fit, prepare
+from service.core.fit import Fit
+from service.core.fit.boats import Boats, prepare
 from service.core.fit.describe import Placed, describe
 from service.core.fit.kit import build
 from service.core.form import parse_form

@@ -8,7 +8,8 @@ from rich.padding import Padding
 from service.cli.pages import boat, fit
 from service.cli.pages.boat import bullets, called
 from service.cli.sheet import Sheet, share, table, words
-from service.core.answer import Answer, Suggestion, as_text, reply
+from service.core.answer import Answer, Suggestion, as_text
+from service.core.answer.reply import reply
 from service.files.read.messages import speak
 
 NAMED_IN_FULL = 1

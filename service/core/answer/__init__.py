@@ -1,8 +1,6 @@
 """Suggestions with their fits, what is missing, and cautions, as one frozen value; and the reply made from it."""
 
-from service.core.answer.compose import compose
 from service.core.answer.letter import Draft, as_text
-from service.core.answer.reply import reply
 from service.core.answer.shapes import Answer, Answers, Contrast, Missing, Provenance, Suggestion
 
 __all__ = [
@@ -14,6 +12,4 @@ __all__ = [
     "Provenance",
     "Suggestion",
     "as_text",
-    "compose",
-    "reply",
 ]

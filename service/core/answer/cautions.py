@@ -8,7 +8,7 @@ from service.core.answer.shapes import Suggestion
 from service.core.answer.speech import Said, mm, said
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue
-from service.core.fit.strength import of_hull
+from service.core.fit.names import of_hull
 
 ALWAYS = (said("caution-confirm"), said("caution-holes"), said("caution-plumb"))
 

@@ -12,12 +12,17 @@ from service.core.answer.shapes import Answer, Provenance, Suggestion
 from service.core.answer.speech import Speak
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
-from service.core.fit import Boats, Fit, Fitted, Set, assured_many, cures, prepare, set_many
-from service.core.fit.boats import DRAWS, allowed_lies
+from service.core.fit import Fit
+from service.core.fit.boats import DRAWS, Boats, allowed_lies, prepare
+from service.core.fit.cures import cures
+from service.core.fit.engine import Fitted, Set, assured_many, set_many
 from service.core.fit.survey import promising, simplicity
 from service.core.hulls import HullDecision
 from service.core.reading.shape import Doubt
-from service.core.recall import Fleet, Vote, fills, recall
+from service.core.recall import Vote
+from service.core.recall.filling import fills
+from service.core.recall.fleet import Fleet
+from service.core.recall.precedents import recall
 
 BY_PRECEDENT, BY_SOLVER, SHOWN = 5, 3, 5
 LEAST_VOTE = 0.01

@@ -14,12 +14,12 @@ from numpy.typing import NDArray
 from service.core.answer.shapes import Contrast, Suggestion
 from service.core.boat import get, title
 from service.core.catalogue import Configuration
-from service.core.fit import Boats
-from service.core.fit.boats import allowed_lies, variant
+from service.core.fit.boats import Boats, allowed_lies, variant
 from service.core.fit.kit import build
 from service.core.fit.place import place
 from service.core.form import FormError, with_values
-from service.core.recall import Fleet, Precedent, Recall
+from service.core.recall import Precedent, Recall
+from service.core.recall.fleet import Fleet
 
 FIELDS = (
     "transom.rake_deg", "transom.top_height_mm", "transom.bottom_height_mm", "transom.width_top_mm",

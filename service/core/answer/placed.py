@@ -5,7 +5,8 @@ from __future__ import annotations
 import numpy as np
 
 from service.core.catalogue import Configuration
-from service.core.fit import Boats, Fit
+from service.core.fit import Fit
+from service.core.fit.boats import Boats
 from service.core.fit.describe import Placed, describe, with_loads
 from service.core.fit.kit import build
 from service.core.fit.shapes import Placement, Verdict

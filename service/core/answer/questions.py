@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 import numpy as np
 
@@ -10,9 +11,12 @@ from service.core.answer import labels
 from service.core.answer.shapes import Missing
 from service.core.answer.speech import Amount, Said, mm, said
 from service.core.boat import BoatForm
-from service.core.fit import Boats, Fitted
 from service.core.hulls import HullDecision
 from service.core.reading.shape import Doubt, Reading
+
+if TYPE_CHECKING:
+    from service.core.fit.boats import Boats
+    from service.core.fit.engine import Fitted
 
 MOST_QUESTIONS = 3
 BINS = 5

@@ -7,7 +7,7 @@ from typing import Literal
 from service.core.answer.compose import Known, prepared
 from service.core.boat import Shape
 from service.core.catalogue import Configuration
-from service.core.fit import judged
+from service.core.fit.engine import judged
 from service.core.record import Record
 
 Finding = Literal["passes", "undecided", "fails", "cannot_be_made"]

@@ -12,10 +12,8 @@ from service.core.answer.questions import ASKABLE
 from service.core.answer.shapes import Answer, Contrast, Suggestion
 from service.core.answer.speech import Said, Speech, mm, said, share
 from service.core.boat import BoatForm
-from service.core.fit.describe import OWN_TUBE, obstacle_names
-from service.core.fit.fasteners import NEAREST_INCH
+from service.core.fit.names import NEAREST_INCH, OWN_TUBE, obstacle_names, of_hull
 from service.core.fit.shapes import Check, Fastener, Fit
-from service.core.fit.strength import of_hull
 from service.core.recall import Difference, Precedent
 
 MOST_DIFFERENCES, MOST_DOUBTS, MOST_FILLED = 3, 3, 4

@@ -11,8 +11,9 @@ from service.core.answer.compose import Known, candidates_of, prepared
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
 from service.core.demand.metal import new_in
-from service.core.fit import Boats, Fit, set_many
-from service.core.fit.boats import allowed_lies
+from service.core.fit import Fit
+from service.core.fit.boats import Boats, allowed_lies
+from service.core.fit.engine import set_many
 from service.core.fit.survey import Survey, growing, makeable
 
 TRIED = 3

@@ -15,7 +15,7 @@ from service.core.demand import metal
 from service.core.demand.shares import jeffreys
 from service.core.demand.solve import Case, bears, best, passes, quick, ready, refusing, room, served
 from service.core.fit import Fit
-from service.core.fit.describe import obstacle_names
+from service.core.fit.names import obstacle_names
 from service.core.fit.wording import title
 from service.core.report import Cell, Column, LeftOut, Plot, Report, Table
 

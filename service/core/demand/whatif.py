@@ -9,7 +9,7 @@ from service.core.answer.compose import Known
 from service.core.catalogue import Bracket, Catalogue, Configuration, Shaft
 from service.core.demand import metal
 from service.core.demand.solve import Case, best, passes, quick, ready, room, served
-from service.core.fit import set_many
+from service.core.fit.engine import set_many
 from service.core.report import Cell, Column, Table
 
 ROOMIER = 0.25

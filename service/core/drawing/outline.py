@@ -9,7 +9,7 @@ import numpy as np
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue
 from service.core.drawing.shapes import Point
-from service.core.fit import prepare
+from service.core.fit.boats import prepare
 from service.core.fit.site import Flag, S, Site, half_breadth
 from service.core.form import with_values
 

@@ -13,10 +13,12 @@ from service.core.boat import BoatForm, Obstacle
 from service.core.catalogue import Bracket, Catalogue, Gear, Role
 from service.core.drawing.outline import half, stations
 from service.core.drawing.shapes import Point
-from service.core.fit import Fit, Placement, obstacle_names, prepare
+from service.core.fit import Fit, Placement
 from service.core.fit.assemble import boxes_of
+from service.core.fit.boats import prepare
 from service.core.fit.kit import Kit, build
 from service.core.fit.mounts import Seated, seat
+from service.core.fit.names import obstacle_names
 from service.core.fit.shapes import Pad
 from service.core.fit.site import Flag, S, Site, skin
 from service.core.fit.terms import terms

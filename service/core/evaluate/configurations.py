@@ -11,8 +11,9 @@ import numpy as np
 from service.core.evaluate.floors import Chances, MostCommon, NameAndNeighbours
 from service.core.evaluate.scoring import Foretold, foretold, scored
 from service.core.evaluate.shapes import Configurations, Holdout
-from service.core.recall import WEIGHTS, Fleet, Weights
+from service.core.recall import WEIGHTS, Weights
 from service.core.recall.calibrate import by_date, hull_groups, learned
+from service.core.recall.fleet import Fleet
 from service.core.recall.learn import TooFewError
 from service.core.recall.menu import Makes
 from service.core.recall.ranking import rank

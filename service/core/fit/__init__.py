@@ -9,13 +9,6 @@ where none passes) Â· `survey` what of a catalogue is worth placing (`screen`) Â
 Lengths in mm, angles in degrees.
 """
 
-from service.core.fit.boats import Boats, prepare
-from service.core.fit.cures import cures
-from service.core.fit.describe import obstacle_names
-from service.core.fit.engine import Fitted, Judged, Set, assured, assured_many, fit_configuration, judged, set_many
 from service.core.fit.shapes import Check, Fit, Placement
 
-__all__ = [
-    "Boats", "Check", "Fit", "Fitted", "Judged", "Placement", "Set", "assured", "assured_many", "cures",
-    "fit_configuration", "judged", "obstacle_names", "prepare", "set_many",
-]  # fmt: skip
+__all__ = ["Check", "Fit", "Placement"]

@@ -9,9 +9,9 @@ from numpy.typing import NDArray
 
 from service.core.catalogue import Configuration
 from service.core.fit.boats import Boats, allowed_lies, variant, without_obstacles
-from service.core.fit.describe import obstacle_names
 from service.core.fit.engine import set_many
 from service.core.fit.kit import build
+from service.core.fit.names import obstacle_names
 from service.core.fit.screen import better
 from service.core.fit.shapes import Fit
 from service.core.fit.side_by_side import side_by_side

@@ -19,10 +19,11 @@ from service.core.fit.bits import INF
 from service.core.fit.checks import check, scales
 from service.core.fit.kit import G, Kit
 from service.core.fit.mounts import Seated
+from service.core.fit.names import OWN_TUBE, obstacle_names, of_hull
 from service.core.fit.outcome import Outcome, scaled, tightest
 from service.core.fit.shapes import Check, Fit, PartLine, Placement
 from service.core.fit.site import Site
-from service.core.fit.strength import load_document, load_outcomes, of_hull
+from service.core.fit.strength import load_document, load_outcomes
 from service.core.fit.terms import FIXED, KINDS, Kind, terms
 from service.core.loads.shapes import Assessment
 
@@ -143,16 +144,6 @@ def _metal(
     return {"pads": tuple(pads), "fasteners": tuple(bolts), "cuts": tuple(cuts)}
 
 
-def obstacle_names(form: BoatForm) -> dict[str, str]:
-    """Return what each obstacle check speaks of: `obstacle[0]` -> `folding ladder to port`."""
-    moving = {"folds": "folding ", "swings": "swinging ", "slides": "sliding ", "fixed": "fixed "}
-    sides = {"port": " to port", "starboard": " to starboard", "centre": " amidships"}
-    return {
-        f"obstacle[{i}]": f"{moving.get(o.moves or '', '')}{o.kind}{sides.get(o.side or '', '')}"
-        for i, o in enumerate(form.obstacles)
-    }
-
-
 def _blocked(unknown: tuple[str, ...]) -> tuple[str, ...]:
     found: list[str] = []
     for field in unknown:
@@ -221,9 +212,6 @@ def with_loads(fit: Fit, found: Assessment | None) -> Fit:
         "why": f"tightest: {least.why}",
     }  # fmt: skip
     return fit.model_copy(update=update)
-
-
-OWN_TUBE = "a straight tube of the shaft's diameter to plumb with before drilling"
 
 
 def owner_supplies(form: BoatForm, catalogue: Catalogue, parts: Sequence[PartLine]) -> tuple[str, ...]:

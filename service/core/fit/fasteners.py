@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from service.core.catalogue import Bracket, Catalogue, Configuration, Role
 from service.core.fit.mounts import Seated
+from service.core.fit.names import NEAREST_INCH
 from service.core.fit.shapes import Fastener, Pad, PartLine
 
 INCH = 25.4
@@ -47,7 +48,6 @@ THREADS = {
     "3/8": Thread(INCH * 3 / 8, INCH / 16, 8.6, 2.1, 2.7),
     "1/2": Thread(INCH / 2, INCH / 13, 11.4, 2.5, 3.2),
 }
-NEAREST_INCH = {"M6": "1/4", "M8": "5/16", "M10": "3/8", "M12": "1/2"}
 
 
 def needed_length(grip_mm: float, thread: Thread) -> float:

@@ -16,6 +16,7 @@ from service.core.compiled import compiled
 from service.core.fit import wording
 from service.core.fit.kit import Kit, M
 from service.core.fit.mounts import Seated, seat
+from service.core.fit.names import of_hull
 from service.core.fit.outcome import Outcome
 from service.core.fit.site import S, Site, skin
 from service.core.fit.terms import Terms, terms
@@ -107,15 +108,6 @@ def _feet(row: Array, s: Seated, x: float, collar: float) -> None:
 def load_outcomes(found: Assessment) -> tuple[Outcome, ...]:
     """Return the load checks of the first row."""
     return tuple(_outcome(one) for one in found.results if np.isfinite(one.margin[0]))
-
-
-def of_hull(id_: str) -> bool:
-    """Say whether a load check is of the boat's own skin and not of the maker's metal.
-
-    Skin can be built up where it is weak, and what it bears is seldom known: such a check is a trade with a caution,
-    and the builder or a surveyor decides.
-    """
-    return id_.startswith("load.") and (".skin_" in id_ or id_.endswith(".core"))
 
 
 def _outcome(one: Result) -> Outcome:

@@ -6,14 +6,15 @@ from typing import Any
 
 import pytest
 
-from service.core.answer import Answer, compose
+from service.core.answer import Answer
 from service.core.answer.backing import NOTHING
 from service.core.answer.chances import FOUND, chances
-from service.core.answer.compose import Known
+from service.core.answer.compose import Known, compose
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
 from service.core.hulls import HullDecision, HullIndex, resolve
-from service.core.recall import WEIGHTS, Fleet, Vote
+from service.core.recall import WEIGHTS, Vote
+from service.core.recall.fleet import Fleet
 from service.core.record import HullModel, Record
 from service.files.read.messages import speak
 from tests.support.boats import bench, boat, metal

@@ -6,14 +6,15 @@ from typing import Any
 
 import pytest
 
-from service.core.answer import Answer, as_text, compose, reply
-from service.core.answer.compose import Known
+from service.core.answer import Answer, as_text
+from service.core.answer.compose import Known, compose
+from service.core.answer.reply import reply
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
 from service.core.form import parse_form
 from service.core.hulls import HullDecision, HullIndex, resolve
 from service.core.reading.shape import Doubt
-from service.core.recall import Fleet
+from service.core.recall.fleet import Fleet
 from service.core.record import HullModel, Outcome, Record, Status
 from service.files.read.messages import speak
 from tests.support.boats import bench, boat, demo, metal

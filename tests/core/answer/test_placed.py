@@ -7,7 +7,7 @@ import math
 import pytest
 
 from service.core.answer.placed import placed
-from service.core.fit import fit_configuration
+from service.core.fit.engine import fit_configuration
 from service.core.fit.shapes import Fit
 from tests.support.boats import bench, boat, margin, metal, ready, value
 

@@ -7,9 +7,10 @@ from typing import Any
 
 import pytest
 
-from service.core.answer import Answer, as_text, compose, reply
-from service.core.answer.compose import Known
-from service.core.recall import Fleet
+from service.core.answer import Answer, as_text
+from service.core.answer.compose import Known, compose
+from service.core.answer.reply import reply
+from service.core.recall.fleet import Fleet
 from service.files.read.messages import speak
 from tests.support.boats import bench, boat
 

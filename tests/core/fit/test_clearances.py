@@ -7,7 +7,8 @@ from typing import Any
 
 import pytest
 
-from service.core.fit import fit_configuration, prepare
+from service.core.fit.boats import prepare
+from service.core.fit.engine import fit_configuration
 from tests.support.boats import at, boat, demo, ids, margin, metal, ready, value
 
 HUNG: dict[str, Any] = {

@@ -12,8 +12,9 @@ from scipy.optimize import Bounds, differential_evolution
 
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
-from service.core.fit import Boats, set_many
+from service.core.fit.boats import Boats
 from service.core.fit.checks import scales
+from service.core.fit.engine import set_many
 from service.core.fit.kit import Kit, build
 from service.core.fit.place import LIES, place, polished
 from service.core.fit.search import aim_at

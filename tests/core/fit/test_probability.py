@@ -8,7 +8,10 @@ import pytest
 
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue, Configuration
-from service.core.fit import Fit, cures, fit_configuration, prepare, set_many
+from service.core.fit import Fit
+from service.core.fit.boats import prepare
+from service.core.fit.cures import cures
+from service.core.fit.engine import fit_configuration, set_many
 from service.core.fit.site import S
 from service.core.recall import Fill
 from tests.support.boats import PLUMB, bench, boat, demo, joined, metal, ready

@@ -9,9 +9,10 @@ import pytest
 from numpy.typing import NDArray
 
 from service.core.catalogue import Configuration
-from service.core.fit import Boats, judged, set_many
 from service.core.fit.bits import NEAR
+from service.core.fit.boats import Boats
 from service.core.fit.checks import check, check_metal, scales
+from service.core.fit.engine import judged, set_many
 from service.core.fit.kit import Kit, build
 from service.core.fit.search import aim_at, aim_beating
 from service.core.fit.terms import FIXED, terms

@@ -7,7 +7,7 @@ import math
 import pytest
 
 from service.core.catalogue import Configuration
-from service.core.fit import fit_configuration
+from service.core.fit.engine import fit_configuration
 from tests.support.boats import at, bench, boat, demo, margin, metal, ready, ruled, value
 
 TAN30 = 0.57735027

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from service.core.catalogue import Catalogue
-from service.core.fit import set_many
+from service.core.fit.engine import set_many
 from service.core.fit.kit import build
 from service.core.fit.place import place
 from service.core.fit.survey import burden, promising

@@ -6,9 +6,9 @@ import pytest
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
 from service.core.form import parse_form, with_values
-from service.core.recall import Fleet, fills
 from service.core.recall.features import COLUMNS
-from service.core.recall.filling import _median
+from service.core.recall.filling import _median, fills
+from service.core.recall.fleet import Fleet
 from service.core.record import HullModel, Record
 
 HULLS = {

@@ -9,9 +9,9 @@ import pytest
 
 from service.core.catalogue import Configuration
 from service.core.form import parse_form
-from service.core.recall import WEIGHTS, Fleet, Weights
+from service.core.recall import WEIGHTS, Weights
 from service.core.recall.calibrate import by_date, hull_groups, learned, trials
-from service.core.recall.fleet import by_feature
+from service.core.recall.fleet import Fleet, by_feature
 from service.core.recall.learn import ENOUGH, Likelihood, Pairs, TooFewError, learned_kernels
 from service.core.recall.weights import PARTS
 from service.core.record import Record

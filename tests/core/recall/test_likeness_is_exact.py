@@ -15,8 +15,9 @@ from hypothesis import strategies as st
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
 from service.core.form import parse_form
-from service.core.recall import WEIGHTS, Fleet
+from service.core.recall import WEIGHTS
 from service.core.recall.features import FEATURES, stern_distance
+from service.core.recall.fleet import Fleet
 from service.core.recall.ranking import rank
 from service.core.record import HullModel, Record
 

@@ -10,7 +10,9 @@ from hypothesis import strategies as st
 from service.core.boat import BoatForm
 from service.core.catalogue import Configuration
 from service.core.form import parse_form
-from service.core.recall import WEIGHTS, Fleet, recall
+from service.core.recall import WEIGHTS
+from service.core.recall.fleet import Fleet
+from service.core.recall.precedents import recall
 from service.core.record import HullModel, Outcome, Record, Status
 
 HULLS = {
