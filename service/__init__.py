@@ -16,8 +16,8 @@ def _keep_compiled_code() -> None:
     digest = hashlib.sha256()
     for source in sorted((Path(__file__).parent / "core").rglob("*.py")):
         text = source.read_bytes()
-        code = b".compiled import" in text or b"IntEnum" in text  # compiled code, and the columns that it reads
-        if code or source.name == "compiled.py":
+        if any(word in text for word in (b".compiled import", b"import numba", b"from numba", b"IntEnum")):
+            # compiled code, how it is compiled and kept, and the columns that it reads
             digest.update(text)
     root = Path(os.environ.get("XDG_CACHE_HOME") or Path.home() / ".cache")
     folder = root / "transom-ledger" / f"compiled-{digest.hexdigest()[:16]}"

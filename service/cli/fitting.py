@@ -1,34 +1,22 @@
-"""`transom recall`, `transom fit` and `transom answer`: what other boats carry, one configuration, the whole job."""
+"""`transom recall` and `transom fit`: what other boats carry, one configuration."""
 
 from __future__ import annotations
 
-from pathlib import Path
 from typing import Annotated
 
 import typer
 
-from service import bootstrap
-from service.cli import faults, given, out, outbox
-from service.cli.options import Db, FormFile, Json, Source, opened, reading
-from service.cli.pages import answer as answer_page
+from service.cli import faults, out
+from service.cli.options import Db, FormFile, Json, Seed, reading
 from service.cli.pages import boat
 from service.cli.pages import fit as fit_page
-from service.cli.progress import bar
-from service.cli.reading import FORM_SCHEMA, one_form
+from service.cli.reading import one_form
 from service.cli.sheet import Sheet
 from service.core.catalogue import Configuration
 from service.core.form import parse_shape
-from service.flow.answer import answer_file
 from service.flow.fit import fit_form
 from service.flow.recall import recall_form
 
-Seed = Annotated[int, typer.Option("--seed", min=0, help="What the draws start from; the same gives the same.")]
-Out = Annotated[
-    Path | None,
-    typer.Option(
-        "--out", metavar="DIR", help="Also write answer, reply, sheet, drawings and packing list as files there."
-    ),
-]
 Gear = Annotated[str, typer.Option("--gear", metavar="CODE", help="The gear.")]
 Lower = Annotated[str, typer.Option("--lower", metavar="CODE", help="The lower bracket.")]
 Upper = Annotated[str, typer.Option("--upper", metavar="CODE", help="The upper bracket.")]
@@ -80,31 +68,4 @@ def fit(
         with out.page() as console:
             fit_page.show(Sheet(console), found, boat_form, form)
     if found.verdict == "does_not_fit":
-        raise typer.Exit(faults.NO)
-
-
-def answer(file: Source, out_: Out = None, seed: Seed = 1, json: Json = False, db: Db = None) -> None:
-    """Answer a mail, a text or a boat form.
-
-    Which boat, precedents, what fits and where, what is missing, the reply; enquiry and answer are kept.
-    Exit status 1 where for a boat in it nothing fits; 0 where it asks nothing.
-    """
-    data, name = given.read(file)
-    folder = outbox.ready(out_)
-    with faults.reading(name, FORM_SCHEMA), opened(db) as store, bar("answer"):
-        found = answer_file(store, data, name, now=bootstrap.clock(), seed=seed)
-        if folder is not None:
-            with store.reading() as uow:
-                outbox.put(folder, uow, found)
-    if json:
-        out.document(found)
-    else:
-        with out.page() as console:
-            sheet = Sheet(console)
-            for number, one in enumerate(found.answers, start=1):
-                several = f", boat {number} of {len(found.answers)}" if len(found.answers) > 1 else ""
-                answer_page.show(sheet, one, name + several)
-            if not found.answers:
-                sheet.title(name, f"{found.kind}: asks for no fit")
-    if any(one.suggestions and not one.fits for one in found.answers):
         raise typer.Exit(faults.NO)

@@ -19,7 +19,7 @@ COMMANDS: Mapping[str, tuple[str, str]] = {
     "resolve": ("resolving", "resolve"),
     "recall": ("fitting", "recall"),
     "fit": ("fitting", "fit"),
-    "answer": ("fitting", "answer"),
+    "answer": ("answering", "answer"),
     "records": ("records", "commands"),
     "attachments": ("attaching", "commands"),
     "imports": ("importing", "commands"),
@@ -44,7 +44,7 @@ COMMANDS: Mapping[str, tuple[str, str]] = {
 
 def program(arguments: Sequence[str] = ()) -> Typer:
     """Return the command line as far as `arguments` need it: the command that comes first; all where none does."""
-    from service.cli.options import group  # noqa: PLC0415 - it opens databases, which takes much to be loaded
+    from service.cli.options import group  # noqa: PLC0415 - loading starts where something is asked for
 
     named = arguments[0] if arguments else ""
     app = group(
@@ -83,4 +83,6 @@ def status(arguments: Sequence[str]) -> int:
 def run() -> None:
     """Run the command line of this process. Nothing large has been loaded before."""
     gc.set_threshold(MANY)
-    sys.exit(status(sys.argv[1:]))
+    ended = status(sys.argv[1:])
+    gc.freeze()  # all of it goes with the process: looking for cycles among it would take as long as many a command
+    sys.exit(ended)

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from service import bootstrap
-from service.store.unit import Store, UnitOfWork
+if TYPE_CHECKING:
+    from service.store.unit import Store, UnitOfWork
 
 Json = Annotated[bool, typer.Option("--json", help="Print one JSON document on stdout instead of a page.")]
 Db = Annotated[
@@ -18,12 +18,15 @@ Db = Annotated[
 ]
 Preview = Annotated[bool, typer.Option("--preview", help="Say what would be done, and write nothing.")]
 Source = Annotated[str, typer.Argument(metavar="FILE", help="The file to read; - reads standard input.")]
+Seed = Annotated[int, typer.Option("--seed", min=0, help="What the draws start from; the same gives the same.")]
 FormFile = Annotated[str, typer.Argument(metavar="FORM", help="A boat form (JSON); - reads standard input.")]
 
 
 @contextmanager
 def opened(db: str | None) -> Iterator[Store]:
     """Yield the database, looked at and found fit for work; it is let go of afterwards."""
+    from service import bootstrap  # noqa: PLC0415 - it loads what opens databases, and a command is known before it needs one
+
     store = bootstrap.open_store(bootstrap.settings(db))
     try:
         yield store

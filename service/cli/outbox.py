@@ -9,10 +9,11 @@ from pathlib import Path
 from typing import IO, TYPE_CHECKING
 
 from service.cli.faults import BadInput
-from service.store.unit import UnitOfWork
 
 if TYPE_CHECKING:
     from service.core.answer import Answers
+    from service.flow.beside import Copy
+    from service.store.unit import UnitOfWork
 
 
 def ready(folder: Path | None) -> Path | None:
@@ -26,14 +27,17 @@ def ready(folder: Path | None) -> Path | None:
     return folder
 
 
-def put(folder: Path, uow: UnitOfWork, found: Answers) -> None:
-    """Write `answers.json`, and `1-answer.json`, `1-reply.txt`, `1-sheet.pdf` and so on for the first boat."""
+def put(folder: Path, uow: UnitOfWork, found: Answers, aside: Copy | None = None) -> None:
+    """Write `answers.json`, and `1-answer.json`, `1-reply.txt`, `1-sheet.pdf` and so on for the first boat.
+
+    `aside` is as for `papers`.
+    """
     from service.flow.papers import papers  # noqa: PLC0415 - large, and reports write without it
 
     _write(folder / "answers.json", found.model_dump_json(by_alias=True, indent=2) + "\n")
     for number, one in enumerate(found.answers, start=1):
         _write(folder / f"{number}-answer.json", one.model_dump_json(by_alias=True, indent=2) + "\n")
-        for paper in papers(uow, one):
+        for paper in papers(uow, one, aside=aside):
             write_bytes(folder / f"{number}-{paper.name}", paper.content)
 
 

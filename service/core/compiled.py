@@ -10,30 +10,16 @@ from collections.abc import Callable, Mapping, Sequence
 from typing import Any, TypeVar, cast
 
 import numba
-from numba.core.base import BaseContext
-from numba.core.caching import FunctionCache
-from numba.core.runtime.nrt import rtsys
 from numba.core.types import Type, unliteral
-from numba.core.typing.templates import Signature
+
+from service.core.kept_code import KeptCode
 
 F = TypeVar("F", bound=Callable[..., object])
 
 
-class _Kept(FunctionCache):
-    """Machine code on disk, loaded without what compiling needs, which takes longer to load than an answer to make."""
-
-    def load_overload(self, sig: Signature, target_context: BaseContext) -> object:
-        """Return the code for arguments of these types; None where there is none, so that it is compiled."""
-        rtsys.initialize(target_context)
-        with self._guard_against_spurious_io_errors():
-            load: Callable[..., object] = self._load_overload
-            return load(sig, target_context)
-        return None  # it could not be read
-
-
 def _made(function: Callable[..., object], **how: Any) -> Any:  # noqa: ANN401 - numba's options, and what it makes
     made: Any = numba.njit(cache=True, error_model="numpy", nogil=True, **how)(function)
-    kept: Callable[..., FunctionCache] = _Kept
+    kept: Callable[..., object] = KeptCode
     made._cache = kept(function)  # noqa: SLF001 - there is no other place to say how it is loaded
     return made
 

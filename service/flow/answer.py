@@ -8,14 +8,15 @@ from datetime import datetime
 from typing import Literal
 
 from service.core.answer import Answer, Answers
-from service.core.answer.compose import compose
 from service.core.boat import BoatForm
 from service.core.form import merged
 from service.core.reading import Reading
 from service.core.reading.letter import Letter
 from service.files.read.enquiry import read_enquiry
-from service.flow.known import gather
+from service.flow.beside import Copy
+from service.flow.hull_index import hull_index
 from service.flow.read import from_form, from_letter
+from service.flow.reckon import Question, Reckoner
 from service.flow.resolve import hull_of
 from service.store.unit import Store, UnitOfWork
 
@@ -31,13 +32,15 @@ class Worked:
     answers: tuple[Answer, ...]
 
 
-def answer_file(store: Store, data: bytes, name: str, *, now: datetime, seed: int = 1, keep: bool = True) -> Answers:
+def answer_file(
+    store: Store, data: bytes, name: str, *, now: datetime, seed: int = 1, keep: bool = True, aside: Copy | None = None
+) -> Answers:
     """Return the answers to a mail, a text or a boat form, one a boat; none where it asks nothing.
 
-    Worked out on one moment of the database without holding anybody up; `keep` then writes enquiry and answer.
-    Raises as `read_file` and `gather` do.
+    Worked out on one moment of the database without holding anybody up (`aside`: by that copy's reckoner, on a moment of
+    its own); `keep` then writes enquiry and answer. Raises as `read_file` and `gather` do.
     """
-    worked = work_out(store, data, name, now=now, seed=seed)
+    worked = work_out(store, data, name, now=now, seed=seed, aside=aside)
     if not keep or not worked.answers:
         return as_answers(worked, worked.answers)
     with store.writing() as uow:
@@ -55,6 +58,7 @@ def work_out(
     seed: int = 1,
     dealer: str | None = None,
     channel: Literal["api", "web"] = "api",
+    aside: Copy | None = None,
 ) -> Worked:
     """Return what is to be answered, and keep nothing.
 
@@ -68,8 +72,11 @@ def work_out(
         reading = from_letter(uow, got) if isinstance(got, Letter) else from_form(got)
         said = (letter.date if letter else None) or (reading.form.enquiry.received if reading.form else None)
         about = {"dealer": dealer, "channel": channel}
-        answers = _worked_out(uow, reading, letter, seed, about) if reading.is_enquiry else []
-    return Worked(reading, letter, text, said or now, tuple(answers))
+        forms = _forms(uow, reading, letter, about) if reading.is_enquiry else []
+        index, reckoner = hull_index(uow), Reckoner(uow, aside)
+        asked = [Question(form, hull_of(index, form), reading.doubts, seed) for form in forms]
+        answers = tuple(map(reckoner.compose, asked))
+    return Worked(reading, letter, text, said or now, answers)
 
 
 def keep_answers(uow: UnitOfWork, worked: Worked, *, owner: str = "") -> Answers:
@@ -86,18 +93,16 @@ def as_answers(worked: Worked, answers: tuple[Answer, ...]) -> Answers:
     return Answers(is_enquiry=worked.reading.is_enquiry, kind=worked.reading.kind, answers=answers)
 
 
-def _worked_out(
-    uow: UnitOfWork, reading: Reading, letter: Letter | None, seed: int, about: Mapping[str, str | None]
-) -> list[Answer]:
-    shelf, dealer = gather(uow), about["dealer"]
-    answers = []
+def _forms(uow: UnitOfWork, reading: Reading, letter: Letter | None, about: Mapping[str, str | None]) -> list[BoatForm]:
+    """Return the form of each boat, with what earlier mails said of her and who asks."""
+    dealer, forms = about["dealer"], []
     for boat, said in enumerate(reading.forms):
         form = _with_earlier(uow, letter, boat, said, dealer)
         if dealer is not None:
             asked = form.enquiry.model_copy(update=about)
             form = form.model_copy(update={"enquiry": asked})
-        answers.append(compose(form, hull_of(shelf.index, form), shelf.known, doubts=reading.doubts, seed=seed))
-    return answers
+        forms.append(form)
+    return forms
 
 
 def _with_earlier(uow: UnitOfWork, letter: Letter | None, boat: int, form: BoatForm, dealer: str | None) -> BoatForm:

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Container, Iterator
 from dataclasses import dataclass
-from functools import cached_property, partial
+from functools import partial
 
 from service.core.answer import Answer, Suggestion
-from service.core.drawing import Scene, View, scene, views_of
+from service.core.drawing import Template, View
 from service.core.drawing.lengths import in_inches, on_letter
-from service.core.drawing.template import before_drilling, templates
 from service.files.write.stl import write_pad
 from service.files.write.svg import write_svg, write_view
 from service.store.unit import UnitOfWork
@@ -26,26 +25,22 @@ class Drawn:
 
 @dataclass(frozen=True)
 class Drawing:
-    """What there is to draw of an answer, before any writer."""
+    """What there is to draw of an answer, before any writer.
+
+    `views` from starboard, from aft and from above, then what is drilled for either bracket; `templates` what of that is
+    printed full size, and `before`, what is to be looked at before it is drilled.
+    """
 
     answer: Answer
     best: Suggestion
-    scene: Scene
+    views: tuple[View, ...]
+    templates: tuple[Template, ...]
+    before: tuple[str, ...]
 
     @property
     def country(self) -> str | None:
         """Return where it was asked from, None where nobody said."""
         return self.answer.form.enquiry.country
-
-    @property
-    def inches(self) -> bool:
-        """Say whether inches stand beside the millimetres."""
-        return in_inches(self.country)
-
-    @cached_property
-    def views(self) -> tuple[View, ...]:
-        """Return the views from starboard, from aft and from above, then what is drilled for either bracket."""
-        return views_of(self.scene, inches=self.inches)
 
     @property
     def boat(self) -> str:
@@ -62,11 +57,18 @@ class Drawing:
 
 def drawing_of(uow: UnitOfWork, answer: Answer) -> Drawing | None:
     """Return what there is to draw; None where nothing was suggested or placed, or its catalogue is not kept here."""
+    from service.core.drawing.scene import scene  # noqa: PLC0415 - it loads the engine, and writers do without it
+    from service.core.drawing.template import before_drilling, templates  # noqa: PLC0415 - the same
+    from service.core.drawing.views import views_of  # noqa: PLC0415 - the same
+
     catalogue = uow.catalogues.get(answer.provenance.catalogue)
     if not answer.suggestions or catalogue is None or answer.suggestions[0].fit.placement is None:
         return None
     best = answer.suggestions[0]
-    return Drawing(answer, best, scene(answer.form, best.fit, catalogue))
+    shown, inches = scene(answer.form, best.fit, catalogue), in_inches(answer.form.enquiry.country)
+    return Drawing(
+        answer, best, views_of(shown, inches=inches), templates(shown, inches=inches), before_drilling(shown)
+    )
 
 
 def draw_answer(uow: UnitOfWork, answer: Answer) -> str | None:
@@ -122,8 +124,7 @@ def _dxf(shown: Drawing) -> bytes:
 def _template(shown: Drawing) -> bytes:
     from service.files.write.template_pdf import write_template  # noqa: PLC0415 - the PDF writer is large, too
 
-    found = templates(shown.scene, inches=shown.inches)
-    return write_template(found, shown.heading, before_drilling(shown.scene), letter=on_letter(shown.country))
+    return write_template(shown.templates, shown.heading, shown.before, letter=on_letter(shown.country))
 
 
 def _sheet(shown: Drawing) -> str:

@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 from service.core.answer import Answer
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue
-from service.core.drawing import scene
 from service.core.drawing.lengths import in_inches
+from service.core.drawing.scene import scene
 from service.core.drawing.side import side
 from service.core.drawing.stern import stern
 from service.core.fit import Fit

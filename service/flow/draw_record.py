@@ -7,8 +7,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from service.core.catalogue import Catalogue
-from service.core.drawing import scene, views_of
 from service.core.drawing.lengths import in_inches
+from service.core.drawing.scene import scene
+from service.core.drawing.views import views_of
 from service.core.fit import Fit
 from service.core.fit.boats import Boats, prepare
 from service.core.fit.describe import Placed, describe

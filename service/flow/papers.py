@@ -12,8 +12,9 @@ from service.core.catalogue import Catalogue
 from service.core.drawing.lengths import on_letter
 from service.files.read.messages import speak
 from service.files.write.eml import Recipient, Thread, write_eml, write_html
-from service.flow.beside import beside
-from service.flow.draw import Drawing, draw_file, drawing_of, files_of
+from service.flow.beside import Copy, beside
+from service.flow.draw import Drawing, draw_file, files_of
+from service.flow.reckon import Reckoner
 from service.store.enquiries import Enquiry
 from service.store.unit import UnitOfWork
 
@@ -60,14 +61,15 @@ class Material:
         return on_letter(self.answer.form.enquiry.country)
 
 
-def papers(uow: UnitOfWork, answer: Answer, *, language: str | None = None) -> Iterator[Paper]:
-    """Yield every paper of an answer, in the order of `NAMES`; what there is nothing to put on is left out."""
-    made = _material(uow, answer, language)
-    if made.shown is not None:
-        _ = made.shown.views  # both need them
-    aside = beside(lambda: tuple(_named(made, PDFS)))
+def papers(uow: UnitOfWork, answer: Answer, *, aside: Copy | None = None) -> Iterator[Paper]:
+    """Yield every paper of an answer, in the order of `NAMES`; what there is nothing to put on is left out.
+
+    `aside` is a copy of this process whose reckoner says what there is to draw.
+    """
+    made = _material(uow, answer, None, aside)
+    pages = beside(lambda: tuple(_named(made, PDFS)))
     here = {one.name: one for one in _named(made, [name for name in NAMES if name not in PDFS])}
-    found = here | {one.name: one for one in aside()}
+    found = here | {one.name: one for one in pages()}
     yield from (found[name] for name in NAMES if name in found)
 
 
@@ -79,6 +81,14 @@ def _named(made: Material, names: Collection[str]) -> Iterator[Paper]:
         found = Paper(one.name, one.media, one.content) if one else _made(made, name) if name in _MAKERS else None
         if found is not None:
             yield found
+
+
+def load_writers() -> None:
+    """Load what the papers are written with: most of it is large, and is otherwise loaded by the first that needs it."""
+    import service.files.write.dxf  # noqa: PLC0415 - loading is what is asked for
+    import service.files.write.packing  # noqa: PLC0415 - the same
+    import service.files.write.sheet_pdf  # noqa: PLC0415 - the same
+    import service.files.write.template_pdf  # noqa: F401, PLC0415 - the same
 
 
 def paper(uow: UnitOfWork, answer: Answer, name: str, *, language: str | None = None) -> Paper | None:
@@ -100,7 +110,7 @@ def mark_of(uow: UnitOfWork, answer: Answer) -> str:
     return (kept or hashlib.sha256(answer.model_dump_json(by_alias=True).encode()).hexdigest())[:MARK]
 
 
-def _material(uow: UnitOfWork, answer: Answer, language: str | None) -> Material:
+def _material(uow: UnitOfWork, answer: Answer, language: str | None, aside: Copy | None = None) -> Material:
     asked = answer.form.enquiry
     speech = speak(language or asked.language, asked.country)
     return Material(
@@ -109,7 +119,7 @@ def _material(uow: UnitOfWork, answer: Answer, language: str | None) -> Material
         enquiry=uow.enquiries.get(answer.enquiry) if answer.enquiry else None,
         mark=mark_of(uow, answer),
         draft=reply(answer, speech),
-        shown=drawing_of(uow, answer),
+        shown=Reckoner(uow, aside).draw(answer),
     )
 
 

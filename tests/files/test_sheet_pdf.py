@@ -13,7 +13,8 @@ import pytest
 
 from service.core.answer import Answer
 from service.core.answer.compose import Known, compose
-from service.core.drawing import scene, views_of
+from service.core.drawing.scene import scene
+from service.core.drawing.views import views_of
 from service.core.recall.fleet import Fleet
 from service.files.read.messages import speak
 from service.files.write import fonts

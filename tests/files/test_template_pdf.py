@@ -16,10 +16,10 @@ from pypdf import PdfReader
 from pypdfium2 import raw
 from reportlab.lib.units import mm
 
-from service.core.drawing import Scene, scene
-from service.core.drawing.template import MEASURE_ME, before_drilling, templates
+from service.core.drawing.scene import Scene, scene
+from service.core.drawing.template import before_drilling, templates
 from service.files.write import fonts
-from service.files.write.template_pdf import EDGE, STRIP, write_template
+from service.files.write.template_pdf import EDGE, MEASURE_ME, STRIP, write_template
 from tests.support.boats import boat
 from tests.support.drawn import Case, random_case, rng, set_near
 

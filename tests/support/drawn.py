@@ -8,7 +8,8 @@ import numpy as np
 
 from service.core.boat import BoatForm
 from service.core.catalogue import Catalogue
-from service.core.drawing import View, views
+from service.core.drawing import View
+from service.core.drawing.views import views
 from service.core.fit import Fit
 from tests.referee.boats import random_boat
 from tests.support.boats import at, demo

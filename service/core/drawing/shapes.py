@@ -119,3 +119,16 @@ class View:
             yield from (mark.start, mark.end)
         for note in self.notes:
             yield note.at
+
+
+@dataclass(frozen=True)
+class Template:
+    """One bracket's template: its outlines, the word at its upper edge, how to look at it, where its middle goes."""
+
+    view: View
+    name: str
+    short: str
+    up: str
+    left: str
+    right: str
+    lines: tuple[str, ...]

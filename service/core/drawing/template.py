@@ -3,29 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from service.core.drawing import lengths
 from service.core.drawing.plates import plate
 from service.core.drawing.scene import Mounted, Scene
-from service.core.drawing.shapes import Layer, View
+from service.core.drawing.shapes import Layer, Template, View
 from service.core.drawing.stern import where
 
-
-@dataclass(frozen=True)
-class Template:
-    """One bracket's template: its outlines, the word at its upper edge, how to look at it, where its middle goes."""
-
-    view: View
-    name: str
-    short: str
-    up: str
-    left: str
-    right: str
-    lines: tuple[str, ...]
-
-
-MEASURE_ME = "measure me: 100 mm"
 BEFORE = (
     (
         "Print at 100 %, never fitted to the page, and measure the bar on every sheet: where it is not 100 mm long, throw "

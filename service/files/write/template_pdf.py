@@ -13,7 +13,7 @@ from reportlab.pdfgen.canvas import Canvas
 
 from service.core.drawing.laid import Laid
 from service.core.drawing.lay import Manner, lay
-from service.core.drawing.template import MEASURE_ME, Template
+from service.core.drawing.shapes import Template
 from service.files.write import fonts
 from service.files.write.pdf_view import Pen
 
@@ -21,6 +21,7 @@ Size = tuple[float, float]
 EDGE, STRIP, OVERLAP = 8.0, 30.0, 20.0
 """Paper no printer reaches, the strip of words under a tile, and how far tiles overlap (mm)."""
 BAR = 100.0
+MEASURE_ME = "measure me: 100 mm"
 CROSS, SPACING = 6.0, 60.0
 """Half of a registration cross, and how far apart they stand along an overlap (mm)."""
 SMALL, TEXT, LARGE = 7.0, 9.0, 14.0

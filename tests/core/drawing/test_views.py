@@ -8,9 +8,11 @@ import pytest
 import shapely
 
 from service.core.boat import STERNS, BoatForm
-from service.core.drawing import Outline, Scene, View, scene, views
+from service.core.drawing import Outline, View
 from service.core.drawing.clashes import clashes
 from service.core.drawing.lengths import INCH_COUNTRIES, tape
+from service.core.drawing.scene import Scene, scene
+from service.core.drawing.views import views
 from service.core.fit import Placement
 from tests.referee.boats import random_boat
 from tests.referee.skin import Skin
