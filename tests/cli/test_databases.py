@@ -143,7 +143,7 @@ def test_a_fault_of_the_program_is_one_line_and_a_trace_only_where_asked(
     def broken(*_given: object, **_named: object) -> None:
         raise KeyError("something quite unforeseen")
 
-    monkeypatch.setattr("service.cli.fitting.answer_file", broken)
+    monkeypatch.setattr("service.flow.answer.answer_file", broken)
     ran = run("answer", form, "--db", database.url)
     assert (ran.status, ran.out) == (3, "")
     assert ran.err.count("\n") == 1

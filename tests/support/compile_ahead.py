@@ -29,7 +29,7 @@ def main() -> int:
             ("catalogue", "load", FIXTURES / "catalogue.toml"),
             ("hulls", "import", FIXTURES / "hulls.csv"),
             ("records", "import", FIXTURES / "fleet.jsonl"),
-            ("answer", FIXTURES / "enquiries" / "demo.eml"),
+            ("answer", FIXTURES / "enquiries" / "demo.eml", "--out", Path(name) / "papers"),
             ("answer", form),
         )
         ended = [status([*map(str, step), "--db", database]) for step in steps]
