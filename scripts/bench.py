@@ -6,6 +6,7 @@ Everything is made here from the demo maker's fixtures; nothing is kept. `--quic
 from __future__ import annotations
 
 import statistics
+import subprocess
 import sys
 import tempfile
 import time
@@ -38,7 +39,9 @@ from service.store.unit import Store
 FIXTURES = Path(__file__).resolve().parent.parent / "seed_fixtures"
 MAIL = FIXTURES / "enquiries" / "demo.eml"
 MANY_HULLS, MANY_RECORDS = 10_000, 100_000
-TARGET_S = 0.5
+TARGET_S, COMMAND_S = 0.5, 2.0
+COMMAND = "from service.cli.main import run; run()"
+"""What the installed `transom` runs."""
 ASKED = ("Tarnholt 36", "selmarrow 31 mk 2", "Quervenec 10,50", "Beltranza 40 Sport", "Some Other Boat 33")
 LIKE = ("boat.loa_mm", "boat.beam_mm", "boat.displacement_kg", "transom.top_height_mm", "transom.rake_deg")
 
@@ -164,6 +167,21 @@ def time_answers(store: Store, form: BoatForm, configuration: Configuration) -> 
     ]
 
 
+def time_commands(folder: Path) -> list[Line]:
+    """Time the command in a process of its own, with all that it loads, beside a Python that does nothing."""
+    answer = [sys.executable, "-c", COMMAND, "answer", str(MAIL), "--db", f"sqlite:///{folder / 'bench.sqlite'}"]
+
+    def run(*command: str) -> Callable[[], object]:
+        return lambda: subprocess.run(command, check=True, capture_output=True)  # noqa: S603 - our own program
+
+    nothing = median(run(sys.executable, "-c", "pass"), 5)
+    with_papers = [*answer, "--out", str(folder / "papers")]
+    return [
+        Line("transom answer", "demo.eml", median(run(*answer), 7), "python alone", nothing),
+        Line("transom answer --out", "19 papers", median(run(*with_papers), 7), "target", COMMAND_S),
+    ]
+
+
 def main() -> None:
     """Print the table."""
     quick = "--quick" in sys.argv[1:]
@@ -171,6 +189,7 @@ def main() -> None:
         store = made(Path(folder))
         lines = time_all(store, quick=quick)
         store.close()
+        lines += time_commands(Path(folder))
     rows = [
         (
             line.what,
