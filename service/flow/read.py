@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from service.core.answer.questions import of_reading
 from service.core.boat import BoatForm
-from service.core.reading import Reading, read
+from service.core.reading import Reading
 from service.core.reading.gaps import gaps
 from service.core.reading.letter import Letter
+from service.core.reading.reader import read
 from service.files.read.enquiry import read_enquiry
 from service.files.read.messages import speak
 from service.store.enquiries import Enquiry

@@ -10,10 +10,11 @@ from xml.etree import ElementTree as ET
 import pytest
 
 from service.core.boat import is_path
-from service.core.reading import Letter, read
+from service.core.reading import Letter
 from service.core.reading.gaps import KEY_FIELDS
 from service.core.reading.highlight import pieces, witnesses
 from service.core.reading.pictures import PICTURES, picture_of
+from service.core.reading.reader import read
 from service.files.write.picture_svg import picture_svg
 from service.files.write.reading_html import reading_html
 from service.flow.read import read_file

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from service.core.reading.letter import Attachment, Letter
-from service.core.reading.reader import read
 from service.core.reading.shape import Doubt, Enclosed, Evidence, Missing, Reading
 
-__all__ = ["Attachment", "Doubt", "Enclosed", "Evidence", "Letter", "Missing", "Reading", "read"]
+__all__ = ["Attachment", "Doubt", "Enclosed", "Evidence", "Letter", "Missing", "Reading"]

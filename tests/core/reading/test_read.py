@@ -12,9 +12,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from service.core.reading import Letter, Reading, read
+from service.core.reading import Letter, Reading
 from service.core.reading.gaps import KEY_FIELDS
 from service.core.reading.letter import Attachment
+from service.core.reading.reader import read
 from service.core.reading.settles import SETTLES
 
 DATA: dict[str, Any] = tomllib.loads(pathlib.Path(__file__).with_name("letters.toml").read_text(encoding="utf-8"))

@@ -8,7 +8,8 @@ from typing import Any
 
 import pytest
 
-from service.core.reading import Letter, read
+from service.core.reading import Letter
+from service.core.reading.reader import read
 
 TABLE = tomllib.loads(Path(__file__).with_name("sentences.toml").read_text(encoding="utf-8"))
 CASES = [(lang, case[lang], case["says"]) for case in TABLE["said"] for lang in case if lang != "says"]
