@@ -13,7 +13,7 @@ LONGEST = timedelta(days=1)
 class Waiting:
     """Files by the SHA-256 of their content, in a folder of their own in the one of attachments.
 
-    No backup and no export looks there, and nothing stays: personal data may be in it.
+    No backup and no export looks there, and nothing stays: personal data may be in it, so all goes when a person is erased.
     """
 
     def __init__(self, folder: Path) -> None:
@@ -45,3 +45,12 @@ class Waiting:
             path = self._vault.folder / name[:2] / name
             if path.stat().st_mtime < before:
                 self._vault.remove(name)
+
+    def count(self) -> int:
+        """Return how many wait."""
+        return sum(1 for _ in self._vault.names())
+
+    def clear(self) -> None:
+        """Forget all: nobody has looked into them, so nobody can say whose names are in them."""
+        for name in self._vault.names():
+            self._vault.remove(name)

@@ -12,6 +12,7 @@ from typing import Any
 from service.core.record import Record
 from service.core.traces import Traces, compact
 from service.files.vault import Vault, digest
+from service.files.waiting import Waiting
 from service.flow.people_export import MAIL
 from service.flow.people_find import Somebody, somebody
 from service.flow.refusal import Refused
@@ -27,7 +28,8 @@ class Erased:
 
     `redacted` and `left` count cells by table and column: those in which they stood in passing, and those that something
     else goes by and that stay. `mails` are attachments for a person to look at; `erased_mails` says whether that was
-    done. `files` were imported: those in which they stand are written anew, those that are no text stay.
+    done. `files` were imported: those in which they stand are written anew, those that are no text stay. `waiting` is how
+    many files somebody has sent and nobody taken in: all of those go, for they are sent again in a moment.
     """
 
     preview: bool
@@ -41,6 +43,7 @@ class Erased:
     redacted: dict[str, int]
     left: dict[str, int]
     files: tuple[KeptFile, ...]
+    waiting: int
     namesakes: tuple[str, ...]
 
 
@@ -100,6 +103,10 @@ def erase_people(
         gone = {file.sha256 for file in mails} - {file.sha256 for file in uow.records.attachments.all()}
     for name in gone if attachments and not preview else ():
         vault.remove(name)
+    waiting = Waiting(vault.folder)
+    count = waiting.count()
+    if not preview:
+        waiting.clear()
     return Erased(
         preview=preview,
         contacts=whole.ids,
@@ -112,6 +119,7 @@ def erase_people(
         redacted=dict(sorted(redacted.items())),
         left=dict(sorted(left.items())),
         files=files,
+        waiting=count,
         namesakes=tuple(one.id for one in whole.namesakes),
     )
 

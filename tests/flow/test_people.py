@@ -15,6 +15,7 @@ import sqlalchemy as sa
 from service.core.boat import BoatForm
 from service.core.record import Record
 from service.files.vault import Vault
+from service.files.waiting import Waiting
 from service.flow.attach import attach, check_files
 from service.flow.export_records import export_records
 from service.flow.import_records import import_records
@@ -168,6 +169,15 @@ def test_a_preview_changes_nothing_and_names_the_mails(desk: Desk) -> None:
     done = erase(desk)
     assert (shown.contacts, shown.enquiries, shown.records) == (done.contacts, done.enquiries, done.records)
     assert desk.vault.read(done.mails[0].sha256) is not None  # for somebody to decide
+
+
+def test_what_waits_to_be_taken_in_goes_whoever_is_in_it(desk: Desk) -> None:
+    waiting = Waiting(desk.vault.folder)
+    name = waiting.put(f"owner\n{NAME}\n".encode(), datetime(2024, 5, 1, tzinfo=UTC))
+    assert erase(desk, preview=True).waiting == 1
+    assert waiting.get(name) is not None, "a preview takes nothing away"
+    assert erase(desk).waiting == 1
+    assert waiting.get(name) is None
 
 
 def test_a_second_time_there_is_nobody(desk: Desk) -> None:

@@ -49,6 +49,8 @@ def erased(sheet: Sheet, found: Erased) -> None:
     files = [_file(file.names, found=file.found, preview=found.preview) for file in found.files]
     if files:
         sheet.part("imports", listed(files))
+    if found.waiting:
+        sheet.part("waiting", f"{found.waiting} files sent and not taken in yet go too: send them again")
     if found.namesakes:
         sheet.part("namesakes", listed([f"{one} has the same name: it was not looked for" for one in found.namesakes]))
     if found.preview:
