@@ -11,7 +11,7 @@ from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import is_thing, view
 from service.core.units import Found, Quantity, parse
 
-_BEHIND = re.compile(r"[ \t]{0,3}[:=]?[ \t]{0,3}(\d{1,5}(?:[.,]\d{1,2})?)(?=[ \t]*(?:$|[\n;)]|[,.](?:\s|$)))")
+_BEHIND = re.compile(r"[ \t]{0,3}[:=]?[ \t]{0,3}(\d{1,5}(?:[.,]\d{1,2})?)(?=[ \t]{0,3}(?:$|[\n;)/|]|[,.](?:\s|$)))")
 METRIC = ("mm", "cm", "m")
 UNITS = (*METRIC, "in", "ft")
 IMPERIAL = frozenset({"in", "ft"})
@@ -19,6 +19,7 @@ _AHEAD = re.compile(r"(?<![\d.,])(\d{1,2}[.,]\d{1,2})[ ]$")
 LONG = 8
 LABELS = {"LOA": "boat.loa_mm", "BEAM": "boat.beam_mm", "DRAFT": "boat.draft_mm", "LWL": "boat.lwl_mm"}
 PAIR = 2
+RUDDERS = frozenset({"RUDDER", "TRAILING", "STOCK", "STEP"})
 
 
 def read_bare(sheet: Sheet, notes: Notes) -> None:
@@ -65,11 +66,11 @@ def read_slope(sheet: Sheet, notes: Notes) -> None:
     """Add a rake told as a fall: so far forward or aft on such a height, the way it leans said in the same thought."""
     for clause in sheet.clauses:
         lengths = [f for f in clause.found if f.dimension == "length" and isinstance(f.read, Quantity)]
-        sign = rake_sign(clause)
-        if clause.foreign or sign is None or len(lengths) != PAIR or "LEAN" not in clause.concepts:
+        if clause.foreign or len(lengths) != PAIR or "OTHER_BOAT" in clause.concepts or RUDDERS & clause.concepts:
             continue
         along = [_role(sheet, clause, found) for found in lengths]
-        if sorted(map(str, along)) != ["across", "down"]:
+        sign = _fall_sign(clause)
+        if sorted(map(str, along)) != ["across", "down"] or sign is None:
             continue
         down, across = (lengths[along.index(role)] for role in ("down", "across"))
         value = round(sign * degrees(atan2(_mm(across), _mm(down))), 2)
@@ -78,6 +79,17 @@ def read_slope(sheet: Sheet, notes: Notes) -> None:
             start, end = min(down.start, across.start), max(down.end, across.end)
             notes.claims.append(Claim("transom.rake_deg", value, start, end, clause.depth, 0.7))
             notes.claims.append(Claim("boat.stern", "raked" if sign > 0 else "reverse", start, end, clause.depth, 0.7))
+
+
+def _fall_sign(clause: Clause) -> float | None:
+    """Return which way it leans: going down forward is aft at the top."""
+    about = {"TRANSOM", "POST", "LEAN", "TOP"} & (clause.concepts | frozenset(clause.topic) | clause.question)
+    if "DOWNWARD" in clause.concepts and about:
+        ways = {m.concept for m in clause.marks if m.concept in ("FORWARD", "AFT")}
+        first = next((m.concept for m in clause.marks if m.concept in ("FORWARD", "AFT")), None)
+        tops = "TOP" in clause.concepts and len(ways) > 1
+        return None if first is None or (len(ways) > 1 and not tops) else 1.0 if first == "FORWARD" else -1.0
+    return rake_sign(clause) if about and {"LEAN", "TOP", "BOTTOM"} & clause.concepts else None
 
 
 def read_offset(sheet: Sheet, notes: Notes) -> None:
@@ -103,6 +115,8 @@ def read_offset(sheet: Sheet, notes: Notes) -> None:
 
 def _role(sheet: Sheet, clause: Clause, found: Found) -> str | None:
     seen = view(sheet.clean, clause, found)
+    if "DOWNWARD" in seen.before[:1] or "DOWNWARD" in seen.after[:1]:
+        return "down"
     if {"FORWARD", "AFT"} & {*seen.after[:1], *(c for c in seen.before[:1] if "HEIGHT" not in seen.after[:1])}:
         return "across"
     return "down" if "HEIGHT" in seen.after[:1] or "HEIGHT" in seen.before[:1] else None

@@ -28,7 +28,10 @@ def read_details(sheet: Sheet, boat: list[Named]) -> list[Claim]:
     """Return claims for year, hull number and builder in the clauses of this boat."""
     claims: list[Claim] = []
     for clause in sheet.clauses:
-        if clause.foreign or "OTHER_BOAT" in clause.concepts:
+        if "OTHER_BOAT" in clause.concepts:
+            continue
+        if clause.foreign:  # what our own question says of her, where the answer names no other
+            claims += _years(sheet, clause, boat) if any(n.clause is clause for n in boat) else []
             continue
         claims += _years(sheet, clause, boat)
         claims += _beside_name(clause, boat)
@@ -49,7 +52,7 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
         cue = any(
             m.concept == "YEAR"
             and m.end <= match.start()
-            and not sheet.clean[m.end : match.start()].strip(" :.\n'\u2019")
+            and not sheet.clean[m.end : match.start()].strip(" :.\n'\u2019-")
             for m in clause.marks
         )
         named = [n for n in boat if n.start < match.start() and (n.clause is clause or n.clause is clause.parent)]
@@ -60,7 +63,8 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
         article = full and bool(_ARTICLE.search(before)) and bool(after) and _boat_word(clause, match.end())
         near = bool(named) or any(n.clause.paragraph == clause.paragraph for n in boat) or clause.shaped
         behind = near and _behind(clause, boat, match, named=bool(named))
-        if behind or (cue and full and near) or beside or article or (cue and near and bool(named)):
+        dated = cue and near and match[0][0] in "-'\u2019"  # "built -79"
+        if behind or (cue and full and near) or beside or article or dated or (cue and near and bool(named)):
             found.append(Claim("boat.year", value, match.start(), match.end(), clause.depth))
     return found
 

@@ -18,6 +18,8 @@ _PRONOUNS = (
 )
 _AND = "and but und aber sowie et mais y pero e ma en maar och men og plus"
 _FREE = "away ashore weg eraf eruit bort undan vekk vaek unna runter herunter los loss"
+_MODALS = "kan kunnen mag mogen kann können könnte könnten darf dürfen dürfte muss müssen moet moeten får må kunne"
+MODALS = frozenset(_MODALS.split())
 AND = frozenset(_AND.split())
 PRONOUNS, FREE = frozenset(_PRONOUNS.split()), frozenset(_FREE.split())
 OPPOSITE = {"KEEP": "REMOVE", "REMOVE": "KEEP"}
@@ -26,6 +28,7 @@ _STOPS = re.compile(r"[.,;:!?()]")
 _CLOSES = re.compile(
     r"\s{0,3}(?:[.,;:!?)]|-\s|\u2013|$|(?:and|und|en|och|og|or|oder|of|eller|if|wenn|falls|als|om|hvis|again|wieder)\b)"
 )
+_PRESENT = re.compile("\u00e8[^aeiou]{1,2}e(?:nt)?$")  # French: enl\u00e8ve, not enlev\u00e9
 REACH, VERB, FAR, BEHIND, NEXT = 60, 45, 30, 14, 20
 
 
@@ -54,7 +57,7 @@ def _joined(clean: str, marks: Sequence[Mark], found: Sequence[Found], end: int)
     pairs: list[tuple[Mark, Mark]] = []
     verb: Mark | None = None
     for mark in marks:
-        if mark.concept in ("V_TAKE", "V_TOOK"):
+        if mark.concept in ("V_TAKE", "V_TOOK") or (mark.concept == "MAY" and verb is None and _modal(clean, mark)):
             verb = mark
         elif mark.concept == "P_OFF" and verb is not None and mark.start >= verb.end:
             between = clean[verb.end : mark.start]
@@ -65,9 +68,14 @@ def _joined(clean: str, marks: Sequence[Mark], found: Sequence[Found], end: int)
                 and not counted
                 and _off(clean, marks, verb, mark, end)
             ):
-                pairs.append((Mark("OFF" if verb.concept == "V_TAKE" else "OFFED", verb.start, verb.end), mark))
+                pairs.append((Mark("OFFED" if verb.concept == "V_TOOK" else "OFF", verb.start, verb.end), mark))
             verb = None
     return pairs
+
+
+def _modal(clean: str, mark: Mark) -> bool:
+    """Say whether a helper alone goes with a particle, as in "kan er gewoon af", "darf runter"."""
+    return clean[mark.start : mark.end].casefold() in MODALS
 
 
 def _off(clean: str, marks: Sequence[Mark], verb: Mark, particle: Mark, end: int) -> bool:
@@ -81,7 +89,7 @@ def _off(clean: str, marks: Sequence[Mark], verb: Mark, particle: Mark, end: int
 
 
 def _meant(clean: str, marks: Sequence[Mark], verb: Mark, at: Mark, dropped: set[Mark]) -> str | None:
-    past = verb.concept == "OFFED"
+    past = verb.concept == "OFFED" and _PRESENT.search(clean, verb.start, verb.end) is None
     may = any(m.concept == "MAY" and _with(clean, m, verb, at) for m in marks)
     denial = _denial(clean, marks, verb, at)
     if verb.concept == "SHIFTED" and not may:

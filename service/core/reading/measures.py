@@ -46,7 +46,9 @@ def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
             ranged = middles.get(id(each))
             found, hedge = ranged or (each, clause.hedges.get(each.start))
             foreign = elsewhere(clause, found.start) or _of_obstacle(sheet.clean, clause, found)
-            paired = bool(_OF_TWO.search(sheet.clean, max(clause.start, found.start - OF_TWO), found.start))
+            paired = not clause.apart and bool(
+                _OF_TWO.search(sheet.clean, max(clause.start, found.start - OF_TWO), found.start)
+            )
             if (
                 found.shared
                 or paired

@@ -12,13 +12,14 @@ from service.core.reading.sheet import Sheet
 from service.core.reading.words import FIRMS
 
 _PHONE = re.compile(r"\(?\+?\d[\d ()/.-]{5,22}\d")
+_CALLED = re.compile(r"(?<![\w.,/-])(?:\+\d{1,3}|0)[ \d()/-]{6,18}\d(?![\d.,]*\d|[ ]?(?:mm|cm|m|kg)\b)")
 _MAIL = re.compile(r"[\w.+-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,4}")
 _PARTS = re.compile(r"[,|;]|\s-\s")
 _FOR = re.compile(r"^(?:i\.[ ]?[av]\.|ppa\.?|p\.[ ]?[pao]\.)[ ]{1,3}", re.IGNORECASE)  # signs for the firm
 _CELLS = re.compile(r"[|,;]")
 FEWEST, MOST = 7, 15
 NAME_WORDS = 4
-HEADER = 0
+HEADER, LAST_LINES = 0, 6
 
 
 def read_people(letter: Letter, sheet: Sheet, matcher: Matcher) -> list[Claim]:
@@ -30,7 +31,7 @@ def read_people(letter: Letter, sheet: Sheet, matcher: Matcher) -> list[Claim]:
     lines = [ln for ln in sheet.lines if ln.zone == "signature" and sheet.clean[ln.start : ln.end].strip()]
     firm = _firm(letter, sheet, lines)
     name = _name(letter, sheet, lines, matcher, firm)
-    phone = _phone(sheet, lines, matcher)
+    phone = _phone(sheet, lines, matcher, letter.sender_name or "") or _within(sheet)
     return [*claims, *(c for c in (firm, name, phone) if c is not None)]
 
 
@@ -80,7 +81,17 @@ def _names(part: str, words: list[str], matcher: Matcher) -> bool:
     return part[:1].isupper() and "SIGN_OFF" not in marked and fold(part) not in ("sent from my phone", "--")
 
 
-def _phone(sheet: Sheet, lines: list[Line], matcher: Matcher) -> Claim | None:
+def _within(sheet: Sheet) -> Claim | None:
+    """Return a number among the writer's own last words that can only be a telephone's: "call me, 070-555 01 87"."""
+    own = [ln for ln in sheet.lines if ln.zone == "own" and not ln.depth and sheet.clean[ln.start : ln.end].strip()]
+    for line in own[-LAST_LINES:]:
+        for found in _CALLED.finditer(sheet.clean, line.start, line.end):
+            if FEWEST + 1 < sum(c.isdigit() for c in found[0]) <= MOST:
+                return Claim("contact.phone", found[0].strip(), found.start(), found.end(), confidence=0.6)
+    return None
+
+
+def _phone(sheet: Sheet, lines: list[Line], matcher: Matcher, sender: str) -> Claim | None:
     for line in lines:
         raw = sheet.clean[line.start : line.end]
         for found in _PHONE.finditer(raw):
@@ -90,7 +101,8 @@ def _phone(sheet: Sheet, lines: list[Line], matcher: Matcher) -> Claim | None:
             marks = {m.concept for m in matcher.marks(before, words) if m.end >= len(before.rstrip(" .:")) - 1}
             if "FAX" in marks and "PHONE" not in marks:
                 continue
-            if FEWEST <= digits <= MOST and ("PHONE" in marks or not _is_address(before, found[0])):
+            named = bool(words) and {w.fold for w in words} <= {w.fold for w in words_of(sender)}  # "marcus 555 0163"
+            if FEWEST <= digits <= MOST and ("PHONE" in marks or named or not _is_address(before, found[0])):
                 return Claim("contact.phone", found[0].strip(), line.start + found.start(), line.start + found.end())
     return None
 

@@ -18,6 +18,7 @@ from service.core.reading.letter import Letter
 from service.core.reading.lexis import words_of
 from service.core.reading.measures import read_measures
 from service.core.reading.models import find_models
+from service.core.reading.paired import part
 from service.core.reading.people import read_people
 from service.core.reading.profile import read_profile
 from service.core.reading.shape import Doubt, Enclosed, Evidence, Reading
@@ -41,7 +42,7 @@ def read(letter: Letter, *, known_models: Sequence[str] = ()) -> Reading:
     tongue = language or FALLBACK
     sender = (letter.sender_name, letter.sender_address)
     spoken = Tongue(MATCHERS[tongue], SPELLERS[tongue], KIN[tongue])
-    sheet = lay_out(written, len(letter.subject or ""), spoken, sender)
+    sheet = part(lay_out(written, len(letter.subject or ""), spoken, sender))
     named = find_models(sheet, known_models)
     notes = _gather(sheet)
     measured = len(notes.claims) + sum(len(one.claims) for one in told)

@@ -63,6 +63,8 @@ class Clause:
     question: frozenset[str] = frozenset()
     hedges: dict[int, Hedge] = field(default_factory=dict)
     ranges: list[tuple[Found, Found]] = field(default_factory=list)
+    apart: bool = False
+    """One of several numbers under one heading, with its own label."""
 
     @property
     def quoted(self) -> bool:

@@ -18,6 +18,9 @@ LEAST_LETTERS = 3
 TEN, TWENTY, HUNDRED = 10, 20, 100
 HALF = 0.5
 METRE, CM = 1000.0, 10.0
+THOUSAND = frozenset({"thousand", "tausend", "mille", "mil", "duizend", "mila", "tusen", "tusind"})
+_DIGITS = re.compile(r"(?<![\w.,/])(\d{1,3}(?:[.,]\d{1,2})?)[ \n]$")
+TONNE, TENTH = 1000.0, 100.0
 _UNITS = {fold(word): unit for word, unit in UNITS.items()}
 _WITH = frozenset({"with", "mit", "avec", "con", "met", "med"})  # "con un metro": the tool, not the length
 
@@ -116,19 +119,44 @@ class Speller:
         return read
 
     def _quantity(self, text: str, words: list[Word], at: int) -> tuple[Found, int] | None:
-        read = self._amount(text, words, at)
+        read = self._thousands(text, words, at) or self._amount(text, words, at)
         if read is None or read.end >= len(words) or (at and words[at - 1].fold in _WITH):
             return None
         unit = _unit(words[read.end])
         if unit is None or not _joined(text, words, at, read.end):
             return None
         whole = self._before_half(text, words, at) if read.value == HALF else None
-        value, end = (read.value + (float(whole[1]) if whole else 0.0)) * unit.factor, read.end + 1
+        if words[at].fold in THOUSAND and (
+            digits := _DIGITS.search(text, max(0, words[at].start - WHOLE), words[at].start)
+        ):
+            more_than_one = float(digits[1].replace(",", ".")) - 1
+            whole, read = digits, _Read(read.value + more_than_one * (TONNE - 1) - 1, read.end)
+        value, end = (read.value + (float(whole[1].replace(",", ".")) if whole else 0.0)) * unit.factor, read.end + 1
         more = self._rest(text, words, end, unit)
         value, end = (value + more.value, more.end) if more else (value, end)
         start, stop = whole.start() if whole else words[at].start, words[end - 1].end
         quantity = Quantity(round(value, 6), unit.dimension, unit.symbol, text[start:stop], unit.note)
         return Found(start, stop, quantity, unit.dimension), end
+
+    def _thousands(self, text: str, words: list[Word], at: int) -> _Read | None:
+        """Return thousands with what follows: "siebentausend", "six thousand five hundred", "17 thousand"."""
+        word = words[at].fold
+        glued = next((t for t in THOUSAND if word.endswith(t) and word != t), None)
+        if glued is not None:
+            before = self._numbers.get((word.removesuffix(glued),))
+            read = _Read(before, at + 1) if before else None
+        elif word in THOUSAND:
+            read = _Read(1.0, at + 1)
+        else:
+            read = self._amount(text, words, at)
+            named = read is not None and _word(words, read.end) in THOUSAND
+            read = _Read(read.value, read.end + 1) if read is not None and named else None
+        if read is None or not _joined(text, words, at, read.end - 1):
+            return None
+        rest = self._amount(text, words, read.end) if read.end < len(words) else None
+        if rest is not None and rest.value >= 1 and _joined(text, words, read.end - 1, rest.end - 1):
+            return _Read(read.value * TONNE + rest.value, rest.end)
+        return _Read(read.value * TONNE, read.end)
 
     def _before_half(self, text: str, words: list[Word], at: int) -> re.Match[str] | None:
         """Return the whole number in figures that a half goes with: "6 and half tons", "6 y media"."""
@@ -147,6 +175,8 @@ class Speller:
         rest = self._number(text, words, at)
         if rest is None or not 1 <= rest.value < HUNDRED or not _joined(text, words, at, rest.end - 1):
             return None
+        if unit.factor == TONNE and unit.dimension == "mass" and at == end:  # "dix tonnes deux"
+            return _Read(rest.value * (TENTH if rest.value < TEN else TEN), rest.end)
         own = _unit(words[rest.end]) if rest.end < len(words) and _joined(text, words, at, rest.end) else None
         if unit.factor != METRE or (own is not None and own.factor != CM):
             return None

@@ -75,6 +75,7 @@ def read_words(sheet: Sheet, notes: Notes) -> None:
         _material(sheet.clean, clause, notes)
         _preference(clause, notes)
         _waterline(clause, notes)
+        _even(clause, notes)
 
 
 def _claim(notes: Notes, clause: Clause, name: str, value: object, concept: str, confidence: float = 0.85) -> None:
@@ -213,6 +214,16 @@ def _waterline(clause: Clause, notes: Notes) -> None:
     near = [f for f in clause.found if f.dimension == "length" and low <= f.start <= high]
     if {"BOTTOM", touch, "WATER"} <= clause.concepts and {"TRANSOM", "TOP"} & own and not near:
         _claim(notes, clause, "transom.bottom_height_mm", 0.0, touch, 0.8)
+
+
+def _even(clause: Clause, notes: Notes) -> None:
+    """Note a trailing edge that lies right under the transom's top edge: nothing aft of it."""
+    about = clause.concepts | (clause.question if "TRAILING" in clause.question else frozenset())
+    lengths = any(f.dimension == "length" for f in clause.found)
+    edge = bool({"TOP", "TRANSOM", "POST"} & clause.concepts) and "WATER" not in clause.concepts
+    mark = next((m for m in clause.marks if m.concept == "EVEN"), None)
+    if mark is not None and "TRAILING" in about and edge and not lengths and not denied(clause, mark.start):
+        _claim(notes, clause, "main_rudder.trailing_edge_aft_mm", 0.0, "EVEN", 0.7)
 
 
 def _place(clause: Clause, concept: str) -> int:

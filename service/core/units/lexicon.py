@@ -33,6 +33,7 @@ class Unit:
 
 MM = Unit("mm", "length", 1.0)
 CM = Unit("cm", "length", 10.0)
+DM = Unit("dm", "length", 100.0)
 METRE = Unit("m", "length", 1000.0)
 INCH = Unit("in", "length", INCH_MM)
 FOOT = Unit("ft", "length", FOOT_MM)
@@ -54,10 +55,12 @@ def _words(text: str) -> frozenset[str]:
 
 
 _WORDS: dict[Unit, str] = {
-    MM: "mm mms millimetre millimetres millimeter millimeters millimètre millimètres milímetro milímetros "
+    MM: "mm mms millimetern millimetre millimetres millimeter millimeters millimètre millimètres milímetro milímetros "
     "millimetro millimetri",
-    CM: "cm cms centimetre centimetres centimeter centimeters zentimeter centimètre centimètres centímetro "
+    CM: "cm cms centimetern zentimetern centimetre centimetres centimeter centimeters zentimeter centimètre centimètres centímetro "
     "centímetros centimetro centimetri",
+    DM: "dm decimeter decimeters decimetre decimetres dezimeter dezimetern décimètre décimètres decímetro decímetros "
+    "decimetro decimetri desimeter",
     METRE: "m mtr mtrs mts metre metres meter meters metern mètre mètres metro metros metri",
     INCH: 'in ins inch inches zoll pouce pouces pulgada pulgadas pollice pollici duim tum tomme tommer "',
     FOOT: "ft foot feet fuß fuss pied pieds pie pies piede piedi voet fot fod '",

@@ -19,7 +19,8 @@ WORDS = {
     "PLUMB": (
         "er ret lodret|er lodret|lodret|lodret spejl|lodrette|lodret hæk|lige op og ned|vertikal|næsten lodret|"
         "helt lodret|helt lodrette|i lod|næsten lodrette|ret op og ned|uden hældning|ingen hældning|vertikalt|"
-        "så godt som lodret|praktisk talt lodret|ret lodret|tilnærmelsesvis lodret|lodretstående|helt ret"
+        "så godt som lodret|praktisk talt lodret|ret lodret|tilnærmelsesvis lodret|lodretstående|helt ret|"
+        "nul grader|står ret"
     ),
     "REVERSE": (
         "negativt agterspejl|negativt|negativt spejl|negativ|negative|negativ hældning|omvendt|negativ hæk|"
@@ -57,7 +58,7 @@ WORDS = {
         "ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|rorets bagkant|"
         "bagkanten af roret|bagkant ror|bagkant af ror|balanceret spaderor|balanceret ror|skæg ror|"
         "fritbærende ror|påhængt ror|udenbords ror|udvendigt ror|agterhængt ror|rorbladets|bådens ror|rorenes|"
-        "rorene|rorblade|hovedrorets|rorbladene"
+        "rorene|rorblade|hovedrorets|rorbladene|bladet|bladets"
     ),
     "HUNG_OUT": (
         "ophængt på spejlet|ophængt på agterspejlet|ophængt på hækken|ophængt|påhængt ror|påhængt|udenbords ror|"

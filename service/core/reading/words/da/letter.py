@@ -41,7 +41,7 @@ WORDS = {
     "SIGN_OFF": (
         "hilsen|venlig hilsen|med venlig hilsen|mvh|hilsner|på forhånd tak|mange hilsner|hilsen fra|"
         "bedste hilsner|kærlig hilsen|med sejlerhilsen|tak på forhånd|venlige hilsner|med hilsen|bedste hilsen|"
-        "hilsener|m v h|de bedste hilsner|tak|alt godt|vh"
+        "hilsener|m v h|de bedste hilsner|tak|alt godt|vh|kh|sejlerhilsen|venligst|hav en god dag|dbh"
     ),
     "CUSTOMER": "kunde|en kunde|kunden|kunder|ejer|ejeren|for en kunde|vores kunde",
     "COMPANY": (

@@ -51,13 +51,13 @@ WORDS = {
         "forover|længere fremme|foran|fremad|længere fremad|længere forude|længere frem|længere forud|forud|"
         "fremover|mod stævnen|foran hækken|foran spejlet|for hækken|mod boven|længere foran|indad|mod forstævnen|"
         "foran agterspejlet|forude|ind mod cockpittet|forligere|længere forover|foroverhældende|indenfor|"
-        "fremefter"
+        "fremefter|for spejlet|for agterspejlet|for overkanten"
     ),
     "AFT": (
         "agterover|længere agter|længere agterud|bagud|agten for|bag|længere tilbage|længere bagud|agterud|"
         "mod hækken|agtenfor|bagved|agter|ud bag|bag hækken|bag spejlet|agter for|længere bagude|agterligere|"
         "agtenom|ud bagud|bagefter|bag ved|længere bagud end|udad|bagover|agterefter|agter for spejlet|"
-        "bag agterspejlet|længere tilbage end|agter ud|udenfor spejlet"
+        "bag agterspejlet|længere tilbage end|agter ud|udenfor spejlet|bag overkanten"
     ),
     "TOP": (
         "stævnens top|stævntoppen|kanten af spejlet|kanten af agterspejlet|spejlkanten|til dæk|til dækket|"
@@ -97,7 +97,8 @@ WORDS = {
     "ENDS": "slutter|ender",
     "STICK_OUT": (
         "stikker ut|stikker|stikker ud|rager ud|rager|stikker bagud|udstik|går ud|rager agterud|stikker agterud|"
-        "når ud|strækker sig|udragende|går bagud|skyder ud|udhæng|stikker bag|fremspring|rager bagud|udspring"
+        "når ud|strækker sig|udragende|går bagud|skyder ud|udhæng|stikker bag|fremspring|rager bagud|udspring|"
+        "går længst|når bagud|går længst bagud"
     ),
     "M_TAPE": (
         "målebånd|målebåndet|tommestok|tommestokken|metermål|med målebånd|med tommestok|stålmålebånd|meterstok|"

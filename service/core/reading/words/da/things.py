@@ -97,7 +97,8 @@ WORDS = {
         "kan ikke afmonteres|bliver stående|forbliver|uundværlig|uundværligt|ikke til forhandling|hellig|"
         "bruges dagligt|bevare|lade sidde|lader sidde|lade stå|ikke røres|må ikke røres|vil nødig|nødig undvære|"
         "nødig af med|ikke undvære|kan ikke undvære|kan ikke undværes|beholdes|beholder vi|skal stå|skal sidde|"
-        "skal blive der|blive der|blive på plads|skal bibeholdes|bibeholdes|bibeholde|må blive"
+        "skal blive der|blive der|blive på plads|skal bibeholdes|bibeholdes|bibeholde|må blive|ikke skilles|"
+        "vil ikke skille os"
     ),
     "PORT": (
         "bagbord|om bagbord|bagbords|bagbord side|bb|venstre|i bagbord side|bagbords side|venstre side|"
@@ -154,7 +155,10 @@ WORDS = {
         "nedtage|aftage|være foruden|klare os uden|opgive"
     ),
     "OFFED": (
-        "demonteret|demonterede|afmonteret|afmonterede|fjernet|fjernede|solgt|solgte|aftaget|taget ned|taget i land"
+        "demonteret|demonterede|afmonteret|afmonterede|fjernet|fjernede|solgt|solgte|aftaget|taget ned|"
+        "taget i land|foræret væk|foræret bort|smidt ud|smidt væk|kasseret|skrottet|skåret af|savet af|rådnet|"
+        "rådnet væk|rustet væk|sat i land|givet væk|givet bort|blev solgt|efterladt|nedlagt|skilt af med|"
+        "hugget op|skåret væk"
     ),
     "V_TAKE": "tage|tager|tages|skrue|skruer|skrues|monterer|montere|monteres|løfte|løftes|pille|pilles|skære|skæres",
     "V_TOOK": "tog|taget|skruede|skruet|løftede|løftet|pillet|skåret",
@@ -169,4 +173,10 @@ WORDS = {
     ),
     "SHIFTED": "flyttet",
     "STAY": "forblive|blive|få lov at blive|beholder|være der|sidde der|stå der",
+    "DOWNWARD": "nedad|længere nede|længere ned|under overkanten|ned fra overkanten|ned fra toppen",
+    "EVEN": (
+        "lige under|lodret under|præcis under|nøjagtig under|flugter med|i flugt med|på linje med|i linje med|"
+        "eksakt under|direkte under|i lod med"
+    ),
+    "TAKE_THIS": "brug det|brug den|regn med det|gå ud fra det|den gælder|brug hellere|stol på det|regn med den",
 }

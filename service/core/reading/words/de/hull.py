@@ -29,7 +29,8 @@ WORDS = {
         "ist gerade|senkrecht|lotrecht|senkrechter|senkrechtes|senkrechten|senkrechte|lotrechter|kerzengerade|"
         "vertikal|im lot|fast senkrecht|nahezu senkrecht|annähernd senkrecht|steht senkrecht|ziemlich senkrecht|"
         "praktisch senkrecht|ohne neigung|keine neigung|völlig senkrecht|schnurgerade|rechtwinklig zum wasser|"
-        "stockgerade|lotrechtes|lotrechten|lotrechte|senkrechtem"
+        "stockgerade|lotrechtes|lotrechten|lotrechte|senkrechtem|null grad|gerade wie eine wand|steht gerade|"
+        "kerzengrade"
     ),
     "REVERSE": (
         "negativer spiegel|negativ|negatives heck|negativem spiegel|negativen spiegel|negativer|negativen|"
@@ -77,7 +78,7 @@ WORDS = {
         "doppelruder|ruders|beide ruder|zwei ruder|hinterkante ruder|hinterkante des ruders|"
         "hinterkante vom ruder|freistehendes ruder|ruder am spiegel|ruder am heck|steuerruder|ruderblätter|"
         "bootsruder|ruderfläche|eigenes ruder|eigene ruder|schiffsruder|ruderende|ruderkante|"
-        "ruderblatthinterkante|heckruder"
+        "ruderblatthinterkante|heckruder|das blatt|des blatts|des blattes|blatt"
     ),
     "HUNG_OUT": (
         "angehängtes ruder|am spiegel angehängt|ruder am spiegel|ruder am heck|hängt am spiegel|"
@@ -89,7 +90,8 @@ WORDS = {
         "hängt hinten dran|ruder hängt hinten|in fingerlingen|fingerlinge|fingerlingen|ruderbeschläge am spiegel|"
         "außen aufgehängt|außen am heck|am heckspiegel|hinten angehängt|am spiegel gelagert|am steven angehängt|"
         "hängt am heckspiegel|am heckspiegel angehängt|klappruder|spiegelruderanlage|hängt achtern|"
-        "am heckspiegel aufgehängt|aufgehängt am spiegel|aufgehängt am heck"
+        "am heckspiegel aufgehängt|aufgehängt am spiegel|aufgehängt am heck|hängt dahinter|hängt draußen|"
+        "hängt hinterm heck"
     ),
     "HUNG_IN": (
         "halbskeg*|skegruder*|spatenruder*|kielruder*|vollskeg*|spatenruder|freistehendes ruder|balanceruder|"

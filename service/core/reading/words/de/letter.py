@@ -57,7 +57,9 @@ WORDS = {
         "mit freundlichem gruß|freundliche grüße|viele grüße|grüße|mfg|herzliche grüße|mit besten grüßen|"
         "beste grüße|schöne grüße|danke|mit freundlichen|liebe grüße|lg|vg|es grüßt|hochachtungsvoll|"
         "freundlichst|mit besten|handbreit|mit seglergruß|mit herzlichen grüßen|mit seglerischen grüßen|"
-        "danke im voraus|besten gruß|schönen gruß|servus|vielen dank im voraus"
+        "danke im voraus|besten gruß|schönen gruß|servus|vielen dank im voraus|bis dann|bis bald|"
+        "schöne seglergrüße|herzlichst|sonnige grüße|grüße aus|gruß aus|tschüss|mit maritimem gruß|"
+        "maritime grüße|mast und schotbruch|es grüßen|allzeit gute fahrt"
     ),
     "CUSTOMER": (
         "kunde|kunden|kundin|unser kunde|eigner|kundschaft|für unseren kunden|auftrag|im auftrag|einen kunden|"

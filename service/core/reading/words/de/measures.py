@@ -62,14 +62,19 @@ WORDS = {
         "nach vorn|nach vorne|vor der|vor dem|weiter vorn|weiter vorne|vorlich|nach vorn geneigt|vorne|vorn|"
         "weiter nach vorn|weiter nach vorne|bugwärts|richtung bug|vorderhalb|vor dem heck|nach vorn zu|vorwärts|"
         "zum bug|zum bug hin|bugseitig|weiter vorne als|weiter vorn als|davor|nach innen|ins schiff|"
-        "richtung cockpit|vor dem spiegel|vor der spiegeloberkante|vorlicher|vorne liegend|cockpitwärts"
+        "richtung cockpit|vor dem spiegel|vor der spiegeloberkante|vorlicher|vorne liegend|cockpitwärts|"
+        "vor spiegel|vor spiegeloberkante|vor oberkante|vor der oberkante|vor spiegelkante|vor heck|"
+        "vor heckspiegel|vor der spiegelkante|vor achtersteven|vor steven|vorm spiegel|vorm heck|vor op|"
+        "vor dem steven|vor dem achtersteven|vor der hinterkante"
     ),
     "AFT": (
         "nach achtern|nach hinten|achtern|weiter achtern|weiter hinten|hinter dem|hinter der|heckwärts|"
         "nach hinten geneigt|hinten|richtung heck|weiter nach hinten|weiter nach achtern|hinter|achterlich|"
         "achteraus|achterlicher|achterlicher als|weiter hinten als|heckseitig|weiter achterlich|hinter ihm|"
         "dahinter|nach außen|weiter achtern als|achter dem|achterwärts|rückwärts|hinterm|über den spiegel hinaus|"
-        "hinter den spiegel|nach achteraus|achteraus vom"
+        "hinter den spiegel|nach achteraus|achteraus vom|hinter spiegel|hinter spiegeloberkante|hinter oberkante|"
+        "hinter der oberkante|hinter heck|achter spiegel|hinter heckspiegel|hinter steven|hinterm spiegel|"
+        "hinterm heck"
     ),
     "TOP": (
         "kopf des stevens|stevenkopf|kopf des achterstevens|spiegelkante|kante des spiegels|rand des spiegels|"
@@ -122,7 +127,7 @@ WORDS = {
         "herausragt|heraussteht|reicht|hinaus|steht vor|absteht|steht ab|ragt nach|ragt aus|ragend|steht raus|"
         "steht hinaus|ragt raus|ragt vor|ragen|stehen über|hinausragend|überstehend|hinausstehend|überragt|"
         "springt vor|schaut heraus|schaut raus|guckt raus|guckt heraus|kommt heraus|überstehen|auskragt|"
-        "kragt aus|hinterragt|ausladung|steht nach"
+        "kragt aus|hinterragt|ausladung|steht nach|geht nach hinten|reicht nach hinten|reicht hinter"
     ),
     "M_TAPE": (
         "bandmaß|maßband|zollstock|meterstab|gliedermaßstab|rollmaß|metermaß|maßstab|messband|mit dem maßband|"

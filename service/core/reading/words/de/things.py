@@ -103,9 +103,9 @@ WORDS = {
         "werden demontiert|wird abgebaut|werden abgebaut|bauen wir ab|baue ich ab|notfalls auch weg|könnte weg|"
         "abnehmbar|kann weg|demontierbar|entfernt werden|abgebaut werden|abbaubar|kann ab|kann entfernt werden|"
         "könnte entfernt werden|könnte ab|kann abgenommen werden|lässt sich abnehmen|lässt sich entfernen|"
-        "abschraubbar|kann demontiert werden|entfallen|kann entfallen|würde ich abbauen|kann weggenommen werden|"
-        "dürfte weg|darf weg|könnte abgebaut werden|darf ab|können weg|können ab|können abgebaut werden|weg kann|"
-        "ab kann|weg könnte|wegfallen kann|abgenommen werden kann|abgebaut werden kann|entfernt werden kann|"
+        "abschraubbar|kann demontiert werden|kann entfallen|würde ich abbauen|kann weggenommen werden|dürfte weg|"
+        "darf weg|könnte abgebaut werden|darf ab|können weg|können ab|können abgebaut werden|weg kann|ab kann|"
+        "weg könnte|wegfallen kann|abgenommen werden kann|abgebaut werden kann|entfernt werden kann|"
         "demontiert werden kann|entbehrlich|verzichtbar|nicht nötig|nicht mehr nötig|wird nicht gebraucht|"
         "brauchen wir nicht|brauche ich nicht|nicht mehr gebraucht|überflüssig|kommt weg|kommen weg|kommt ab|"
         "kommen ab|kommt runter|muss weg|müssen weg|soll weg|sollen weg|fliegt raus|fliegt runter|würde weichen|"
@@ -127,7 +127,8 @@ WORDS = {
         "unantastbar|heilig|wird gebraucht|werden gebraucht|verbleibt|bleibt wo|soll da bleiben|muss da bleiben|"
         "geben wir nicht her|geb ich nicht her|gebe ich nicht her|nicht wegdenken|darauf nicht verzichten|"
         "nicht verzichten|ungern hergeben|ungern verzichten|festhalten|lassen wir dran|lasse ich dran|"
-        "muss dableiben|soll dableiben|hängen wir dran|weiterverwendet|weiter gebraucht|sitzen bleiben"
+        "muss dableiben|soll dableiben|hängen wir dran|weiterverwendet|weiter gebraucht|sitzen bleiben|"
+        "nicht trennen|trennen wir uns nicht|trenne ich mich nicht|nicht missen|nicht hergegeben"
     ),
     "PORT": (
         "backbord|backbords|an backbord|backbordseite|bb|links|linke seite|backbordseits|an bb|backbordhälfte|"
@@ -198,7 +199,10 @@ WORDS = {
     "OFFED": (
         "abgebaut|abgenommen|abmontiert|abgeschraubt|demontiert|entfernt|weggenommen|runtergenommen|"
         "heruntergenommen|losgeworden|ausgebaut|verkauft|abgemacht|weggelassen|abgetrennt|abgesägt|rückgebaut|"
-        "weggebaut|weggefallen"
+        "weggebaut|weggefallen|verschenkt|verschrottet|weggeworfen|entsorgt|an land gebracht|an land gegeben|"
+        "ausrangiert|weggegeben|abgegeben|abgeflext|abgebrochen|abgerostet|weggerostet|abgerissen|verfault|"
+        "über bord gegangen|weggekommen|losgeschraubt|zurückgelassen|verloren gegangen|rausgeworfen|rausgeflogen|"
+        "weggefault|durchgefault"
     ),
     "V_TAKE": (
         "nehme|nehmen|nimmt|baue|bauen|baut|montiere|montieren|montiert|schraube|schrauben|schraubt|mache|machen|"
@@ -218,4 +222,17 @@ WORDS = {
     ),
     "SHIFTED": "versetzt|umgesetzt|verlegt|verschoben",
     "STAY": "bleiben|verbleiben|dableiben|stehen lassen|dranlassen|drauflassen|da bleiben|dort bleiben",
+    "DOWNWARD": (
+        "nach unten|weiter unten|hinunter|herunter gemessen|abwärts|runter gemessen|unterhalb der oberkante|"
+        "unter der oberkante"
+    ),
+    "EVEN": (
+        "bündig mit|genau unter|direkt unter|senkrecht unter|genau unterhalb|direkt unterhalb|lotrecht unter|"
+        "exakt unter|in einer linie mit|in einer flucht mit|fluchtet mit|schließt bündig|genau lotrecht unter|"
+        "fluchtend mit|auf einer linie mit|in flucht mit|senkrecht unterhalb|gerade unter"
+    ),
+    "TAKE_THIS": (
+        "nehmen sie den|nehmt den|nehmen sie das|nehmt das|der gilt|dieser wert gilt|damit rechnen|nehmt diesen|"
+        "nehmen sie diesen|das nehmen|den wert nehmen|bitte diesen|verwenden sie diesen|letzteres gilt"
+    ),
 }

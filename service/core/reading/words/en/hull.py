@@ -22,7 +22,9 @@ WORDS = {
         "perpendicular|dead plumb|near vertical|nearly plumb|straight up and down|straight up|plumb vertical|"
         "dead straight up|perfectly vertical|almost vertical|bolt-upright|perfectly plumb|practically vertical|"
         "stands vertical|virtually vertical|near enough vertical|plumb as a wall|straight as a wall|no rake|"
-        "without rake|zero rake|pretty much vertical|more or less vertical"
+        "without rake|zero rake|pretty much vertical|more or less vertical|standing straight|stands straight|"
+        "straight as wall|straight like a wall|straight as wall of house|absolutely straight|completely straight|"
+        "stand straight|zero degrees"
     ),
     "REVERSE": (
         "reverse|reversed|reverse transom|retrousse|negative rake|sugar scoop stern|reverse raked|"
@@ -72,7 +74,8 @@ WORDS = {
         "axis of the rudder|spade rudder|inboard rudder|balanced rudder|skeg hung rudder|semi balanced rudder|"
         "keel hung rudder|skeg rudder|rudder hung on the stern|rudder on the transom|outboard hung rudder|"
         "transom hung rudder|helm blade|rudder's|rudders'|steering rudder|rudder foil|blade of the rudder|"
-        "rudder assembly|main rudder's|boat's rudder|boat's own rudder|ship's rudder"
+        "rudder assembly|main rudder's|boat's rudder|boat's own rudder|ship's rudder|the blade|its blade|"
+        "blade of rudder"
     ),
     "HUNG_OUT": (
         "fixed in the stern|fixed on the stern|fixed to the transom|fixed on the transom|fixed to the stern|"
@@ -90,7 +93,9 @@ WORDS = {
         "hinged to the transom|pinned to the transom|lives on the transom|external rudder|hung at the stern|"
         "on the back of the boat|lift up rudder on the transom|attached to the stern|hung outside|"
         "slung on the transom|hangs outboard|hangs outside|mounted on the stern|kick up rudder|"
-        "rudder hangs outside"
+        "rudder hangs outside|hanging behind|hangs behind on|is hanging behind|hanging behind on the mirror|"
+        "hangs on the mirror|on three hinges|on hinges on the stern|hanging on the mirror|hanging outside|"
+        "hangs on hinges|on its hinges"
     ),
     "HUNG_IN": (
         "spade|spade rudder|skeg hung|inboard rudder|keel hung|balanced rudder|skeg hung rudder|semi balanced|"

@@ -75,7 +75,8 @@ WORDS = {
         "with best regards|with kindest regards|warm regards|warmest regards|best wishes from|yours truly|"
         "respectfully|kindest regards|many thanks in advance|thanks and regards|thank you in advance|"
         "looking forward|i wait your answer|rgds|br|cordially|with friendly greetings|friendly greetings|"
-        "with thanks|ta very much"
+        "with thanks|ta very much|take care|kr|bw|warmly|respectfully yours|talk soon|all good things|yours aye|"
+        "fair winds and|many regards|hugs|over and out|good wishes|until then|rgrds|sent from my|sent from"
     ),
     "CUSTOMER": (
         "customer|customers|client|clients|one of our customers|for a customer|another one for you|owner|"

@@ -9,7 +9,8 @@ WORDS = {
     "WIDTH": (
         "width|wide|across|breadth|breadth of|broad|in width|of width|width over|across the top|wide at the top|"
         "width up|breadthwise|athwartships|athwart|widths|side to side|from side to side|across the beam|"
-        "transverse|breadths|from corner to corner|corner to corner|transom width"
+        "transverse|breadths|from corner to corner|corner to corner|transom width|wideness|broadness|wide is|"
+        "in wide"
     ),
     "THICK": (
         "thick of|thick|thickness|thickness of|skin thickness|laminate thickness|transom thickness|plating|"
@@ -21,12 +22,13 @@ WORDS = {
         "length all|all length|whole length|full length|length|loa|length overall|length over all|overall length|"
         "length of the boat|boat length|length is|l o a|length o a|hull length|length over deck|length of hull|"
         "total length|stem to stern|from stem to stern|bow to stern|in overall length|l.o.a|lod|length on deck|"
-        "overall"
+        "overall|whole lenght|all lenght|total lenght|full lenght|long of boat"
     ),
     "LWL": "lwl|length waterline|waterline length|length at the waterline|length on the waterline",
     "BEAM": (
         "beam|max beam|beam max|boat is wide|breadth overall|maximum beam|maximum breadth|beam overall|b max|boa|"
-        "breadth max|max breadth|widest|widest point|at her widest|max. beam|boat's beam|beamy|beam of"
+        "breadth max|max breadth|widest|widest point|at her widest|max. beam|boat's beam|beamy|beam of|wideness|"
+        "broadest|boat wide"
     ),
     "DRAFT": (
         "draft|draught|draws|drawing|draws about|depth of keel|drawing about|draughts|deep draught|draft of|"
@@ -68,14 +70,15 @@ WORDS = {
         "forrard|for'ard|more forward|ahead|before the|more to the front|inwards|toward the front|inboard of|"
         "bow ward|bowward|towards the bows|toward the bows|forward of|inboard from|nearer the bow|"
         "closer to the bow|in towards the cockpit|towards the cockpit|inward|farther forward|into the boat|"
-        "short of"
+        "short of|forward from"
     ),
     "AFT": (
         "aft|further aft|farther aft|behind|astern|abaft|past|backwards|aft of|backward|more behind|"
         "toward the stern|to the rear|further back|farther back|more to the rear|aftwards|more aft|rearward|"
         "rearwards|outward|sternward|sternwards|outwards|proud of|beyond|clear of|to aft|past the|aft from|"
         "more astern|beyond the|back from|towards the stern|at the rear|to stern|further out|farther out|aftward|"
-        "outboard of the transom|behind it|trailing behind|abaft the|backward of|further astern"
+        "outboard of the transom|behind it|trailing behind|abaft the|backward of|further astern|to back|"
+        "to the back|further to the back"
     ),
     "TOP": (
         "top of the sternpost|head of the sternpost|sternpost top|top of the post|at deck|at the deck|"
@@ -135,7 +138,8 @@ WORDS = {
         "protruding|extending|projecting|sticking out|pokes out|overhangs|overhanging the stern|comes out|"
         "stands proud|out behind|juts out|hangs out|hanging out|stand out|stick past|sticks past|sticks aft|"
         "extends aft|extends past|pokes|projects aft|extends beyond|overhangs by|protrude|projecting aft|"
-        "comes aft|projection|overhang of"
+        "comes aft|projection|overhang of|goes out|goes back|goes out to back|goes behind|reaches back|"
+        "comes out to back"
     ),
     "M_TAPE": (
         "tape|tape measure|measuring tape|end of the tape|folding rule|ruler|steel rule|tape measured|by tape|"

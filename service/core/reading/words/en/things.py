@@ -37,7 +37,8 @@ WORDS = {
     "O_STAY": (
         "backstay|backstays|split backstay|twin backstays|back stay|back stays|running backstays|twin backstay|"
         "split back stay|backstay chainplate|runners|bridle|backstay bridle|backstay plate|backstay adjuster|"
-        "twin stays|after stay|aft stay|backstay tensioner"
+        "twin stays|after stay|aft stay|backstay tensioner|stay to the mast|stay is in two|stay in two|mast stay|"
+        "stay at the back|stay behind"
     ),
     "O_BOOM": "mizzen boom|boom end|main boom|boom|mainsail boom|end of the boom|boom overhang|boom overhangs",
     "O_BOOMKIN": "boomkin|bumpkin|boomkins|bumkin|stern sprit|boumkin|bumpkins|stern bowsprit",
@@ -127,7 +128,8 @@ WORDS = {
         "can't live without|used daily|use it a lot|not to be touched|don't touch|do not touch|hands off|"
         "dear to us|sacred|not up for discussion|not for discussion|preserve|preserved|going nowhere|"
         "not going anywhere|here to stay|attached to it|won't part with|will not part with|vital|we rely on|"
-        "i rely on|set on keeping|insist on keeping|insists on"
+        "i rely on|set on keeping|insist on keeping|insists on|won't part|wont part with|not part with|"
+        "won't part with it|will not be parted|not be parted"
     ),
     "PORT": (
         "port|port side|port half|to port|port hand|left side|left hand side|on the left|port quarter|on port|"
@@ -192,13 +194,16 @@ WORDS = {
     ),
     "OFFED": (
         "removed|unbolted|detached|demounted|dismounted|dismantled|unshipped|unscrewed|sold|got rid of|"
-        "gotten rid of|scrapped|cut off|ditched|discarded|sacrificed"
+        "gotten rid of|scrapped|cut off|ditched|discarded|sacrificed|landed|put ashore|left behind|given away|"
+        "gave away|gave them away|gave it away|donated|binned|thrown away|threw away|chucked|chucked out|"
+        "have cut away|cut away|has been cut|was cut off|were cut off|cut it off|cut them off|stripped off|"
+        "rusted away|rotted|rotted through|torn off|broken off|swapped|disposed of|unfitted"
     ),
     "V_TAKE": (
-        "take|takes|taking|come|comes|coming|get|getting|cut|lift|lifting|move|moving|bring|pull|pulling|unscrew|"
+        "take|takes|taking|come|comes|coming|get|getting|lift|lifting|move|moving|bring|pull|pulling|unscrew|"
         "clear|clearing|throw"
     ),
-    "V_TOOK": "took|taken|came|gotten|lifted|brought|pulled|unscrewed|cleared|thrown|threw",
+    "V_TOOK": "took|taken|came|gotten|lifted|brought|pulled|unscrewed|cleared|thrown|threw|cut|carried|put",
     "P_OFF": "off|away|ashore|out",
     "MAY": (
         "can|could|may|might|will|would|shall|should|must|to be|going|plan|planning|planned|happy|willing|able|"
@@ -213,4 +218,19 @@ WORDS = {
     ),
     "SHIFTED": "moved|relocated|shifted|repositioned",
     "STAY": "remain|stay on|stay in place|stay there|be left|be left on|carry on|be kept on|be there",
+    "DOWNWARD": (
+        "going down|go down|goes down|coming down|comes down|downwards|further down|lower down|down from the top|"
+        "on the way down|moving down|down the transom"
+    ),
+    "EVEN": (
+        "flush with|in line with|directly below|directly under|directly beneath|straight below|straight under|"
+        "right under|right below|plumb with|plumb below|even with|exactly under|exactly below|vertically below|"
+        "vertically under|in the same plane as|in the same vertical plane|lines up with|aligned with|"
+        "lines up exactly with"
+    ),
+    "TAKE_THIS": (
+        "take that|use that|take that one|use that one|go with that|go by that|work with that|take this one|"
+        "use this one|that one counts|trust that one|use the latter|take the latter|go with the latter|"
+        "that's the one to use|believe the tape|trust the tape"
+    ),
 }

@@ -16,7 +16,7 @@ WORDS = {
         "es recto|es recta|vertical|a plomo|recto|verticales|aplomado|completamente vertical|casi vertical|recta|"
         "perfectamente vertical|prácticamente vertical|totalmente vertical|sin inclinación|ninguna inclinación|"
         "completamente recto|verticalmente|vertical del todo|cae a plomo|a escuadra|totalmente recto|"
-        "prácticamente recto|casi recto"
+        "prácticamente recto|casi recto|cero grados"
     ),
     "REVERSE": (
         "invertido|invertida|negativo|espejo invertido|negativa|popa invertida|espejo negativo|"
@@ -56,7 +56,7 @@ WORDS = {
         "mecha del timón|eje del timón|mecha de timón|timón colgante|timón compensado|timón suspendido|"
         "timón de pala|timón colgado|timón colgado en el espejo|timón exterior|timón en el espejo|"
         "timón de espejo|timón principal|timón del barco|pala de timón|palas|palas del timón|timón propio|"
-        "hoja del timón|timon"
+        "hoja del timón|timon|la pala"
     ),
     "HUNG_OUT": (
         "colgada del espejo|va colgada|colgada en el espejo|colgada|timón colgado|colgado en el espejo|"
@@ -67,7 +67,8 @@ WORDS = {
         "sobre pinzotes|pinzotes|pinzote|machos y hembras|herrajes del espejo|por fuera del espejo|"
         "articulado en el espejo|fijado al espejo|fijado en el espejo|apoyado en el espejo|atornillado al espejo|"
         "va por fuera|timón externo|timón de fuera|cuelga en el espejo|colgados del espejo|cuelga fuera|"
-        "montado sobre el espejo|pala exterior|pala colgada"
+        "montado sobre el espejo|pala exterior|pala colgada|colgado afuera|va colgado afuera|colgada afuera|"
+        "colgada del codaste|cuelga del codaste"
     ),
     "HUNG_IN": (
         "timón colgante|timón compensado|timón suspendido|suspendido|de pala|timón de pala|compensado|"

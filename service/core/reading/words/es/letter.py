@@ -44,7 +44,9 @@ WORDS = {
         "quedamos a la espera|quedo a la espera|en espera de|un saludo|saludos|atentamente|saludos cordiales|"
         "cordialmente|gracias|un cordial saludo|un abrazo|cordial saludo|reciban un cordial|gracias de antemano|"
         "gracias por adelantado|a la espera|abrazos|saludos desde|saludo|atte|buena proa|muchas gracias|"
-        "gracias y un|recibid un"
+        "gracias y un|recibid un|un fuerte abrazo|saludos a todos|cordiales saludos|hasta pronto|buenos vientos|"
+        "buen viento|saludos náuticos|reciba un saludo|un saludo cordial|afectuosamente|sin otro particular|"
+        "les saludo|le saluda"
     ),
     "CUSTOMER": "cliente|un cliente|clientes|para un cliente|armador|nuestro cliente|por cuenta de",
     "COMPANY": (

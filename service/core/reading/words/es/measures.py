@@ -57,7 +57,8 @@ WORDS = {
         "hacia popa|más a popa|por detrás|hacia atrás|por detrás del|a popa|más atrás|detrás|detrás del|atrás|"
         "retrasado|más hacia popa|a popa del|por la popa|hacia la popa|por detrás del espejo|a popa de|"
         "más a popa que|detrás de|por detrás de|hacia fuera|más atrasado|atrasado|atrasada|retrasada|"
-        "más retrasado|a popa respecto|tras el espejo|más allá del|hacia afuera|por fuera|hacia detrás"
+        "más retrasado|a popa respecto|tras el espejo|más allá del|hacia afuera|por fuera|hacia detrás|"
+        "más allá de"
     ),
     "TOP": (
         "cabeza del codaste|borde del espejo|canto del espejo|hasta la cubierta|a la cubierta|sube hasta|"
@@ -101,7 +102,7 @@ WORDS = {
     "STICK_OUT": (
         "saca|sale hacia atrás|sobresale|asoma|sale|saliente|sobresaliendo|se proyecta|sobresalen|sobresalir|"
         "vuela|asoma por|se extiende|saliendo|rebasa|sale por|sobresale por|asomando|vuelo|sobrepasa|se sale|"
-        "queda fuera|se asoma"
+        "queda fuera|se asoma|sobresale más|donde más sobresale"
     ),
     "M_TAPE": (
         "cinta métrica|metro|con metro|con cinta|cinta|flexómetro|cinta de medir|metro de carpintero|"

@@ -58,7 +58,10 @@ WORDS = {
         "pasarela|la pasarela|pasarelas|plancha de embarque|pasarela de popa|tabla de desembarco|pasarelita|"
         "plancha de desembarque"
     ),
-    "O_BOOMKIN": "botalón de popa|batículo|arbotante|botalón trasero|botalón de mesana|tangón de popa|baupré de popa",
+    "O_BOOMKIN": (
+        "botalón de popa|batículo|arbotante|botalón trasero|botalón de mesana|tangón de popa|baupré de popa|"
+        "botalón|el botalón"
+    ),
     "O_STAFF": "asta|asta de bandera|mástil de bandera|asta de la bandera|palo de bandera|porta bandera|astabandera",
     "O_LOCKER": (
         "cofre de gas|balsa salvavidas|tambucho|cofre de popa|cofre del gas|soporte de la balsa|caja del gas|"
@@ -98,7 +101,7 @@ WORDS = {
         "intocable|innegociable|no negociable|no se mueve|mantenerla|mantenerlo|tiene que estar|no prescindimos|"
         "no podemos prescindir|no puedo prescindir|conservamos|conservo|conserva|imprescindibles|seguirá|"
         "seguirán|se quedará|se quedarán|quiero que se quede|queremos que se quede|que se quede|que se queden|"
-        "se quede|se queden"
+        "se quede|se queden|no se puede tocar|no se pueden tocar|no se tocan"
     ),
     "PORT": (
         "babor|a babor|banda de babor|izquierda|lado de babor|a la izquierda|por babor|a la banda de babor|"
@@ -157,7 +160,10 @@ WORDS = {
         "quitado|quitada|quitados|quitadas|quité|desmontado|desmontada|desmontados|desmontadas|desmonté|retirado|"
         "retirada|retirados|retiradas|eliminado|eliminada|suprimido|vendido|vendida|vendidos|vendidas|vendí|"
         "vendimos|sacado|sacada|se quitaron|quitaron|se desmontaron|desmontaron|se vendieron|vendieron|"
-        "se retiraron|retiraron|se quitó|se desmontó|se vendió|se retiró"
+        "se retiraron|retiraron|se quitó|se desmontó|se vendió|se retiró|desembarcado|desembarcada|desembarcados|"
+        "regalado|regalada|regalados|regalé|regalamos|tirado|tirada|tirados|desguazado|donado|donados|saqué|"
+        "sacamos|sacados|arrancado|arrancada|cortado|cortada|corté|cortamos|se pudrió|podrido|podrida|se rompió|"
+        "tiré|tiramos|desechado|cedido|cedidos|vendidos ya"
     ),
     "MAY": (
         "puede|pueden|podría|podrían|podríamos|podemos|puedo|será|serán|sería|va|van|voy|vamos|quiero|queremos|"
@@ -170,4 +176,16 @@ WORDS = {
     ),
     "SHIFTED": "trasladado|trasladada|movido|movida",
     "STAY": "quedarse|quedar|permanecer|seguir",
+    "DOWNWARD": (
+        "bajando|hacia abajo|más abajo|al bajar|bajando desde arriba|si bajamos|si se baja|por debajo del canto"
+    ),
+    "EVEN": (
+        "a plomo con|a plomo del|justo debajo|justo debajo de|exactamente debajo|en la vertical del|"
+        "en la vertical de|alineado con|enrasado con|a ras del|en línea con|justo bajo|alineada con|"
+        "en el mismo plano"
+    ),
+    "TAKE_THIS": (
+        "tomen ese|tomen esa|tome ese|tomad ese|usen ese|use ese|quédense con ese|ese es el bueno|"
+        "esa es la buena|cojan ese|usad ese|vale ese|ese vale|la buena es|el bueno es|tomen esta"
+    ),
 }

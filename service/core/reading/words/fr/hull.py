@@ -17,7 +17,8 @@ WORDS = {
         "est droit|bien droit|vertical|verticale|droit|d'aplomb|à la verticale|verticaux|quasi vertical|"
         "presque vertical|tout droit|à plomb|bien vertical|parfaitement vertical|pratiquement vertical|"
         "quasiment vertical|sans inclinaison|aucune inclinaison|verticales|presque droit|à peu près vertical|"
-        "parfaitement droit|d'équerre|droite comme un i|droit comme un i|quasi verticale|presque verticale"
+        "parfaitement droit|d'équerre|droite comme un i|droit comme un i|quasi verticale|presque verticale|"
+        "zéro degré"
     ),
     "REVERSE": (
         "inversé|inversée|tableau inversé|arrière inversé|contre pente|arrière inversée|négatif|négative|"
@@ -58,7 +59,7 @@ WORDS = {
         "bord de fuite du safran|mèche de safran|axe du safran|mèche du safran|axe de safran|safran suspendu|"
         "safran sur aileron|safran sous la coque|safran sur skeg|safran extérieur|safran sur le tableau|"
         "safran accroché au tableau|safran de tableau|gouvernail extérieur|safran du bateau|pelle du safran|"
-        "lame du safran|safran principal|gouvernails|le gouvernail|du safran|safran d'origine"
+        "lame du safran|safran principal|gouvernails|le gouvernail|du safran|safran d'origine|la pelle|lame"
     ),
     "HUNG_OUT": (
         "safran extérieur|safran sur le tableau|monté sur le tableau|safran accroché au tableau|"
@@ -71,7 +72,7 @@ WORDS = {
         "fémelots|aiguillots|fémelots et aiguillots|sur aiguillots et fémelots|monté sur tableau|"
         "gouvernail sur tableau|suspendu à l'arrière|posé sur le tableau|safran relevable|safran arrière|"
         "est extérieur|monté au tableau|tient au tableau|au tableau arrière|porté par le tableau|safran accroché|"
-        "en tableau|sur l'arrière du tableau"
+        "en tableau|sur l'arrière du tableau|accroché dehors|accroché à l'extérieur"
     ),
     "HUNG_IN": (
         "semi suspendu|safran suspendu|suspendue|safran sur aileron|compensé|semi compensé|safran sous la coque|"

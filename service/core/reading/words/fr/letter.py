@@ -47,7 +47,9 @@ WORDS = {
         "cordialement|merci d'avance|bien cordialement|salutations|bien à vous|merci|amicalement|"
         "sincères salutations|meilleures salutations|salutations distinguées|bien à toi|à bientôt|bonne journée|"
         "bonne réception|dans l'attente|en vous remerciant|merci par avance|avec mes remerciements|amitiés|cdlt|"
-        "bonne navigation|salutations marines|avec mes salutations|respectueusement|d'avance merci"
+        "bonne navigation|salutations marines|avec mes salutations|respectueusement|d'avance merci|bises|bisous|"
+        "grosses bises|bises du|la bise|bien amicalement|chaleureusement|au plaisir|vent arrière|bon vent|"
+        "à vous lire|à très bientôt|bien cordiales salutations|cordialement vôtre|sincèrement"
     ),
     "CUSTOMER": (
         "client|cliente|clients|un de nos clients|notre client|l'un de nos clients|propriétaire|"

@@ -61,7 +61,7 @@ WORDS = {
         "en avant|vers l'avant|plus en avant|en avant du|devant|vers avant|plus avancé|sur l'avant|"
         "avant du tableau|plus à l'avant|en avant de|plus vers l'avant|à l'avant|sur l'avant du|vers la proue|"
         "vers l'intérieur|côté proue|devant le|sur l'avant de|plus avant|avançant|en avant par rapport|rentre|"
-        "rentrant|vers l'étrave|en deçà"
+        "rentrant|vers l'étrave|en deçà|avant le tableau"
     ),
     "AFT": (
         "incliné vers l'arrière|inclinée vers l'arrière|penché vers l'arrière|incliné sur l'arrière|"
@@ -116,7 +116,8 @@ WORDS = {
     "ENDS": "s'arrête|se termine|finit",
     "STICK_OUT": (
         "dépasse|dépassant|déborde|dépasse de|ressort|en saillie|saillie|débordant|dépassent|dépasse derrière|"
-        "se prolonge|ressortir|déborde de|s'étend|dépassement|porte à faux|va au delà|va jusqu'à"
+        "se prolonge|ressortir|déborde de|s'étend|dépassement|porte à faux|va au delà|va jusqu'à|va en arrière|"
+        "dépasse en arrière"
     ),
     "M_TAPE": (
         "mètre ruban|au mètre ruban|ruban|mètre à ruban|mètre de menuisier|au mètre|réglet|double mètre|"

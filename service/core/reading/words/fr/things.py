@@ -62,7 +62,7 @@ WORDS = {
     ),
     "O_BOOMKIN": (
         "queue de mallet|bout dehors arrière|queue de malet|bout dehors d'artimon|boute hors arrière|"
-        "tangon arrière|bout hors arrière|bouthors arrière"
+        "tangon arrière|bout hors arrière|bouthors arrière|queue-de-malet|bout dehors"
     ),
     "O_STAFF": (
         "hampe|mât de pavillon|hampe de pavillon|porte pavillon|mâtereau de pavillon|hampe du pavillon|"
@@ -114,7 +114,8 @@ WORDS = {
         "conservé|conservée|conservés|maintenir|maintenu|maintenue|préserver|intouchable|sacré|sacrée|"
         "non négociable|pas négociable|pas question d'enlever|pas question de démonter|hors de question|"
         "indispensables|utilisons tous les jours|doit absolument rester|rester en place|pas touche|"
-        "on ne touche pas|ne peut pas bouger|ne bouge pas|ne bougera pas|s'en séparer"
+        "on ne touche pas|ne peut pas bouger|ne bouge pas|ne bougera pas|s'en séparer|ne se séparera pas|"
+        "ne nous séparerons pas|on ne se séparera pas|ne me séparerai pas|pas séparer"
     ),
     "PORT": (
         "bâbord|à bâbord|bd|gauche|côté bâbord|sur bâbord|à gauche|du côté bâbord|bord bâbord|bâbord arrière|"
@@ -173,7 +174,10 @@ WORDS = {
     "OFFED": (
         "enlevé|enlevée|enlevés|enlevées|ôté|ôtée|ôtés|démonté|démontée|démontés|démontées|déposé|déposée|"
         "déposés|déposées|retiré|retirée|retirés|supprimé|supprimée|supprimés|déboulonné|déboulonnée|dévissé|"
-        "vendu|vendue|vendus|vendues|débarrassés|ont enlevé"
+        "vendu|vendue|vendus|vendues|débarrassés|ont enlevé|débarqué|débarquée|débarqués|débarquées|donné|donnés|"
+        "donnée|jeté|jetée|jetés|cédé|cédée|cédés|revendu|revendus|revendue|découpé|découpée|arraché|arrachée|"
+        "arrachés|scié|sciée|laissé à terre|laissée à terre|pourri|pourrie|rouillé|mis à la benne|liquidé|"
+        "bazardé|bazardés|largué|largués"
     ),
     "V_TAKE": "",
     "MAY": (
@@ -187,4 +191,17 @@ WORDS = {
     ),
     "SHIFTED": "déplacé|déplacée|déplacés|déplacées",
     "STAY": "rester|laisser|demeurer|maintenir en place",
+    "DOWNWARD": (
+        "on descend de|on descend|descendant|en descendant|vers le bas|sous le livet|en dessous du livet|"
+        "descend de|de haut en bas"
+    ),
+    "EVEN": (
+        "à l'aplomb|à l'aplomb du|à la verticale du|juste sous|exactement sous|pile sous|au droit du|aligné avec|"
+        "aligné sur|dans le plan du|d'aplomb avec|à la verticale de|dans l'alignement du|affleure le|"
+        "juste à l'aplomb"
+    ),
+    "TAKE_THIS": (
+        "prenez celle là|prenez celui là|prenez ça|prenez cette valeur|c'est celle là qui compte|c'est celui là|"
+        "prenez plutôt|retenez celle ci|partez sur"
+    ),
 }

@@ -15,7 +15,7 @@ WORDS = {
     "PLUMB": (
         "è dritto|è diritto|verticale|a piombo|verticali|quasi verticale|dritto a piombo|perpendicolare|diritto|"
         "perfettamente verticale|praticamente verticale|del tutto verticale|verticalissimo|senza inclinazione|"
-        "nessuna inclinazione|dritto come|perfettamente dritto|quasi dritto|a squadra|quasi a piombo"
+        "nessuna inclinazione|dritto come|perfettamente dritto|quasi dritto|a squadra|quasi a piombo|zero gradi"
     ),
     "REVERSE": (
         "rovesciato|negativo|invertito|specchio rovesciato|rovescia|rovescio|negativa|inversa|specchio negativo|"
@@ -55,7 +55,7 @@ WORDS = {
     "RUDDER": (
         "timone esterno|timone appeso|timone|pala del timone|pala|timoni|pale del timone|due timoni|"
         "doppio timone|doppia pala|del timone|timone principale|pala timone|timone della barca|"
-        "timone di rispetto|lama del timone|timoniera"
+        "timone di rispetto|lama del timone|timoniera|la pala"
     ),
     "HUNG_OUT": (
         "appeso al dritto di poppa|timone appeso|appeso allo specchio|appeso|timone esterno|appeso alla poppa|"
@@ -67,7 +67,7 @@ WORDS = {
         "appeso a poppa|timone incernierato|pala esterna|fuori dallo specchio|montato allo specchio|"
         "attaccato allo specchio|imperniato allo specchio|timone sullo specchio|appesa allo specchio|"
         "incernierata allo specchio|montata sullo specchio|poggia sullo specchio|timone poppiero|"
-        "pende dallo specchio"
+        "pende dallo specchio|appeso all'esterno|appesa all'esterno"
     ),
     "HUNG_IN": (
         "a spada|timone a spada|timone sospeso|semicompensato|compensato|con skeg|sotto lo scafo|"

@@ -44,7 +44,7 @@ WORDS = {
         "cordiali saluti|saluti|distinti saluti|un saluto|grazie|cordialmente|buon vento|porgo distinti saluti|"
         "cordialità|un cordiale saluto|in attesa|grazie in anticipo|ringraziando|buona giornata|a presto|"
         "grazie e saluti|con i migliori saluti|migliori saluti|saluti cordiali|un abbraccio|resto in attesa|"
-        "grazie mille|cari saluti"
+        "grazie mille|cari saluti|un caro saluto|tanti saluti|la ringrazio"
     ),
     "CUSTOMER": "cliente|un cliente|clienti|armatore|un nostro cliente|per conto di|nostro cliente",
     "COMPANY": (

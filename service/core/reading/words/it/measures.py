@@ -60,7 +60,7 @@ WORDS = {
         "all'indietro|verso poppa|più indietro|a poppavia|dietro|più a poppa|a poppa|indietro|verso la poppa|"
         "più arretrato|arretrato|dietro lo|dietro allo|oltre lo specchio|verso dietro|all'esterno|"
         "verso l'esterno|dietro a|più indietro di|dopo lo|più a poppavia|a poppavia dello|all'indietro rispetto|"
-        "più arretrata|arretrata|più a poppa di|a tergo|al di là"
+        "più arretrata|arretrata|più a poppa di|a tergo|al di là|al di là dello|oltre lo"
     ),
     "TOP": (
         "testa del dritto|testa del dritto di poppa|bordo dello specchio|filo dello specchio|fino alla coperta|"
@@ -106,7 +106,8 @@ WORDS = {
     "ENDS": "finisce|termina|si ferma",
     "STICK_OUT": (
         "sporge|sporgono|sporgente|esce|fuoriesce|aggetta|sporgenza|si protende|sporgere|si estende|esce fuori|"
-        "sbuca|sporgendo|sopravanza|aggettante|va oltre|sbalzo|esce di|spunta|aggetto|sporgono di|fuoriescono"
+        "sbuca|sporgendo|sopravanza|aggettante|va oltre|sbalzo|esce di|spunta|aggetto|sporgono di|fuoriescono|"
+        "va indietro|arriva dietro"
     ),
     "M_TAPE": (
         "metro a nastro|metro|con il metro|rotella metrica|nastro|flessometro|fettuccia|metro da falegname|"

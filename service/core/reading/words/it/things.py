@@ -99,7 +99,8 @@ WORDS = {
         "lasciarla|lasciarlo|lasciamo|teniamo|tengo|tenuta|tenuto|conservata|conservato|mantenuto|mantenuta|"
         "mantenerla|mantenerlo|intoccabile|irrinunciabile|non negoziabile|non se ne parla|guai a chi|"
         "non possiamo farne a meno|non posso farne a meno|ci teniamo|ci tengo|deve assolutamente restare|"
-        "deve essere mantenuto|deve essere mantenuta|non si muove|non si sposta|sacra|sacro|insostituibile"
+        "deve essere mantenuto|deve essere mantenuta|non si muove|non si sposta|sacra|sacro|insostituibile|"
+        "non si toccano|non ci separiamo|non me ne separo|non mi separo"
     ),
     "PORT": (
         "sinistra|a sinistra|sinistro|lato sinistro|a sx|sx|lato di sinistra|sul lato sinistro|mancina|"
@@ -163,7 +164,9 @@ WORDS = {
     "OFFED": (
         "tolto|tolta|tolti|tolte|smontato|smontata|smontati|smontate|rimosso|rimossa|rimossi|rimosse|eliminato|"
         "eliminata|eliminati|staccato|staccata|svitato|venduto|venduta|venduti|vendute|sbarcato|sbarcata|"
-        "asportato|asportata|vendettero"
+        "asportato|asportata|vendettero|sbarcati|sbarcate|regalato|regalata|regalati|regalate|buttato|buttata|"
+        "buttati|buttate|rottamato|dato via|data via|dati via|tagliato|tagliata|tagliati|segato|segata|marcito|"
+        "marcita|ceduto|ceduti|rivenduto|gettato|strappato|venduti via|lasciato a terra|lasciati a terra"
     ),
     "MAY": (
         "può|possono|potrebbe|potrebbero|potremmo|potrei|possiamo|posso|sarà|saranno|sarebbe|verrà|verranno|"
@@ -176,4 +179,16 @@ WORDS = {
     ),
     "SHIFTED": "spostato|spostata|spostati|spostate",
     "STAY": "restare|rimanere|lasciare|tenere",
+    "DOWNWARD": (
+        "scendendo|verso il basso|più in basso|più sotto|scendendo di|sotto il bordo superiore|in discesa|a scendere"
+    ),
+    "EVEN": (
+        "a piombo con|a piombo sotto|esattamente sotto|proprio sotto|sulla verticale del|sulla verticale dello|"
+        "allineato con|allineata con|a filo con|a filo dello|in linea con|perfettamente sotto|giusto sotto|"
+        "a perpendicolo sotto|sulla stessa verticale"
+    ),
+    "TAKE_THIS": (
+        "prendete quello|prendete questa|prenda quello|usate quello|tenete quello|vale quello|vale quella|"
+        "fa fede|tenga quello|considerate quello|prendete quella|usi quello"
+    ),
 }

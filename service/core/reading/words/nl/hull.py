@@ -21,7 +21,8 @@ WORDS = {
         "is recht|staat recht|recht op en neer|loodrecht|rechtop|verticaal|loodrechte|verticale|kaarsrecht|"
         "rechte spiegel|bijna loodrecht|kaarsrechte|nagenoeg loodrecht|vrijwel verticaal|bijna verticaal|"
         "recht op|rechtstandig|rechte achterkant|zonder helling|geen helling|helemaal recht|vrijwel loodrecht|"
-        "lijnrecht|zo goed als loodrecht|staat loodrecht|vertikaal|vertikale|loodrecht op het water|zo recht als"
+        "lijnrecht|zo goed als loodrecht|staat loodrecht|vertikaal|vertikale|loodrecht op het water|zo recht als|"
+        "nul graden|recht als een muur"
     ),
     "REVERSE": (
         "negatieve spiegel|negatief|omgekeerde spiegel|negatieve|omgekeerd|negatieve helling|omgekeerde|"
@@ -64,7 +65,7 @@ WORDS = {
         "achterkant roer|achterkant van het roer|achterrand van het roer|achterrand roer|vrijhangend roer|"
         "balans roer|doorgestoken roer|scheg roer|aangehangen roer|roer aan de spiegel|buitenboord roer|"
         "buitenhangend roer|buitenliggend roer|scheepsroer|hoofdroeren|roerblads|eigen roer|roertje|"
-        "roerbladachterkant|roer zelf|stuurroer"
+        "roerbladachterkant|roer zelf|stuurroer|het blad|blad"
     ),
     "HUNG_OUT": (
         "aangehangen roer|aangehangen|roer aan de spiegel|hangt aan de spiegel|buitenboord roer|buitenboordroer|"
@@ -75,7 +76,7 @@ WORDS = {
         "in vingerlingen|roerhaken|buitenom gehangen|op de spiegel gemonteerd|op de spiegel bevestigd|"
         "aan de spiegel bevestigd|aangehangen achter de spiegel|buitenboord gehangen|hangend roer aan de spiegel|"
         "hangt achter het schip|ophaalbaar roer|opklapbaar roer|klaproer|spiegelhangend|achteraan gehangen|"
-        "aan de spiegel opgehangen|achter de spiegel hangt|hangend aan de spiegel"
+        "aan de spiegel opgehangen|achter de spiegel hangt|hangend aan de spiegel|hangt erachter|hangt buiten"
     ),
     "HUNG_IN": (
         "balansroer*|spaderoer*|schegroer*|balansroer|achter scheg|spaderoer|vrijhangend roer|balans roer|"

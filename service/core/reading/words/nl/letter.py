@@ -42,7 +42,8 @@ WORDS = {
         "met vriendelijke groet|met vriendelijke groeten|groet|groeten|mvg|vriendelijke groet|alvast bedankt|"
         "groetjes|hartelijke groet|hartelijke groeten|vriendelijke groeten|met groet|m vr gr|vr gr|"
         "bij voorbaat dank|dank alvast|groeten uit|met hartelijke groet|hoogachtend|gr|met zeilersgroet|"
-        "behouden vaart|vr groet|met zonnige groet"
+        "behouden vaart|vr groet|met zonnige groet|groetjes uit|met zeegroet|hartelijks|groeten van|tot ziens|"
+        "tot horens|goede vaart|lieve groet|vaargroet|beste groet|warme groet"
     ),
     "CUSTOMER": "klant|voor een klant|klanten|eigenaar|opdrachtgever|een klant|namens",
     "COMPANY": (

@@ -56,14 +56,16 @@ WORDS = {
         "vóór de|voor de|naar voren|verder naar voren|vóór|voorover|naar voor|verder voren|vooruit|"
         "verder vooruit|meer naar voren|richting boeg|vooraan|voor het|verder voor|naar de boeg|boegwaarts|"
         "meer voor|voorwaarts|naar binnen|voor de spiegel|vóór het|voor op|verder vooruit dan|richting kuip|"
-        "meer vooruit|voorlijker"
+        "meer vooruit|voorlijker|voor spiegel|voor de bovenkant|voor de achtersteven|voor bovenrand|"
+        "voor de bovenrand|voor het hek"
     ),
     "AFT": (
         "achterover|naar achteren|verder naar achteren|achter de|verder naar achteren dan|naar achter|"
         "meer naar achteren|achteruit|verder naar achter|achter het|richting achter|achterlijker|uit de spiegel|"
         "naar het hek|achterwaarts|voorbij de|achter de spiegel|verder achter|meer achter|naar buiten|"
         "achterlijker dan|achter de achterkant|daarachter|erachter|voorbij|meer achteruit|achterlijk|"
-        "buiten de spiegel"
+        "buiten de spiegel|achter spiegel|achter de bovenrand|achter bovenkant|achter bovenrand|"
+        "achter de bovenkant"
     ),
     "TOP": (
         "kop van de steven|stevenkop|kop van de achtersteven|bovenin|rand van de spiegel|spiegelrand|tot het dek|"
@@ -103,7 +105,8 @@ WORDS = {
     "STICK_OUT": (
         "steekt achter|steekt uit|uitsteekt|steekt|uitstekend|uitsteken|steken uit|steekt naar achteren|"
         "buiten de spiegel|uitstekende|steekt voorbij|steekt naar buiten|steekt over|steekt er|uitsteeksel|"
-        "steekt achteruit|steekt buiten|uitspringt|springt uit|steekt eruit|steekt achterwaarts"
+        "steekt achteruit|steekt buiten|uitspringt|springt uit|steekt eruit|steekt achterwaarts|"
+        "komt naar achteren|gaat naar achteren"
     ),
     "M_TAPE": (
         "meetlint|rolmaat|centimeter|duimstok|met de rolmaat|meetband|lintmeter|meetlat|vouwmeter|"

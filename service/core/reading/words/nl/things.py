@@ -110,7 +110,7 @@ WORDS = {
         "gehandhaafd|niet te missen|kan ik niet missen|kunnen we niet missen|niet missen|niet onderhandelbaar|"
         "heilig|onmisbare|niet aankomen|afblijven|moet absoluut blijven|hou ik|houd ik|willen wij houden|"
         "staat niet ter discussie|gaat niet weg|gaat er niet af|mag er niet af|moet daar blijven|"
-        "moet kunnen blijven"
+        "moet kunnen blijven|niet van scheiden|doen we niet weg|doe ik niet weg|geen afstand"
     ),
     "PORT": (
         "bakboord|aan bakboord|bb|links|linkerkant|bakboordzijde|bakboordkant|aan bb|aan de bakboordkant|"
@@ -171,7 +171,9 @@ WORDS = {
     "OFFED": (
         "verwijderd|gedemonteerd|weggehaald|weggenomen|afgehaald|verkocht|afgeschroefd|losgeschroefd|afgenomen|"
         "eraf gehaald|eruit gehaald|weggedaan|gesloopt|afgebroken|losgehaald|af gehaald|er af gehaald|"
-        "weg gehaald|eraf geschroefd|ontmanteld"
+        "weg gehaald|eraf geschroefd|ontmanteld|weggegeven|weggegooid|afgedankt|van boord gehaald|afgezaagd|"
+        "weggezaagd|afgeslepen|doorgeroest|weggerot|verrot|van boord|afgestaan|weggebracht|achtergelaten|"
+        "opgeruimd|eraf gezaagd|gedumpt|weg gedaan|losgekoppeld"
     ),
     "V_TAKE": "haal|halen|haalt|neem|nemen|neemt|schroef|schroeven|gaat|gaan|breek|doen|doe|zet|zetten",
     "V_TOOK": "haalde|haalden|gehaald|nam|namen|genomen|geschroefd|ging|gingen|gegaan|gedaan",
@@ -186,4 +188,14 @@ WORDS = {
     ),
     "SHIFTED": "verplaatst|verzet",
     "STAY": "blijven|houden|meedoen",
+    "DOWNWARD": "naar beneden|omlaag|naar onderen|onder de bovenrand|onder de bovenkant|verder naar beneden",
+    "EVEN": (
+        "recht onder|precies onder|precies recht onder|loodrecht onder|gelijk met|in lijn met|in één lijn met|"
+        "vlak onder de bovenrand|recht beneden|op één lijn met|exact onder|lijnt uit met|pal onder|"
+        "loopt gelijk met|direct onder"
+    ),
+    "TAKE_THIS": (
+        "houd dat maar aan|hou dat maar aan|houd dat aan|neem dat|neem die|ga daar vanuit|reken daarmee|"
+        "neem die maar|die geldt|dat is de juiste|gebruik die|gebruik dat|ga daar maar vanuit"
+    ),
 }

@@ -16,7 +16,8 @@ WORDS = {
     "PLUMB": (
         "er rett|er loddrett|loddrett|vertikal|vertikalt|loddrette|rett opp og ned|vertikale|nesten loddrett|"
         "nesten vertikal|helt loddrett|helt vertikal|i lodd|uten helning|ingen helning|rett akterspeil|"
-        "loddrett akterspeil|tilnærmet loddrett|så godt som loddrett|loddrett speil|rett speil"
+        "loddrett akterspeil|tilnærmet loddrett|så godt som loddrett|loddrett speil|rett speil|null grader|"
+        "rett som en vegg|står rett"
     ),
     "REVERSE": (
         "negativt akterspeil|negativt|negativt speil|negativ|negative|negativ helning|omvendt|omvendt speil|"
@@ -51,7 +52,7 @@ WORDS = {
         "ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|rorets bakkant|"
         "bakkanten av roret|bakkant ror|bakkant av ror|roret bakkant|balansert spaderor|frittbærende spaderor|"
         "frittbærende ror|påhengt ror|utenbords ror|akterhengt ror|utvendig ror|rorbladets|båtens ror|doble ror|"
-        "rora|styreror|rorbladene"
+        "rora|styreror|rorbladene|bladet|bladets"
     ),
     "HUNG_OUT": (
         "påhengt ror|påhengt|utenbords ror|akterhengt ror|akterhengt|henger på speilet|henger på akterspeilet|"

@@ -41,7 +41,7 @@ WORDS = {
     "SIGN_OFF": (
         "hilsen|vennlig hilsen|med vennlig hilsen|mvh|hilsener|på forhånd takk|beste hilsen|hilsen fra|vennligst|"
         "mange hilsener|ha det bra|takk på forhånd|beste hilsener|vennlige hilsener|med hilsen|hjertelig hilsen|"
-        "hils|med seilerhilsen|takk|m v h|alt godt"
+        "hils|med seilerhilsen|takk|m v h|alt godt|seilerhilsen|varm hilsen|godt nyttår|ha en fin dag"
     ),
     "CUSTOMER": "kunde|en kunde|kunden|kunder|eier|eieren|for en kunde|vår kunde",
     "COMPANY": (

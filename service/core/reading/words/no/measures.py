@@ -52,12 +52,13 @@ WORDS = {
     "FORWARD": (
         "forover|lenger framme|lenger fremme|foran|framover|lenger fram|lenger forut|lengre fram|lengre framme|"
         "forut|fremover|mot baugen|for speilet|foran speilet|lengre fremme|forenom|lenger forover|"
-        "foran akterspeilet|fram|framfor|innover|forenfor|mot forstavnen|forom|lenger fremover|innenfor"
+        "foran akterspeilet|fram|framfor|innover|forenfor|mot forstavnen|forom|lenger fremover|innenfor|"
+        "for akterspeilet|for overkanten"
     ),
     "AFT": (
         "akterover|lenger akter|bakover|aktenfor|bak|lenger bak|lengre bak|akterut|mot hekken|lenger akterut|"
         "lengre akterut|aktenom|bakenfor|lengre akter|akter|ut bak|bak speilet|aktover|bakom|bak akterspeilet|"
-        "lenger akterover|aktom|utover|utenfor speilet|bakut|aktafor"
+        "lenger akterover|aktom|utover|utenfor speilet|bakut|aktafor|bak overkanten"
     ),
     "TOP": (
         "stevnens topp|stevntoppen|kanten av speilet|kanten av akterspeilet|speilkanten|til dekk|opp til dekk|"
@@ -96,7 +97,7 @@ WORDS = {
     "STICK_OUT": (
         "stikker ut|stikker|rager ut|rager|stikker bakover|utstikk|går ut|stikker akterut|stikker ut bak|når ut|"
         "strekker seg|utstikkende|går bakover|skyter ut|stikker akterover|stikker bak|rager bakover|"
-        "rager akterut|utspring|stikkende"
+        "rager akterut|utspring|stikkende|går lengst|når bakover|går lengst bak"
     ),
     "M_TAPE": (
         "målebånd|meterstokk|målebåndet|tommestokk|meterstokken|målband|tommestokken|målestokk|med målebånd|"

@@ -92,7 +92,8 @@ WORDS = {
         "skal bli værende|bli stående|blir værende|blir stående|blir sittende|forblir|uunnværlig|uunnværlige|"
         "ikke forhandlingsbar|hellig|brukes daglig|bevare|bevares|la stå|la den stå|la den sitte|la være|"
         "ikke røre|røres ikke|vil nødig|nødig av med|ikke kvitte|beholdes|beholder|beholder vi|må beholde|"
-        "skal stå|må forbli|skal forbli|må stå der|skal være igjen|bli igjen|bli der|må få bli"
+        "skal stå|må forbli|skal forbli|må stå der|skal være igjen|bli igjen|bli der|må få bli|ikke skilles|"
+        "vil ikke skille oss"
     ),
     "PORT": (
         "babord|på babord|babord side|bb|venstre|babordsida|venstre side|om babord|til babord|på babord side|"
@@ -146,7 +147,11 @@ WORDS = {
         "ofre|skru løs|skrus løs|demonteres|avmontere|avmonteres|løsne|kvitte oss med|kvitte meg med|"
         "være foruten|klare oss uten|avstå|avmonterer"
     ),
-    "OFFED": "demontert|demonterte|fjernet|fjerna|solgt|solgte|avmontert|avtatt|borttatt|tatt ned|tatt i land",
+    "OFFED": (
+        "demontert|demonterte|fjernet|fjerna|solgt|solgte|avmontert|avtatt|borttatt|tatt ned|tatt i land|"
+        "gitt bort|kastet|kasta|skrotet|vraket|kappet|kappet av|kuttet av|råtnet|råtnet bort|rustet bort|"
+        "satt i land|tatt på land|hivd|kassert|kasserte|ble solgt|sagd av|saget av|råtnet opp|gav bort|etterlatt"
+    ),
     "V_TAKE": "ta|tar|tas|skru|skrur|skrus|monterer|montere|monteres|løfte|løftes|plukke|plukkes|kutte|kuttes",
     "V_TOOK": "tok|tatt|tatte|skrudde|skrudd|løftet|plukket|kuttet|ble tatt",
     "P_OFF": "bort|av|vekk|løs|ned|i land|unna",
@@ -160,4 +165,12 @@ WORDS = {
     ),
     "SHIFTED": "flyttet|flytta",
     "STAY": "forbli|få stå|stå igjen|være igjen|være der|sitte der|stå der",
+    "DOWNWARD": "nedover|lenger ned|lenger nede|under overkanten|ned fra overkanten|ned fra toppen",
+    "EVEN": (
+        "rett under|loddrett under|akkurat under|nøyaktig under|i flukt med|på linje med|i linje med|jevnt med|"
+        "flukter med|i lodd med|eksakt under|presis under|direkte under"
+    ),
+    "TAKE_THIS": (
+        "bruk det|bruk den|regn med det|gå ut fra det|den gjelder|bruk heller|stol på den|legg det til grunn"
+    ),
 }

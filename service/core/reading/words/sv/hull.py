@@ -20,7 +20,7 @@ WORDS = {
         "är rak|är lodrät|lodrät|lodrät akterspegel|vertikal|lodrätt|lodräta|rak akterspegel|vertikalt|lodräkt|"
         "upprätt|nästan lodrät|helt lodrät|i princip lodrät|så gott som lodrät|nästan vertikal|rakt upp och ner|"
         "spikrak|helt vertikal|utan lutning|ingen lutning|lodrätta|rakt upp och ned|nästan lodrätt|i lod|"
-        "lodrättstående|praktiskt taget lodrät|helt rak"
+        "lodrättstående|praktiskt taget lodrät|helt rak|noll grader|rak som en vägg|står rakt"
     ),
     "REVERSE": (
         "negativ|negativ akterspegel|negativ spegel|negativt|negativ lutning|negativt lutande|omvänd|"
@@ -60,7 +60,7 @@ WORDS = {
         "roder|rodret|roderblad|rodrets|roderbladet|huvudroder|dubbla roder|två roder|huvudrodret|"
         "rodrets bakkant|bakkanten på rodret|fribärande roder|påhängt roder|utanpåliggande roder|"
         "akterhängt roder|utombords roder|rodret hänger på|båtens roder|roderbladets|huvudrodrets|roderbladen|"
-        "rodren|roderkanten|rodrens|rodrets blad"
+        "rodren|roderkanten|rodrens|rodrets blad|bladet|bladets"
     ),
     "HUNG_OUT": (
         "påhängt roder|akterhängt|påhängt|utombordsroder|utanpåliggande roder|akterhängt roder|"

@@ -41,7 +41,7 @@ WORDS = {
         "vänliga hälsningar|hälsningar|med vänlig hälsning|mvh|hälsning|tack på förhand|vänligen|"
         "hjärtliga hälsningar|bästa hälsningar|med vänliga hälsningar|m v h|hälsar|soliga hälsningar|"
         "tacksam för svar|många hälsningar|allt gott|hälsn|med seglarhälsning|seglarhälsningar|vänlig hälsning|"
-        "tack"
+        "tack|hej då|ha det bra|med hälsning|varma hälsningar|glada hälsningar"
     ),
     "CUSTOMER": "kund|kunden|en kund|kunder|till en kund|ägare|ägaren|för en kunds|vår kund",
     "COMPANY": (

@@ -50,13 +50,13 @@ WORDS = {
         "för om|förut|förom|framåt|föröver|längst förut|framför|längre fram|längre förut|förligare|mot fören|"
         "längre föröver|framom|framför akterspegeln|för spegeln|inåt|mot stäven|fram om|för om spegeln|"
         "in mot sittbrunnen|förligare än|framåtlutande|längre fram än|närmare fören|innanför|framåt fören|"
-        "föröverlutande"
+        "föröverlutande|för akterspegeln|för överkanten|för akterstäven|för om akterspegeln"
     ),
     "AFT": (
         "akterut|akteröver|längst akterut|bakåt|akter om|bakom|längre bak|längre akterut|akterligare|mot aktern|"
         "akterom|akterut från|längre akteröver|utanför spegeln|akter därom|akterifrån|bakom spegeln|utåt|bak|"
         "akterligare än|akter om spegeln|bakom akterspegeln|akterlutande|längre bak än|närmare aktern|"
-        "utanför akterspegeln|baköver|akter|ut bakom|akteröverlutande"
+        "utanför akterspegeln|baköver|akter|ut bakom|akteröverlutande|bakom överkanten|akter om akterspegeln"
     ),
     "TOP": (
         "stävens topp|stävtoppen|akterstävens topp|kanten på spegeln|spegelkanten|akterspegelns kant|till däck|"
@@ -99,7 +99,7 @@ WORDS = {
     "STICK_OUT": (
         "sticker ut|sticker|skjuter ut|sticker bakåt|utstick|går ut|sticker akterut|skjuter bakåt|når ut|"
         "hänger ut|utskjutande|sträcker sig|skjuter akterut|sticker bakom|skjuter|går akterut|utsprång|utskjut|"
-        "sticker utanför"
+        "sticker utanför|går som längst|går bakåt|når bakom|går längst"
     ),
     "M_TAPE": (
         "måttband|måttbandet|tumstock|tumstocken|meterband|rullmått|mätt med måttband|måttstock|meterstock|"

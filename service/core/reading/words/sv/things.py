@@ -101,7 +101,7 @@ WORDS = {
         "ska behållas|blir kvar|stannar|stannar kvar|stanna kvar|oumbärlig|oumbärligt|inte förhandlingsbar|helig|"
         "används dagligen|bevara|bevaras|bevarad|rör inte|röra den|låta sitta|låter sitta|lämna kvar|lämnas kvar|"
         "vill ogärna|ogärna bli av med|inte av med|får inte röras|inte diskutera|sitta där|sitter där den sitter|"
-        "behåller|behålls|skall sitta kvar|måste stanna|ska stanna"
+        "behåller|behålls|skall sitta kvar|måste stanna|ska stanna|vill ha den kvar|inte skiljas|skiljs vi inte"
     ),
     "PORT": (
         "babord|babords|babords sida|babordssidan|bb|om babord|på babord|vänster|babordssida|vänster sida|"
@@ -163,7 +163,9 @@ WORDS = {
     "OFFED": (
         "demonterad|demonterat|demonterade|avlägsnad|avlägsnat|borttagen|borttaget|borttagna|bortmonterad|"
         "bortmonterat|såld|sålt|sålda|sålde|avmonterad|avmonterat|bortplockad|borttagits|monterats bort|"
-        "bortplockade|avplockad"
+        "bortplockade|avplockad|skänkt|skänkts|slängd|slängt|slängdes|kasserad|kasserat|skrotad|skrotat|"
+        "bortskänkt|bortkapad|avkapad|avsågad|ruttnade|ruttnat|ruttnat bort|rostade sönder|lämnad i land|"
+        "lämnade i land|bortslängd|avkapade|bortsågad|avlägsnades|såldes|ilandsatt|ilandlagd|utslängd"
     ),
     "V_TAKE": (
         "ta|tar|tas|tages|monterar|montera|monteras|plocka|plockar|plockas|skruva|skruvar|skruvas|lyfta|lyfts|"
@@ -181,4 +183,14 @@ WORDS = {
     ),
     "SHIFTED": "flyttad|flyttat|flyttade",
     "STAY": "stanna|kvarstå|finnas kvar|finnas|vara kvar|sitta där|vara där",
+    "DOWNWARD": (
+        "nedåt|neråt|längre ner|längre ned|under överkanten|nedanför överkanten|om man går ner|ner från överkanten"
+    ),
+    "EVEN": (
+        "rakt under|precis under|lodrätt under|i linje med|i liv med|jäms med|exakt under|i plan med|i lod med|"
+        "direkt under|i samma plan"
+    ),
+    "TAKE_THIS": (
+        "använd det|räkna med det|använd den|utgå från det|det är rätt|gå på det|lita på det|den gäller|räkna på det"
+    ),
 }
