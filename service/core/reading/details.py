@@ -61,6 +61,9 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
         beside = beside or (full and any(_touches(sheet.clean, n, match.start(), match.end()) for n in boat))
         after = sheet.clean[match.end() : match.end() + 14].split()
         article = full and bool(_ARTICLE.search(before)) and bool(after) and _boat_word(clause, match.end())
+        article = article or (
+            full and match.start() == clause.start and _boat_word(clause, match.end())
+        )  # "2004 boat,"
         near = bool(named) or any(n.clause.paragraph == clause.paragraph for n in boat) or clause.shaped
         behind = near and _behind(clause, boat, match, named=bool(named))
         dated = cue and near and match[0][0] in "-'\u2019"  # "built -79"

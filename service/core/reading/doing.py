@@ -28,6 +28,7 @@ _STOPS = re.compile(r"[.,;:!?()]")
 _CLOSES = re.compile(
     r"\s{0,3}(?:[.,;:!?)]|-\s|\u2013|$|(?:and|und|en|och|og|or|oder|of|eller|if|wenn|falls|als|om|hvis|again|wieder)\b)"
 )
+_WAS = re.compile("wurden?", re.IGNORECASE)  # German: not w\u00fcrde
 _PRESENT = re.compile("\u00e8[^aeiou]{1,2}e(?:nt)?$")  # French: enl\u00e8ve, not enlev\u00e9
 REACH, VERB, FAR, BEHIND, NEXT = 60, 45, 30, 14, 20
 
@@ -90,7 +91,9 @@ def _off(clean: str, marks: Sequence[Mark], verb: Mark, particle: Mark, end: int
 
 def _meant(clean: str, marks: Sequence[Mark], verb: Mark, at: Mark, dropped: set[Mark]) -> str | None:
     past = verb.concept == "OFFED" and _PRESENT.search(clean, verb.start, verb.end) is None
-    may = any(m.concept == "MAY" and _with(clean, m, verb, at) for m in marks)
+    may = any(
+        m.concept == "MAY" and _with(clean, m, verb, at) and not _WAS.fullmatch(clean, m.start, m.end) for m in marks
+    )
     denial = _denial(clean, marks, verb, at)
     if verb.concept == "SHIFTED" and not may:
         return None

@@ -73,6 +73,11 @@ class Kin:
         return frozenset(part for parts, _ in self._vocabulary.phrases for part in parts if part[-1] != "*")
 
     @cached_property
+    def whole(self) -> frozenset[str]:
+        """Words that are no abbreviation: the vocabulary's and the language's commonest."""
+        return self._known | self._plain
+
+    @cached_property
     def _shelves(self) -> dict[tuple[str, int], list[str]]:
         """Words that may be meant, by first letter and length."""
         made: dict[tuple[str, int], list[str]] = {}

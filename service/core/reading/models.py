@@ -20,6 +20,7 @@ _NAME = r"[^\W\d_a-z][^\W\d_]{2,20}"
 _PATTERN = re.compile(
     rf"\b({_NAME}(?:[ \t]{_NAME})?)[ \t](\d{{2,4}}(?:[.,]\d{{1,2}})?|\d[.,]\d{{1,2}})(?![\w.,]*\d|[\"'°%])"
 )
+_LOW_PATTERN = re.compile(r"\b([a-z]{1,8})[ ]([^\W\d_]{4,20})[ ](\d{2,3})(?![\w.,]*\d|[\"'\u00b0%]|[ ]?[a-z]{1,2}\b)")
 _YEAR_BEHIND = re.compile(r"[ ,(]{0,3}(?:[^\W\d]{1,12}[ .:]{1,2}){0,2}(?:19|20)\d\d\b")
 _BEFORE = re.compile(r"([^\W\d_]{1,12})['\u2019 ]\s{0,2}$")
 _YEAR = re.compile(r"(?:19|20)\d\d")
@@ -57,6 +58,16 @@ class Named:
     clause: Clause
 
 
+LOW = 0.02
+"""Fewer capitals among its letters than this: typed without them."""
+
+
+def _typed_low(sheet: Sheet) -> bool:
+    own = [sheet.clean[ln.start : ln.end] for ln in sheet.lines if ln.zone == "own"]
+    letters = sum(c.isalpha() for t in own for c in t)
+    return sum(c.isupper() for t in own for c in t) < LOW * letters
+
+
 def find_models(sheet: Sheet, known: Sequence[str], *, asked: bool = False) -> list[Named]:
     """Return the boats named outside signatures, in order of place.
 
@@ -64,12 +75,14 @@ def find_models(sheet: Sheet, known: Sequence[str], *, asked: bool = False) -> l
     """
     table = _table(known)
     found: list[Named] = []
+    low = _typed_low(sheet)
     for clause in sheet.clauses:
         if clause.parent is not None or clause.foreign is not asked:
             continue
         text = sheet.clean[clause.start : clause.end]
         spans = _known_spans(text, table)
         spans = spans or [(a, b, 0.0) for a, b in _pattern_spans(clause, text)]
+        spans = spans or [(a, b, 0.0) for a, b in (_low_spans(clause, text) if low else ())]
         for a, b, base in spans:
             end = b + _tail(text[b:])
             score = base + _bonus(sheet, clause, a, b)
@@ -119,6 +132,18 @@ def _pattern_spans(clause: Clause, text: str) -> list[tuple[int, int]]:
         if words and not year and not _measured(clause.found, clause.start + match.start(2)):
             spans.append((start, match.end(2)))
     return spans
+
+
+def _low_spans(clause: Clause, text: str) -> list[tuple[int, int]]:
+    """Return names written small: "the vellanor 38"."""
+    return [
+        (m.start(2), m.end(3))
+        for m in _LOW_PATTERN.finditer(text)
+        if fold(m[1]) in _CALLED
+        and fold(m[2]) not in _NO_NAME
+        and not _meant(clause, clause.start + m.start(2), len(m[2]))
+        and not _measured(clause.found, clause.start + m.start(3))
+    ]
 
 
 def _meant(clause: Clause, at: int, size: int) -> bool:

@@ -12,7 +12,10 @@ STERN = frozenset({"TRANSOM", "POST"})
 
 def _direction(seen: View) -> float | None:
     """Return +1 aft, -1 forward, by the direction word nearest behind the quantity, else in front of it."""
-    for concept in (*seen.after, *seen.before):
+    listed = (
+        seen.later if {"STOCK", "TRAILING"} & set(seen.later[:2]) else ()
+    )  # "stock 68 cm, trailing edge 35 cm forward"
+    for concept in (*seen.after, *seen.before, *listed):
         if concept in ("FORWARD", "AFT"):
             return -1.0 if concept == "FORWARD" else 1.0
     return None
@@ -24,7 +27,8 @@ def read_rudder(seen: View) -> Decision:
     near = seen.near | (
         seen.question if not seen.near & STERN.union({"TOP"}) or seen.near & {"TRAILING"} else frozenset()
     )
-    if "STOCK" in seen.near or ("STOCK" in seen.left and seen.thing in (None, "RUDDER")):
+    stock = "STOCK" in seen.near or ("STOCK" in seen.left and seen.thing in (None, "RUDDER"))
+    if stock and "TRAILING" not in seen.before[:2]:
         return "main_rudder.stock_aft_mm", sign if sign is not None else "sign_unknown"
     answers = "TRAILING" in seen.question and sign is not None and not seen.near & {"WATER", "HEIGHT"}
     trailing = "TRAILING" in seen.near or answers or (seen.thing == "RUDDER" and "STICK_OUT" in near | seen.left)
@@ -59,6 +63,9 @@ def _rudder_height(seen: View) -> Decision:
     if seen.thing != "RUDDER" or "WATER" not in seen.near:
         return None
     edge = next((c for c in (*seen.before, *seen.after) if c in ("TOP", "BOTTOM")), None)
+    edge = (
+        "BOTTOM" if edge is None and {"ENDS", "BELOW"} <= seen.near else edge
+    )  # "the blade ends 1.3 m below the surface"
     if edge is None:
         return None
     name = "main_rudder.top_height_mm" if edge == "TOP" else "main_rudder.bottom_height_mm"

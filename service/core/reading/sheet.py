@@ -117,7 +117,7 @@ def lay_out(text: str, subject_length: int, tongue: Tongue, sender: Sender) -> S
     lines = lines_of(text, subject_length, sender)
     clean = blanked(text, lines)
     lines = signed(clean, lines, matcher, sender)
-    clauses = _clauses(clean, lines, nouns=matcher.language == "de")
+    clauses = _clauses(clean, lines, tongue.kin.whole, nouns=matcher.language == "de")
     clean = _rejoined(clean, clauses)
     words = words_of(clean)
     taken, guessed = tongue.kin.taken(clean, words)
@@ -138,7 +138,7 @@ def lay_out(text: str, subject_length: int, tongue: Tongue, sender: Sender) -> S
     return sheet
 
 
-def _clauses(clean: str, lines: list[Line], *, nouns: bool) -> list[Clause]:
+def _clauses(clean: str, lines: list[Line], plain: frozenset[str], *, nouns: bool) -> list[Clause]:
     clauses: list[Clause] = []
     paragraph, start, end, depth = 0, -1, -1, 0
     kind = (False, False)
@@ -147,17 +147,16 @@ def _clauses(clean: str, lines: list[Line], *, nouns: bool) -> list[Clause]:
         raw = clean[line.start : line.end]
         readable = line.zone in ("own", "quoted", "subject") and raw.strip()
         columns = raw[:1].isalpha() and COLUMNS in raw.rstrip()
-        shaped = (
-            columns
-            or bool(_DASHED.match(raw))
-            or bool(_BULLET.match(raw) or _LABEL.match(raw))
-            or line.zone == "subject"
+        runs = (
+            start >= 0 and not kind[0] and raw.strip()[:1].islower() and clean[start:end].rstrip()[-1:] not in ".:;!?"
         )
+        label = _LABEL.match(raw) is not None and not runs  # no label where a sentence runs on over the line's end
+        shaped = columns or bool(_DASHED.match(raw) or _BULLET.match(raw)) or label or line.zone == "subject"
         fresh = kind[0] and end - start < SHORT_LINE and raw.strip()[:1].isupper()  # a sentence behind a list
         own = line.start in alone  # a line of its own, though nothing marks it
         shaped, fresh = shaped or own, fresh or own
         if start >= 0 and (not readable or shaped or fresh or line.depth != depth):
-            clauses += _sentences(clean, (start, end), depth, paragraph, kind)
+            clauses += _sentences(clean, (start, end), (depth, paragraph), kind, plain)
             start = -1
         if not readable or line.depth != depth:
             paragraph += 1
@@ -166,14 +165,18 @@ def _clauses(clean: str, lines: list[Line], *, nouns: bool) -> list[Clause]:
             start = line.start if start < 0 else start
             end, depth = line.end, line.depth
     if start >= 0:
-        clauses += _sentences(clean, (start, end), depth, paragraph, kind)
+        clauses += _sentences(clean, (start, end), (depth, paragraph), kind, plain)
     return clauses
 
 
-def _sentences(clean: str, span: tuple[int, int], depth: int, paragraph: int, kind: tuple[bool, bool]) -> list[Clause]:
+def _sentences(
+    clean: str, span: tuple[int, int], place: tuple[int, int], kind: tuple[bool, bool], plain: frozenset[str]
+) -> list[Clause]:
+    """Cut a stretch into thoughts; `place` is depth and paragraph, `plain` holds whole words that are no abbreviation."""
+    depth, paragraph = place
     start, end = span
     cuts = [start]
-    low = clean[start:end].lstrip()[:1].islower()
+    low = next((c for c in clean[start:end] if c.isalpha()), "A").islower()
     for found in (_LOW_ENDS if low else _ENDS).finditer(clean, start, end):
         before = clean[max(start, found.start() - 12) : found.start()].split()
         word = fold(before[-1]) if before else ""
@@ -181,7 +184,8 @@ def _sentences(clean: str, span: tuple[int, int], depth: int, paragraph: int, ki
         numbered = not clean[cuts[-1] : found.start()].strip(" \t\n(0123456789")  # "2. His boat": a list's number
         behind = clean[found.end() : found.end() + 1]
         unit = behind.islower() and len(before) > 1 and before[-2][-1].isdigit()  # "22 cm. the rudder"
-        if (behind.isdigit() or behind.islower()) and not unit and (len(word) < LONG_WORD or not word.isalpha()):
+        short = len(word) < LONG_WORD and not (low and word in plain and word not in _SHORT)
+        if (behind.isdigit() or behind.islower()) and not unit and (short or not word.isalpha()):
             continue  # "ca. 3", "nr. 12": no sentence ends here
         if behind.isdigit() and word.endswith(("nr", "num")):
             continue  # "casconr. 12"

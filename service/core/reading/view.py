@@ -44,6 +44,8 @@ class View:
     question: frozenset[str]
     subject: str | None = None
     """The thing the clause began with."""
+    later: tuple[str, ...] = ()
+    """What comes behind the surroundings, to the clause's end."""
 
     @property
     def on_rail(self) -> bool:
@@ -93,7 +95,8 @@ def view(clean: str, clause: Clause, found: Found) -> View:
         topic = (*(m.concept for m in reversed(parent)), *topic)
     topic = (*left, *topic)
     subject = next((c for c in reversed(left) if is_thing(c)), None)
-    return View(before, after, frozenset(left), whole, topic, clause.question, subject)
+    later = tuple(m.concept for m in marks if m.start >= high)
+    return View(before, after, frozenset(left), whole, topic, clause.question, subject, later)
 
 
 def segment(clean: str, clause: Clause, mark: Mark) -> tuple[int, int]:

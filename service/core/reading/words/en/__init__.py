@@ -20,7 +20,8 @@ VOCABULARY = Vocabulary(
         and_="and",
         whole="three_quarters_of_an=0.75 three_quarters_of_a=0.75 half_an=0.5 half_a=0.5 quarter_of_an=0.25 "
         "a_quarter_of_an=0.25 three_quarter=0.75 one_and_a_half=1.5 {one}_and_a_half=+0.5 a_couple_of=2 "
-        "couple_of=2",
+        "couple_of=2 fourty=40 fourty_one=41 fourty_two=42 fourty_three=43 fourty_four=44 fourty_five=45 "
+        "fourty_six=46 fourty_seven=47 fourty_eight=48 fourty_nine=49",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
     alike=alike.ALIKE,
