@@ -20,7 +20,7 @@ _IS = re.compile(r"[ ]?[:,=\u2013-]?[ ]{0,9}(?:(?:is|ist|est|es|\u00e8|is|\u00e4
 OUTBOARD = frozenset({"outboard", "fuoribordo", "fueraborda", "fuera borda", "hors bord", "buitenboord"})
 NEAR = 45
 BEFORE = 12
-ARTICLE = 5
+ARTICLE, TWO = 5, 2
 
 
 def renamed(clean: str, marks: list[Mark]) -> list[Mark]:
@@ -56,6 +56,15 @@ def put_right(clean: str, marks: list[Mark], found: list[Found]) -> tuple[list[M
             spans.append((mark.start, new.start))
     kept = [m for m in marks if not (m.concept in PUTS_RIGHT and any(a <= m.start < b for a, b in spans))]
     return kept, [f for f in found if f.start not in dropped]
+
+
+def preferred(marks: list[Mark], found: list[Found]) -> list[Found]:
+    """Return quantities without what the writer puts behind the one to use: "1.26 m on paper, 1.21 m taped, take that"."""
+    take = next((m for m in marks if m.concept == "TAKE_THIS"), None)
+    before = [f for f in found if take is not None and f.end <= take.start]
+    if len(before) < TWO or before[-1].dimension != before[-2].dimension:
+        return found
+    return [f for f in found if f is not before[-2]]
 
 
 def _paused(clean: str, mark: Mark) -> bool:

@@ -21,6 +21,7 @@ _THAT = re.compile(r"\b(?:that|those|das|c|cela|\u00e7a|eso|esa|quello|quella|da
 LONGEST = 200
 CLOSE = 1e-6
 MOST = 5
+ALIKE = 0.25
 TALLEST_RAIL = 250.0
 
 
@@ -30,6 +31,7 @@ def correct(sheet: Sheet, notes: Notes) -> None:
         if clause.foreign or clause.quoted:
             continue
         _put_in_place(clause, notes)
+        _anew(sheet, clause, notes)
         for match in islice(_NOT.finditer(sheet.clean, clause.start, clause.end), MOST):
             if any(f.start < match.start(1) < f.end or f.start < match.start(2) < f.end for f in clause.found):
                 continue  # "3ft 9, not 3ft 6"
@@ -47,6 +49,23 @@ def _put_in_place(clause: Clause, notes: Notes) -> None:
         if len({c.field for c in hits}) == 1 and denied(clause, old.start, TAKEN_BACK):
             fresh = replace(hits[0], value=one.value, start=new.start, end=new.end, depth=0)
             notes.claims = [c for c in notes.claims if c not in hits] + [fresh]
+
+
+def _anew(sheet: Sheet, clause: Clause, notes: Notes) -> None:
+    """Replace what was said just before by a bare number that is to be taken: "Loaded it is 97, go by that"."""
+    if "TAKE_THIS" not in clause.concepts or clause.found:
+        return
+    near = [c for c in notes.claims if 0 < clause.start - c.start <= LONGEST and c.field.endswith("_mm")]
+    if len({c.field for c in near}) != 1 or not isinstance(near[-1].value, float):
+        return
+    said = _WRITTEN.match(sheet.clean[near[-1].start : near[-1].end])
+    for match in islice(_WRITTEN.finditer(sheet.clean, clause.start, clause.end), MOST):
+        new = float(match[0].replace(",", "."))
+        old = float(said[0].replace(",", ".")) if said is not None else 0.0
+        if old and abs(new - old) < ALIKE * old:
+            fresh = replace(near[-1], value=round(near[-1].value / old * new, 6), start=match.start(), end=match.end())
+            notes.claims = [c for c in notes.claims if c not in near] + [fresh]
+            return
 
 
 def rename(sheet: Sheet, notes: Notes) -> None:

@@ -31,13 +31,22 @@ def read_details(sheet: Sheet, boat: list[Named]) -> list[Claim]:
         if "OTHER_BOAT" in clause.concepts:
             continue
         if clause.foreign:  # what our own question says of her, where the answer names no other
-            claims += _years(sheet, clause, boat) if any(n.clause is clause for n in boat) else []
+            claims += _years(sheet, clause, _again(sheet, clause, boat))
             continue
         claims += _years(sheet, clause, boat)
         claims += _beside_name(clause, boat)
         claims += _hull_numbers(sheet, clause, boat)
         claims += _builders(sheet, clause)
     return claims
+
+
+def _again(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Named]:
+    """Return the boat's names where they stand again in a question of ours."""
+    found = []
+    for name in dict.fromkeys(n.name for n in boat):
+        at = sheet.clean.find(name, clause.start, clause.end)
+        found += [Named(name, at, at + len(name), 0.0, clause)] if at >= 0 else []
+    return found
 
 
 def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:

@@ -18,6 +18,7 @@ IF = frozenset(_IF.split())
 CLOSE = 30
 AT = frozenset(_AT.split())
 ARTICLES = frozenset(_ARTICLES.split())
+FOR = frozenset({"for", "fur", "pour", "para", "per", "voor", "till", "til"})
 WITH = frozenset({"with", "mit", "avec", "con", "met", "med"})
 OURS = frozenset(
     {"our", "my", "unsere", "meine", "nos", "mes", "nuestros", "onze", "mijn", "i", "nostre", "vara", "vare", "vores"}
@@ -136,4 +137,4 @@ def is_place(clean: str, thing: Mark, place: Mark) -> bool:
     named = len(words)
     while words and (words[-1] in ARTICLES or (words[-1] == "an" and len(words) == named)):  # "an outboard", "an der"
         words.pop()
-    return bool(words) and words[-1] in AT and len(between) <= CLOSE and not set(",;") & set(between)
+    return bool(words) and words[-1] in AT | FOR and len(between) <= CLOSE and not set(",;") & set(between)

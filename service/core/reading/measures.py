@@ -265,5 +265,10 @@ def _mass(seen: View, found: Found) -> Decision:
         return None
     if not seen.whole - {"YEAR"} and found.read.value >= LEAST_KG if isinstance(found.read, Quantity) else False:
         return "boat.displacement_kg", 1.0  # "3.1 tonnes." and nothing else
+    listed = {"LOA", "BEAM", "DRAFT", "LWL"} & seen.whole and not any(
+        is_obstacle(c) or c == "BALLAST" for c in seen.whole
+    )
+    if listed and isinstance(found.read, Quantity) and found.read.value >= LEAST_KG:
+        return "boat.displacement_kg", 1.0  # "39 ft overall, 12 ft beam, 17,000 lb"
     near = seen.near | (seen.left if not is_obstacle(seen.thing or "") else frozenset())
     return ("boat.displacement_kg", 1.0) if "DISPLACEMENT" in near else None

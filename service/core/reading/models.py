@@ -20,7 +20,9 @@ _NAME = r"[^\W\d_a-z][^\W\d_]{2,20}"
 _PATTERN = re.compile(
     rf"\b({_NAME}(?:[ \t]{_NAME})?)[ \t](\d{{2,4}}(?:[.,]\d{{1,2}})?|\d[.,]\d{{1,2}})(?![\w.,]*\d|[\"'°%])"
 )
-_LOW_PATTERN = re.compile(r"\b([a-z]{1,8})[ ]([^\W\d_]{4,20})[ ](\d{2,3})(?![\w.,]*\d|[\"'\u00b0%]|[ ]?[a-z]{1,2}\b)")
+_LOW_PATTERN = re.compile(
+    r"\b([a-z]{1,8})[ ]([^\W\d_]{4,20})[ ](\d{2,3})(?![\w.,]*\d|[\"'\u00b0%]|[ ]?(?:mm|cm|m|ft|in|kg|t|lbs?|tons?|kn|nm|hp|ps|pk|cv|hk)\b)"
+)
 _YEAR_BEHIND = re.compile(r"[ ,(]{0,3}(?:[^\W\d]{1,12}[ .:]{1,2}){0,2}(?:19|20)\d\d\b")
 _BEFORE = re.compile(r"([^\W\d_]{1,12})['\u2019 ]\s{0,2}$")
 _YEAR = re.compile(r"(?:19|20)\d\d")

@@ -10,6 +10,7 @@ from service.core.reading.lexis import Mark, words_of
 from service.core.reading.meant import (
     ATTRIBUTES,
     CLOSE,
+    FOR,
     GOING,
     MOVES,
     PAIR,
@@ -157,7 +158,7 @@ def _owner(
     if after is not None and mark.concept:
         between = sheet.clean[mark.end : after[0].start]
         parted = bool(before) and bool(
-            (AND | WITH) & {w.fold for w in words_of(between)}
+            (AND | WITH | FOR) & {w.fold for w in words_of(between)}
         )  # "a ladder to port and an arch"
         parted = parted or (
             bool(before) and any(m.concept == "NOT" and mark.end <= m.start < after[0].start for m in clause.marks)

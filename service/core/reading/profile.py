@@ -10,7 +10,9 @@ from service.core.reading.lines import Line
 from service.core.reading.sheet import Clause, Sheet
 from service.core.units import UNITS
 
-_ROW = re.compile(r"[ \t|*-]{0,40}(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|;]{1,60}(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|]{0,60}")
+_ROW = re.compile(
+    r"[ \t|*-]{0,40}(-?\d{1,5}(?:[.,]\d{1,2})?)(?:[ ]{0,3}\([^()\d\n]{1,30}\))?[ \t|;]{1,60}(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|]{0,60}"
+)
 _BOTTOM = re.compile(r"\b(\d{1,4})\b")
 _WORDS = re.compile(r"[^\W\d_]+")
 LEAST = 3
@@ -43,7 +45,10 @@ def _claims(sheet: Sheet, run: list[tuple[Line, float, float]]) -> list[Claim]:
         return []
     top = max(run, key=lambda row: row[1])
     plain = top[2] == 0 and all(h > 0 for _, h, _ in run)  # at the greatest height the distance is nothing: no doubt
-    if order.index("WATER") > order.index("AFT") and not plain:
+    lined = not plain and top[2] > 0 and {"PLUMB_LINE", "AFT"} <= {m.concept for m in head}
+    if lined:  # gaps to a line that hangs so far aft of the top edge
+        run = [(line, h, top[2] - a) for line, h, a in run]
+    elif not plain and (order.index("WATER") > order.index("AFT") or top[2] > 0):
         return []
     points = [{"height_mm": h * factor, "aft_mm": a * factor} for _, h, a in run]
     heights = [p["height_mm"] for p in points]
@@ -55,6 +60,10 @@ def _claims(sheet: Sheet, run: list[tuple[Line, float, float]]) -> list[Claim]:
     if at is not None:
         row = run[at][0]
         claims.append(Claim("transom.top_height_mm", points[at]["height_mm"], row.start, row.end, depth))
+    edges = [m.start for c in sheet.clauses for m in c.marks if m.concept == "BOTTOM" and start <= m.start < end]
+    for line, height, _ in run:
+        if len(edges) == 1 and line.start <= edges[0] < line.end:
+            return [*claims, Claim("transom.bottom_height_mm", height * factor, line.start, line.end, depth)]
     return claims + _bottom(sheet, end, factor, {h: h * factor for _, h, _ in run}, depth)
 
 

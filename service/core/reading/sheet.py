@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
 
-from service.core.reading.breath import ONLY_HERE, only_places, put_right, renamed, summed
+from service.core.reading.breath import ONLY_HERE, only_places, preferred, put_right, renamed, summed
 from service.core.reading.doing import done_with
 from service.core.reading.hedges import Hedge, stated
 from service.core.reading.kin import Kin
@@ -130,7 +130,7 @@ def lay_out(text: str, subject_length: int, tongue: Tongue, sender: Sender) -> S
         told_of = clause.found
         marks = [m for m in clause.marks if not any(f.start <= m.start and m.end <= f.end for f in told_of)]
         marks, found = put_right(clean, only_places(clean, renamed(clean, marks)), clause.found)
-        clause.found = summed(clean, marks, found)
+        clause.found = preferred(marks, summed(clean, marks, found))
         clause.marks = [m for m in marks if m.concept not in ONLY_HERE]
     _connect(clean, clauses)
     sheet = Sheet(text, clean, lines, clauses, subject_length, [c.start for c in clauses])

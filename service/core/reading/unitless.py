@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from itertools import islice
 from typing import Protocol
 
 from service.core.reading.lexis import Mark, words_of
@@ -30,6 +31,7 @@ GAP = 16
 NEAR = 24
 SURELY_MM = 300
 THIN = range(2, 41)
+FEW, LEAST_DIGITS, ALIKE = 4, 3, 0.25
 
 
 class Thought(Protocol):
@@ -50,6 +52,8 @@ def add_unitless(clean: str, clauses: Sequence[Thought]) -> None:
     """
     for clause in clauses:
         clause.found[:] = [_with_inches(clean, clause, f) for f in clause.found]
+    for clause in clauses:
+        _again(clean, clause)
     written = {
         f.read.unit for c in clauses for f in c.found if isinstance(f.read, Quantity) and f.dimension == "length"
     }
@@ -68,6 +72,34 @@ def add_unitless(clean: str, clauses: Sequence[Thought]) -> None:
             leans = match[3] and LEANS & {m.concept for m in clause.marks}
             if (heavy or leans) and not _taken(clause, match):
                 _add(clause, match, f"{match[1]} {'t' if heavy else 'deg'}", "mass" if heavy else "angle")
+
+
+def _again(clean: str, clause: Thought) -> None:
+    """Give a number its unit that says another of its clause anew: "1,26 m on the drawing, the tape gave me 1,21"."""
+    told = [f for f in clause.found if f.dimension == "length" and isinstance(f.read, Quantity) and not f.shared]
+    if not told or clause.foreign:
+        return
+    first = told[-1]
+    said = _NUMBER.match(clean, first.start)
+    if said is None or not isinstance(first.read, Quantity):
+        return
+    decimals, number = _decimals(said[0]), float(said[0].replace(",", "."))
+    for match in islice(_NUMBER.finditer(clean, first.end, clause.end), FEW):
+        value = float(match[0].replace(",", "."))
+        alike = (
+            _decimals(match[0]) == decimals and len(match[0]) >= LEAST_DIGITS and abs(value - number) < ALIKE * number
+        )
+        anew = any(
+            m.concept in ("TAKE_THIS", "OOPS", "M_TAPE", "MEASURED", "MEANT") and m.start >= first.end
+            for m in clause.marks
+        )
+        if alike and anew and not _taken(clause, match) and not _year(match[0]):
+            _add(clause, match, f"{match[0]} {first.read.unit}", "length")
+            return
+
+
+def _decimals(number: str) -> int:
+    return len(number.replace(",", ".").partition(".")[2])
 
 
 def _with_inches(clean: str, clause: Thought, found: Found) -> Found:

@@ -80,7 +80,8 @@ WORDS = {
         "under vandlinien|lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|"
         "lige ved vandet|på vandlinjen|vandlinjens|vandlinjens niveau|vandniveau|vandstand|vandspejl|"
         "vandoverflade|overfladen|havoverfladen|søen|konstruktionsvandlinje|konstruktionsvandlinjen|dvl|"
-        "flydelinje|flydelinjen|fribordet|vandkanten|vandfladen|vandflade|vandets|vandlinjer"
+        "flydelinje|flydelinjen|fribordet|vandkanten|vandfladen|vandflade|vandets|vandlinjer|under overfladen|"
+        "under vandspejlet"
     ),
     "AT_WATER": (
         "lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|lige ved vandet|på vandlinjen"
@@ -88,7 +89,7 @@ WORDS = {
     "JUST_TOUCH": "flugter|tangerer|i vandskorpen|når lige|på højde med",
     "BELOW": (
         "under vandet|under vandlinjen|under vandoverfladen|under vl|nedsænket|under vand|i vandet|neddykket|"
-        "under vandlinien|derunder|herunder"
+        "under vandlinien|derunder|herunder|under overfladen|under vandspejlet"
     ),
     "BOOTSTRIPE": "vandlinjestribe|vandlinjestriben|boot top|vandliniestribe|bådtop",
     "TOERAIL": "fotlist|fotlisten|fodliste|fodlisten|lønning|lønningen|skandæk|essing|fenderliste",
@@ -133,7 +134,7 @@ WORDS = {
     ),
     "M_PHOTO": "foto|billede|billedet|fra foto",
     "MEASURED": "målt|mål|målene|måling|målte|opmålt",
-    "PLUMB_LINE": "lodsnor|lodsnoren|lodline|med lod|lod",
+    "PLUMB_LINE": "lodsnor|lodsnoren|lodline|med lod|lod|et lod|blylod",
     "GIVE_TAKE": (
         "plus minus|plus eller minus|med en fejlmargin på|fejlmargin på|fejlmargin|tolerance på|nøjagtighed på|"
         "med en nøjagtighed på|usikkerhed på|plusminus|med en usikkerhed på|margin på|plus/minus"

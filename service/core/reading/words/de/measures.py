@@ -104,7 +104,8 @@ WORDS = {
         "an der wasserlinie|berührt das wasser|in höhe der wasserlinie|schwimmlinie|wasserniveau|"
         "konstruktionslinie|wasserhöhe|seespiegel|meeresspiegel|wasserstand|schwimmebene|über wl|überm wasser|"
         "wasserlinien|wasserkante|dwl|schwimmlage|ruhewasserlinie|am wasser|der wasserlinie|wassernähe|ab wasser|"
-        "vom wasser|bis zum wasser|freibord achtern"
+        "vom wasser|bis zum wasser|freibord achtern|unter der oberfläche|unter der wasseroberfläche|"
+        "unterhalb der wasseroberfläche|unter wl|unter der wl"
     ),
     "AT_WATER": (
         "auf höhe der wasserlinie|genau auf der wasserlinie|in der wasserlinie|auf der wasserlinie|"
@@ -113,7 +114,8 @@ WORDS = {
     "JUST_TOUCH": "berührt gerade|bündig|taucht gerade ein|in höhe|auf wasserhöhe|schließt ab",
     "BELOW": (
         "drunter|tiefer|unter wasser|unter der wasserlinie|unterhalb|unterhalb der wasserlinie|im wasser|"
-        "unter cwl|unterm wasser|getaucht|taucht|darunter"
+        "unter cwl|unterm wasser|getaucht|taucht|darunter|unter der oberfläche|unter der wasseroberfläche|"
+        "unterhalb der wasseroberfläche|unter wl|unter der wl"
     ),
     "BOOTSTRIPE": "wasserpass|wasserpasses|wasserpassstreifen|zierstreifen",
     "TOERAIL": (
@@ -166,7 +168,9 @@ WORDS = {
     ),
     "M_PHOTO": "foto|fotos|vom foto|aus dem foto|bild",
     "MEASURED": "gemessen|maße|messungen|messung|abmessungen|gemessene|messen|maß|ausgemessen",
-    "PLUMB_LINE": "lot|senklot|senkblei|lotschnur|lotes|lots",
+    "PLUMB_LINE": (
+        "lot|senklot|senkblei|lotschnur|lotes|lots|schnur mit gewicht|lotfaden|maurerlot|bleilot|senkschnur|gelotet"
+    ),
     "GIVE_TAKE": (
         "plus minus|plus oder minus|toleranz|ungenauigkeit|mit einer unsicherheit von|genauigkeit|"
         "mit einer genauigkeit von|genauigkeit von|fehler von|mit einer toleranz von|toleranz von|"

@@ -60,9 +60,8 @@ WORDS = {
     "TURN": (
         "either way|each way|hard over|deflection|turns|max deflection|maximum deflection|to each side|"
         "each side of centre|stops at|lock to lock|rudder angle|swing of the rudder|either side of centre|turn|"
-        "to either side|per side|degrees each way|hard-over|rudder stops|swings through|full lock|helm angle|"
-        "maximum rudder angle|rudder travel|max rudder|of helm|turning angle|rudder throw|full deflection|"
-        "from centre to"
+        "to either side|per side|hard-over|rudder stops|swings through|full lock|helm angle|maximum rudder angle|"
+        "rudder travel|max rudder|of helm|turning angle|rudder throw|full deflection|from centre to"
     ),
     "FORWARD": (
         "to front|to the front|more to bow|more to the bow|to bow|to fore|more to fore|forward|further forward|"
@@ -107,7 +106,9 @@ WORDS = {
         "at water level|at the waterline|on the waterline|right at the water|right on the water|"
         "flush with the water|touching the water|meets the water|in line with the water|the surface|wet line|"
         "float plane|water's level|sea surface|dead level of the water|lwl|design waterline|designed waterline|"
-        "painted waterline|actual waterline|static waterline|waterplane|the wet|water's edge|afloat|water surface"
+        "painted waterline|actual waterline|static waterline|waterplane|the wet|water's edge|afloat|"
+        "water surface|below the surface|beneath the surface|under the surface|under surface|below surface|"
+        "in under the water"
     ),
     "AT_WATER": (
         "at the water|level with the water|at water level|at the waterline|on the waterline|right at the water|"
@@ -117,7 +118,7 @@ WORDS = {
     "BELOW": (
         "under the water|in under the water|below|under|beneath|under water|below the water|below water|immersed|"
         "underwater|submerged|beneath the water|below the surface|under the waterline|below the waterline|"
-        "below waterline|in the water|below it"
+        "below waterline|in the water|below it|beneath the surface|under the surface|under surface|below surface"
     ),
     "BOOTSTRIPE": (
         "bootstripe|boot stripe|boottop|boot top|boot top line|boottopping|boot topping|boot line|boot-top stripe"
@@ -178,7 +179,10 @@ WORDS = {
     ),
     "M_PHOTO": "photo|photograph|from a photo|photos|off a photo|picture|a photograph",
     "MEASURED": "measured|measurements|measurement|measure|measuring|dimensions|taken|figures",
-    "PLUMB_LINE": "plumb line|plumb bob|plumbline|plumb-bob|plummet",
+    "PLUMB_LINE": (
+        "plumb line|plumb bob|plumbline|plumb-bob|plummet|bob|a bob|the bob|weighted line|weighted string|"
+        "string with a weight|lead line"
+    ),
     "GIVE_TAKE": (
         "give or take|plus or minus|plus minus|plus or minus about|to within|accurate to|error of|margin of|"
         "plus/minus|to the nearest|tolerance of|+/-|margin of error|uncertainty of|with an error of|"

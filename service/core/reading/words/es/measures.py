@@ -82,7 +82,8 @@ WORDS = {
         "bajo la línea de flotación|a ras de agua|a ras del agua|justo en el agua|toca el agua|"
         "en la línea de flotación|en la flotación|a flor de agua|justo en la flotación|a nivel del agua|"
         "línea de agua|línea de agua de proyecto|nivel del mar|superficie del mar|el mar|lámina|línea flotación|"
-        "aguas|nivel de agua|espejo del agua|línea de flotacion|plano de flotación|francobordos|lf|ras del agua"
+        "aguas|nivel de agua|espejo del agua|línea de flotacion|plano de flotación|francobordos|lf|ras del agua|"
+        "bajo la superficie|por debajo de la superficie"
     ),
     "AT_WATER": (
         "a ras de agua|a ras del agua|justo en el agua|toca el agua|en la línea de flotación|en la flotación|"
@@ -92,7 +93,7 @@ WORDS = {
     "BELOW": (
         "metido|metida|en el agua|bajo el agua|por debajo del agua|sumergido|sumergida|bajo la flotación|"
         "por debajo de la flotación|debajo del agua|por debajo de la línea de flotación|"
-        "bajo la línea de flotación|por debajo"
+        "bajo la línea de flotación|por debajo|bajo la superficie|por debajo de la superficie"
     ),
     "BOOTSTRIPE": "franja de flotación|línea de agua pintada|franja",
     "TOERAIL": "regala|tapa de regala|amurada|cintón|carril de regala|tapa regala",
@@ -134,7 +135,7 @@ WORDS = {
     ),
     "M_PHOTO": "foto|fotos|fotografía",
     "MEASURED": "medidas|medido|medida|medí|mediciones|tomadas|he medido|dimensiones",
-    "PLUMB_LINE": "plomada|hilo de plomada|hilo a plomo",
+    "PLUMB_LINE": "plomada|hilo de plomada|hilo a plomo|con plomada|con una plomada|hilo de plomo",
     "GIVE_TAKE": (
         "más o menos|más menos|con un error de|con un margen de|margen de|tolerancia de|arriba o abajo|"
         "precisión de|con una tolerancia de|con un error|incertidumbre de|margen de error de"

@@ -94,7 +94,7 @@ WORDS = {
         "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
         "au niveau de la flottaison|pile à la flottaison|hauteur sur l'eau|surface de flottaison|plan d'eau|"
         "ras de l'eau|niveau de flottaison|eau calme|la surface de l'eau|dwl|flottaisons|ligne d'eau|mer|"
-        "niveau de la mer|du niveau de l'eau|flot|tirage"
+        "niveau de la mer|du niveau de l'eau|flot|tirage|sous la surface|en dessous de la surface"
     ),
     "AT_WATER": (
         "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
@@ -104,7 +104,7 @@ WORDS = {
     "BELOW": (
         "sous l'eau|sous la flottaison|au dessous|immergé|immergée|en dessous de l'eau|"
         "en dessous de la flottaison|sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|"
-        "en dessous"
+        "en dessous|sous la surface|en dessous de la surface"
     ),
     "BOOTSTRIPE": "liseré|bande de flottaison|filet de flottaison",
     "TOERAIL": "liston|rail de fargue|pavois|rail de fargues|cale pied|cale pieds|listel|fargue|fargues",
@@ -153,7 +153,7 @@ WORDS = {
     ),
     "M_PHOTO": "photo|photos|sur photo|d'après photo",
     "MEASURED": "mesuré|mesurée|mesures|mesure|relevé|cotes|cote|relevée|dimensions|relevés|mesurés",
-    "PLUMB_LINE": "fil à plomb|au fil à plomb|un fil à plomb",
+    "PLUMB_LINE": "fil à plomb|au fil à plomb|un fil à plomb|plomb|un plomb|ficelle plombée|fil plombé",
     "GIVE_TAKE": (
         "plus ou moins|à plus ou moins|avec une marge de|marge d'erreur de|à une marge de|tolérance de|"
         "avec une erreur de|incertitude de|avec une incertitude de|avec une tolérance de|plus/moins"

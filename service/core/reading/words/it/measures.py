@@ -88,7 +88,8 @@ WORDS = {
         "tocca l'acqua|a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|"
         "sul pelo dell'acqua|aqua|l'aqua|dall'aqua|all'aqua|superfice|livello del mare|piano di galleggiamento|"
         "specchio d'acqua|filo d'acqua|linea di galleggiamento di progetto|filo dell'acqua|mare|dwl|lg|"
-        "galleggiamenti|linea di galleg"
+        "galleggiamenti|linea di galleg|sotto la superficie|sotto il pelo dell'acqua|sotto il livello dell'acqua|"
+        "sotto la linea d'acqua|sott'acqua"
     ),
     "AT_WATER": (
         "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"
@@ -97,7 +98,8 @@ WORDS = {
     "JUST_TOUCH": "sfiora",
     "BELOW": (
         "sott'acqua|sotto il galleggiamento|immerso|immersa|sommerso|sotto la linea di galleggiamento|"
-        "sotto acqua|sotto l'acqua|sott acqua|in acqua|al di sotto"
+        "sotto acqua|sotto l'acqua|sott acqua|in acqua|al di sotto|sotto la superficie|sotto il pelo dell'acqua|"
+        "sotto il livello dell'acqua|sotto la linea d'acqua"
     ),
     "BOOTSTRIPE": "bagnasciuga|riga di galleggiamento|boot top|striscia del galleggiamento",
     "TOERAIL": "falchetta|falchette|capodibanda|trincarino|battagliola bassa|bottazzo|impavesata",
@@ -144,7 +146,7 @@ WORDS = {
     ),
     "M_PHOTO": "foto|fotografia|dalla foto",
     "MEASURED": "misurato|misure|misurata|misurazioni|misura|rilevato|misurati|quote",
-    "PLUMB_LINE": "filo a piombo|il filo a piombo",
+    "PLUMB_LINE": "filo a piombo|il filo a piombo|piombino|col filo a piombo",
     "GIVE_TAKE": (
         "più o meno|con un errore di|con un margine di|più meno|tolleranza|con una tolleranza di|tolleranza di|"
         "con un'incertezza di|incertezza di|precisione di|con un errore|con un margine|più/meno|"

@@ -89,13 +89,14 @@ WORDS = {
         "op de waterlijn|net aan het water|precies op de waterlijn|net in het water|waterniveau|waterpeil|"
         "wateroppervlakte|waterlijntje|lastlijn|zeespiegel|het wateroppervlak|wl|dwl|waterkant|ontwerpwaterlijn|"
         "waterlijnen|boven wl|vrijboord achter|vanaf het water|water lijn|is boven water|is boven de waterlijn|"
-        "zijn boven water|van boven water|van boven de waterlijn"
+        "zijn boven water|van boven water|van boven de waterlijn|onder het oppervlak|onder het wateroppervlak|"
+        "onder de waterspiegel|onder wl"
     ),
     "AT_WATER": "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",
     "JUST_TOUCH": "raakt net|raakt|precies op|gelijk met|net op|ter hoogte van|op waterhoogte|ligt op",
     "BELOW": (
         "onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|onder wl|onder de wl|"
-        "onderwater|eronder"
+        "onderwater|eronder|onder het oppervlak|onder het wateroppervlak|onder de waterspiegel"
     ),
     "BOOTSTRIPE": "waterlijnbies|bies|waterpas|boottop|boeg bies|sierbies",
     "TOERAIL": "voetrail|voetreling|voetlijst|potdeksel|verschansing|berghout|boeisel|gatenrail|teenlijst",
@@ -142,7 +143,7 @@ WORDS = {
     ),
     "M_PHOTO": "foto|van een foto",
     "MEASURED": "gemeten|maten|afmetingen|meting|metingen|opgemeten|nagemeten|maat",
-    "PLUMB_LINE": "schietlood|paslood|loodlijn",
+    "PLUMB_LINE": "schietlood|paslood|loodlijn|loodje|lood aan een touwtje|touwtje met gewicht|lood",
     "GIVE_TAKE": (
         "plus minus|plus of min|met een marge van|marge|nauwkeurigheid|met een nauwkeurigheid van|"
         "nauwkeurigheid van|met een foutmarge van|foutmarge van|tolerantie van|met een tolerantie van|plusminus|"

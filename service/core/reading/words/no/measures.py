@@ -78,7 +78,7 @@ WORDS = {
         "i vannet|akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"
         "i vannlinja|akkurat ved vannflaten|på vannlinjen|vannflate|vannkanten|havet|sjøen|overflaten|flytelinje|"
         "flytelinja|dvl|konstruksjonsvannlinje|konstruksjonsvannlinja|fribordet|vannivå|vannstand|over vannet|"
-        "vannlinjas|sjø"
+        "vannlinjas|sjø|under overflaten|under vannspeilet"
     ),
     "AT_WATER": (
         "akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"
@@ -87,7 +87,7 @@ WORDS = {
     "JUST_TOUCH": "tangerer|flukter|når akkurat|i flukt med",
     "BELOW": (
         "under vannet|under vannlinja|under vannlinjen|under vl|nedsenket|under vannflaten|under vann|i vannet|"
-        "neddykket|derunder|under den"
+        "neddykket|derunder|under den|under overflaten|under vannspeilet"
     ),
     "BOOTSTRIPE": "vannlinjestripe|vannlinjestripen|vaterlinjestripe|boot top|vannlinjestripa",
     "TOERAIL": "fotlist|fotlisten|skvettlist|rekkelist|esing|esingen|skandekk|fenderlist|tålist|fotrekke",
@@ -133,7 +133,7 @@ WORDS = {
     ),
     "M_PHOTO": "foto|bilde|bildet|fra foto",
     "MEASURED": "målt|mål|målene|måling|målte|oppmålt",
-    "PLUMB_LINE": "loddsnor|loddsnoren|lodd snor|loddline|med lodd|lodd",
+    "PLUMB_LINE": "loddsnor|loddsnoren|lodd snor|loddline|med lodd|lodd|loddsnora|lodsnor|et lodd",
     "GIVE_TAKE": (
         "pluss minus|pluss eller minus|feilmargin|med en feilmargin på|feilmargin på|toleranse på|nøyaktighet på|"
         "med en nøyaktighet på|usikkerhet på|plussminus|med en usikkerhet på|margin på|pluss/minus|minus pluss"

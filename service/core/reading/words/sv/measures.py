@@ -80,7 +80,7 @@ WORDS = {
         "under vattenlinje|i vattnet|under ytan|precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|"
         "nuddar vattnet|precis vid vattenytan|i vattenytan|på vattenlinjen|vattenytans|vattenplanet|havsytan|"
         "vattennivå|sjön|dvl|konstruktionsvattenlinje|fribordet|vattenbrynet|vattenståndet|flytlinje|flytlinjen|"
-        "ytvattnet|vattenspegeln|vattnets yta|vattenlinjens nivå|vattenlinjerna"
+        "ytvattnet|vattenspegeln|vattnets yta|vattenlinjens nivå|vattenlinjerna|under vattenspegeln"
     ),
     "AT_WATER": (
         "precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|nuddar vattnet|precis vid vattenytan|i vattenytan|"
@@ -89,7 +89,7 @@ WORDS = {
     "JUST_TOUCH": "jäms med|tangerar|i höjd med|når precis",
     "BELOW": (
         "under vattnet|under vattenlinjen|under vattenytan|under vl|nedsänkt|under vattenlinje|i vattnet|"
-        "under ytan|därunder"
+        "under ytan|därunder|under vattenspegeln"
     ),
     "BOOTSTRIPE": "vattenlinjerand|vattenpassränder|boot top|vattenlinjeranden|bottenfärgskant|vattengången",
     "TOERAIL": "fotlist|fotlisten|relingslist|relingslisten|brädgång|skarndäck|avbärarlist|tålist",
@@ -134,7 +134,7 @@ WORDS = {
     ),
     "M_PHOTO": "foto|fotot|bild|bilden|från foto",
     "MEASURED": "mätt|mått|måtten|uppmätt|mätning|mätte|mätningar",
-    "PLUMB_LINE": "lod|lodlina|lodlinan|lodsnöre|med lod",
+    "PLUMB_LINE": "lod|lodlina|lodlinan|lodsnöre|med lod|sänklod|ett lod",
     "GIVE_TAKE": (
         "plus minus|plus eller minus|på ett ungefär|med en felmarginal på|felmarginal på|felmarginal|tolerans på|"
         "noggrannhet på|med en noggrannhet på|osäkerhet på|plusminus|med en osäkerhet på|marginal på"
