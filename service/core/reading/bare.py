@@ -69,7 +69,7 @@ def read_slope(sheet: Sheet, notes: Notes) -> None:
         if clause.foreign or len(lengths) != PAIR or "OTHER_BOAT" in clause.concepts or RUDDERS & clause.concepts:
             continue
         along = [_role(sheet, clause, found) for found in lengths]
-        sign = _fall_sign(clause)
+        sign = fall_sign(clause)
         if sorted(map(str, along)) != ["across", "down"] or sign is None:
             continue
         down, across = (lengths[along.index(role)] for role in ("down", "across"))
@@ -81,7 +81,7 @@ def read_slope(sheet: Sheet, notes: Notes) -> None:
             notes.claims.append(Claim("boat.stern", "raked" if sign > 0 else "reverse", start, end, clause.depth, 0.7))
 
 
-def _fall_sign(clause: Clause) -> float | None:
+def fall_sign(clause: Clause) -> float | None:
     """Return which way it leans: going down forward is aft at the top."""
     about = {"TRANSOM", "POST", "LEAN", "TOP"} & (clause.concepts | frozenset(clause.topic) | clause.question)
     if "DOWNWARD" in clause.concepts and about:

@@ -23,6 +23,7 @@ from service.core.reading.people import read_people
 from service.core.reading.profile import read_profile
 from service.core.reading.shape import Doubt, Enclosed, Evidence, Reading
 from service.core.reading.sheet import LONGEST, Sheet, Tongue, lay_out
+from service.core.reading.slopes import read_slopes
 from service.core.reading.stern import read_words, stern_hints
 from service.core.reading.words import KIN, MATCHERS, SPELLERS
 
@@ -89,11 +90,13 @@ def _listed(letter: Letter, *, taken: bool) -> tuple[Enclosed, ...]:
 
 def _gather(sheet: Sheet) -> Notes:
     notes = Notes()
-    read_measures(sheet, notes, stern_hints(sheet))
+    hints = stern_hints(sheet)
+    read_measures(sheet, notes, hints)
     read_words(sheet, notes)
     notes.claims += read_profile(sheet)
     read_bare(sheet, notes)
     read_slope(sheet, notes)
+    read_slopes(sheet, notes, hints)
     correct(sheet, notes)
     rename(sheet, notes)
     add_datum(sheet, notes)

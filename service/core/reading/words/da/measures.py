@@ -2,6 +2,10 @@
 
 WORDS = {
     "LENGTH": "lang over alt|lang",
+    "DROP": (
+        "højdeforskel|højdeforskellen|højde mellem|højden mellem|lodret afstand|målt lodret|lodret målt|"
+        "målt vertikalt|lodret højde|fra kant til kant|lige ned|lodret ned|vertikal afstand"
+    ),
     "HEIGHT": "højde|højden|høj|fribord|højt|højde over|højder|høje|højdemål|i højden|højere|højde på",
     "WIDTH": (
         "bredde|bredden|bred|bredt|brede|i bredden|bredde foroven|bredde øverst|spejlets bredde|bredder|"

@@ -2,6 +2,11 @@
 
 WORDS = {
     "LENGTH": "lang",
+    "DROP": (
+        "höhenunterschied|höhendifferenz|höhe zwischen|senkrechter abstand|senkrecht gemessen|lotrecht gemessen|"
+        "vertikal gemessen|in der senkrechten gemessen|senkrechte höhe|höhe dazwischen|dazwischen liegen|"
+        "von kante zu kante|im lot gemessen"
+    ),
     "HEIGHT": (
         "höhe|hoch|freibord|hohen|freibordhöhe|höher|hohes|hoher|höhen|höhenmaß|in der höhe|höhe über|hochgezogen"
     ),

@@ -34,6 +34,7 @@ WORDS = {
         "forward rake|forward sloping|forward raked|forward leaning|leaning forward|sloping forward|retroussé"
     ),
     "COUNTER": (
+        "slopes in under|slopes away under|tucks in under|goes in under|cuts in under|falls away under|undercut|"
         "counter|counter stern|conventional rake|traditional rake|raked aft|rakes aft|leans aft|overhanging|"
         "positive rake|normal rake|rakes backwards|classic counter|conventional transom|traditional transom|"
         "positive|counter sterned|long counter|overhang aft|overhangs aft|aft raked|aft sloping|aft leaning|"

@@ -2,6 +2,11 @@
 
 WORDS = {
     "LENGTH": "overall|long overall|long|in length",
+    "DROP": (
+        "height between|height difference|difference in height|vertical distance|vertical height|vertical drop|"
+        "drop of|of drop|the drop|straight down|measured down|measured straight down|from edge to edge|"
+        "edge to edge|measured plumb|measured vertically|vertically measured|vertically|of height"
+    ),
     "HEIGHT": (
         "height|high|freeboard|height above|tall|up from|heights|in height|elevation|transom height|"
         "height of the transom"

@@ -2,6 +2,11 @@
 
 WORDS = {
     "LENGTH": "de eslora total|de largo|largo|de eslora",
+    "DROP": (
+        "diferencia de altura|desnivel|altura entre|distancia vertical|medido en vertical|medidos en vertical|"
+        "en vertical|medido a plomo|medidos a plomo|altura vertical|de canto a canto|verticalmente|"
+        "medida en vertical"
+    ),
     "HEIGHT": "altura|alto|alto de|de alto|altura de|francobordo|de altura|alturas|alzada|elevación|en altura",
     "WIDTH": (
         "anchura|ancho|ancho de|de ancho|anchura de|de anchura|ancha|anchura del espejo|ancho del espejo|"

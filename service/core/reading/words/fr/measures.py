@@ -2,6 +2,11 @@
 
 WORDS = {
     "LENGTH": "hors tout|de long|long",
+    "DROP": (
+        "différence de hauteur|dénivelé|hauteur entre|distance verticale|mesuré à la verticale|"
+        "mesurés à la verticale|mesuré verticalement|mesurés verticalement|verticalement|hauteur verticale|"
+        "d'un bord à l'autre|écart de hauteur|de dénivelé"
+    ),
     "HEIGHT": (
         "hauteur|haut de|haut|haute|franc bord|hauteur sur l'eau|hauteurs|hauteur de|hauteur au dessus|élévation|"
         "en hauteur|hauts|hautes"

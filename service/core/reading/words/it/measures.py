@@ -2,6 +2,11 @@
 
 WORDS = {
     "LENGTH": "fuori tutto|lunga|di lunghezza|lungo",
+    "DROP": (
+        "differenza di altezza|dislivello|altezza tra|altezza fra|distanza verticale|misurato in verticale|"
+        "misurati in verticale|in verticale|misurata in verticale|altezza verticale|verticalmente|"
+        "da bordo a bordo"
+    ),
     "HEIGHT": "altezza|alto|alta|di altezza|bordo libero|altezze|in altezza|elevazione|quota|altezza sopra",
     "WIDTH": (
         "larghezza|largo|larga|di larghezza|larghezza dello specchio|larghi|larghezze|larghe|da lato a lato|"

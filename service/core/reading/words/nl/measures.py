@@ -2,6 +2,10 @@
 
 WORDS = {
     "LENGTH": "lang over alles|lang",
+    "DROP": (
+        "hoogteverschil|hoogte tussen|verticale afstand|verticaal gemeten|loodrecht gemeten|"
+        "recht naar beneden gemeten|verticale hoogte|van rand tot rand|daartussen zit|hoogteverschil is"
+    ),
     "HEIGHT": "hoogte|hoog|hoge|vrijboord|hoogtes|hoogte boven|hoger|in de hoogte|hoogtemaat",
     "WIDTH": (
         "spiegelbreedte|breedte|breed|brede|in de breedte|breedte boven|breedte spiegel|breed boven|"

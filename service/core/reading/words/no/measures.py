@@ -2,6 +2,10 @@
 
 WORDS = {
     "LENGTH": "lang over alt|lang",
+    "DROP": (
+        "høydeforskjell|høydeforskjellen|høyde mellom|høyden mellom|loddrett avstand|målt loddrett|loddrett målt|"
+        "målt vertikalt|loddrett høyde|fra kant til kant|rett ned|vertikal avstand"
+    ),
     "HEIGHT": (
         "høyde|høyden|høy|fribord|høydene|høyt|høyde over|høye|høyder|i høyden|høydemål|høydemål over|speilhøyde|"
         "akterspeilhøyde"

@@ -2,6 +2,10 @@
 
 WORDS = {
     "LENGTH": "lång",
+    "DROP": (
+        "höjdskillnad|höjdskillnaden|höjd mellan|höjden mellan|vertikalt avstånd|lodrätt mätt|mätt lodrätt|"
+        "mätt vertikalt|vertikalt mätt|lodrät höjd|från kant till kant|rakt ner|rakt ned"
+    ),
     "HEIGHT": "höjd|höjden|hög|höjd över|fribord|högt|höjder|höga|höjdmått|på höjden|höjd ovan|i höjd|högre",
     "WIDTH": (
         "bredd|bredden|bred|brett|breda|på bredden|bredd upptill|spegelbredd|spegelns bredd|bredder|"
