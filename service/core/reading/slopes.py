@@ -21,7 +21,8 @@ _FILL = (
 )
 OVER, FILL = frozenset(_OVER.split()), frozenset(_FILL.split())
 _PER = re.compile(
-    r"[ ](?:per|auf[ ]den|je|pro|par|por|al|op[ ]de|op[ ]elke|pr\.?|p\u00e5[ ]hver|p\u00e5[ ]varje)[ ]([^\W\d_]{1,10})\b", re.IGNORECASE
+    r"[ ](?:per|auf[ ]den|je|pro|par|por|al|op[ ]de|op[ ]elke|pr\.?|p\u00e5[ ]hver|p\u00e5[ ]varje)[ ]([^\W\d_]{1,10})\b",
+    re.IGNORECASE,
 )
 _PERCENT = re.compile(
     r"(?<![\d.,])(\d{1,2}(?:[.,]\d)?)[ ]?(?:%|percent\b|per cent\b|prozent\b|pour cent\b|por ciento\b|per cento\b|procent\b|prosent\b)",
@@ -62,7 +63,9 @@ def read_slopes(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
 def slope_sign(clause: Clause, hints: frozenset[str]) -> float | None:
     """Return +1 for a top aft of the bottom, -1 for one forward of it, None where unsaid."""
     sign = fall_sign(clause)
-    if sign is None and {"TOP", "BOTTOM"} <= clause.concepts:  # "the foot stands out 30 cm", "the top overhangs the bottom"
+    if (
+        sign is None and {"TOP", "BOTTOM"} <= clause.concepts
+    ):  # "the foot stands out 30 cm", "the top overhangs the bottom"
         order = [m.concept for m in clause.marks if m.concept in ("TOP", "BOTTOM", "STICK_OUT", "FORWARD", "AFT")]
         at = order.index("STICK_OUT") if "STICK_OUT" in order and not {"FORWARD", "AFT"} & set(order) else 0
         sign = (1.0 if order[at - 1] == "TOP" else -1.0) if at else None

@@ -12,7 +12,9 @@ from service.core.reading import Letter
 from service.core.reading.reader import read
 
 TABLE = tomllib.loads(Path(__file__).with_name("sentences.toml").read_text(encoding="utf-8"))
-CASES = [(lang, case[lang], case["says"]) for case in TABLE["said"] for lang in case if lang != "says"]
+MORE = tomllib.loads(Path(__file__).with_name("sentences_more.toml").read_text(encoding="utf-8"))
+SAID = [*TABLE["said"], *MORE["said"]]
+CASES = [(lang, case[lang], case["says"]) for case in SAID for lang in case if lang != "says"]
 ABOUT = {"boat.model": "Corvane 33"}
 
 

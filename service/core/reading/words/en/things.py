@@ -4,7 +4,7 @@ WORDS = {
     "O_LADDER": (
         "ladder|boarding ladder|swim ladder|bathing ladder|stern ladder|swimming ladder|ladders|"
         "stern boarding ladder|transom ladder|telescopic ladder|bathing steps ladder|ladder for swimming|"
-        "steps to the water|rope ladder|emergency ladder|folding ladder|swimmer's ladder|step ladder|"
+        "steps to the water|rope ladder|emergency ladder|swimmer's ladder|step ladder|"
         "hinged ladder|dive ladder|climbing ladder|stainless ladder|fold down ladder"
     ),
     "O_PLATFORM": (
