@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from service.core.boat import BoatForm
+from service.core.reading.axes import name_axes
 from service.core.reading.bare import read_bare, read_offset, read_slope
 from service.core.reading.boats import sections
 from service.core.reading.claims import Claim, Notes
@@ -43,7 +44,7 @@ def read(letter: Letter, *, known_models: Sequence[str] = ()) -> Reading:
     tongue = language or FALLBACK
     sender = (letter.sender_name, letter.sender_address)
     spoken = Tongue(MATCHERS[tongue], SPELLERS[tongue], KIN[tongue])
-    sheet = part(lay_out(written, len(letter.subject or ""), spoken, sender))
+    sheet = name_axes(part(lay_out(written, len(letter.subject or ""), spoken, sender)))
     named = find_models(sheet, known_models)
     notes = _gather(sheet)
     measured = len(notes.claims) + sum(len(one.claims) for one in told)

@@ -28,13 +28,18 @@ def read_rudder(seen: View) -> Decision:
         seen.question if not seen.near & STERN.union({"TOP"}) or seen.near & {"TRAILING"} else frozenset()
     )
     stock = "STOCK" in seen.near or ("STOCK" in seen.left and seen.thing in (None, "RUDDER"))
+    stock = stock and not (
+        sign is None and {"WATER", "BELOW"} & seen.near
+    )  # "the rudder head is 30 cm above the water"
     if stock and "TRAILING" not in seen.before[:2]:
         return "main_rudder.stock_aft_mm", sign if sign is not None else "sign_unknown"
     answers = "TRAILING" in seen.question and sign is not None and not seen.near & {"WATER", "HEIGHT"}
-    trailing = "TRAILING" in seen.near or answers or (seen.thing == "RUDDER" and "STICK_OUT" in near | seen.left)
+    reaches = seen.thing == "RUDDER" and "STICK_OUT" in near | seen.left and not (sign is None and "WATER" in seen.near)
+    trailing = "TRAILING" in seen.near or answers or reaches
     if not trailing:
         sticks = {"STICK_OUT", "HUNG_OUT"} & (seen.left | seen.question) and "STICK_OUT" in near | seen.left
-        trailing = bool(sticks) and "RUDDER" in seen.left | seen.question
+        sunk = sign is None and bool({"WATER", "BELOW"} & seen.near)
+        trailing = bool(sticks) and "RUDDER" in seen.left | seen.question and not sunk
     if not trailing:  # "the rudder ends 40 cm forward of the transom"
         ends = "ENDS" in seen.near | seen.left and sign is not None and "WATER" not in seen.near
         trailing = ends and "RUDDER" in seen.left and bool(seen.near & STERN.union({"TOP"}))
@@ -60,13 +65,17 @@ def _turned(seen: View) -> bool:
 
 def _rudder_height(seen: View) -> Decision:
     """Return top or bottom of the rudder's blade, where the rudder is what stands nearest."""
-    if seen.thing != "RUDDER" or "WATER" not in seen.near:
+    implied = "WATER" in seen.left and bool(seen.after) and seen.after[0] in ("BELOW", "BOTTOM")  # "1.05 m below"
+    head = seen.before[-1:] == ("STOCK",) or (implied and "STOCK" in seen.left)
+    if (seen.thing != "RUDDER" and not head) or not ("WATER" in seen.near or implied) or STERN & set(seen.before):
         return None
     edge = next((c for c in (*seen.before, *seen.after) if c in ("TOP", "BOTTOM")), None)
-    edge = (
-        "BOTTOM" if edge is None and {"ENDS", "BELOW"} <= seen.near else edge
-    )  # "the blade ends 1.3 m below the surface"
+    below = "BELOW" in seen.near or (implied and edge == "BOTTOM")
+    if edge is None and (
+        below or head or "BELOW" in seen.whole
+    ):  # "from 30 cm above the water to 1.3 m below the surface"
+        edge = "BOTTOM" if below else "TOP"
     if edge is None:
         return None
     name = "main_rudder.top_height_mm" if edge == "TOP" else "main_rudder.bottom_height_mm"
-    return name, -1.0 if "BELOW" in seen.near else 1.0
+    return name, -1.0 if below else 1.0

@@ -25,7 +25,13 @@ TOLD = ({"WATER", "TOP"}, {"WATER", "BOTTOM"}, {"WATER", "HEIGHT"}, {"TRANSOM", 
 LEANS = frozenset({"RAKE", "LEAN", "REVERSE", "COUNTER", "TURN"})
 METRIC, IMPERIAL = frozenset({"mm", "cm", "m"}), frozenset({"in", "ft"})
 _POUNDS = re.compile(r"(?<![\w.,])(\d{1,3},\d{3}|\d{4,6})[ ]?#(?!\w)")  # as Americans write it
-_INCHES = re.compile(r"[ ]?(\d|1[01])(?!\d|[.,/]\d)")
+_INCHES = re.compile(
+    r"[ ]?(\d|1[01])(?!\d|[.,/]\d)(?:[ ](?:and[ ]a[ ])?(half|quarter|[\u00bd\u00bc\u00be]|[13]/[248])\b)?"
+)
+_PARTS = {"half": "1/2", "quarter": "1/4", "\u00bd": "1/2", "\u00bc": "1/4", "\u00be": "3/4"}
+_GOES_ON = re.compile(
+    r"[ \n](?:from|to|off|above|over|at|in|on|by|and|but|with|measured|measuerd|up|down|between|tall|it|she|the|below|straight|about)\b"
+)
 YEARS = range(1930, 2050)
 GAP = 16
 NEAR = 24
@@ -112,8 +118,9 @@ def _with_inches(clean: str, clause: Thought, found: Found) -> Found:
     behind = {
         m.concept for m in clause.marks if 0 <= m.start - inches.end() <= GAP and _leads(clean[inches.end() : m.start])
     }
-    read = parse(f"{clean[found.start : found.end]} {inches[1]} in", "length")
-    closed = bool(behind & DIRECT) or _CLOSES.match(clean, inches.end(), clause.end) is not None
+    more = f" {_PARTS.get(inches[2], inches[2])}" if inches[2] else ""
+    read = parse(f"{clean[found.start : found.end]} {inches[1]}{more} in", "length")
+    closed = bool(behind & DIRECT) or any(p.match(clean, inches.end(), clause.end) for p in (_CLOSES, _GOES_ON))
     return Found(found.start, inches.end(), read, "length") if closed and isinstance(read, Quantity) else found
 
 

@@ -55,6 +55,8 @@ WORDS = {
         "dobbeltspids|spids bagtil|kanoagter|spidsgatta|spids agterende|krydserhæk|spidsgatterens|spidsgatterhæk"
     ),
     "RUDDER": (
+        "rorets underkant|bunden af roret|underkanten af roret|"
+        "rorets top|rorhoved|rorhovedet|toppen af roret|rortop|rortoppen|"
         "ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|rorets bagkant|"
         "bagkanten af roret|bagkant ror|bagkant af ror|balanceret spaderor|balanceret ror|skæg ror|"
         "fritbærende ror|påhængt ror|udenbords ror|udvendigt ror|agterhængt ror|rorbladets|bådens ror|rorenes|"
@@ -89,6 +91,7 @@ WORDS = {
         "bagkanten på roret|rorets agterkant|bagende|agtre kant|afløbskant|afløbskanten|agterende af roret|"
         "bageste punkt|agterkant ror|rorkanten|bagkant på roret|bageste del|agterligste punkt|bagkanter"
     ),
+    "AXIS": "akse|aksen|aksel|akslen|stamme|stammen|stok|stokken",
     "STOCK": (
         "rorstamme|rorstammen|rorstammens|rorakse|roraksen|rorstok|rorstokken|roraksel|rorakslen|"
         "rorstammens midte|rorets akse|drejeakse|drejeaksen|rorstævn|centrum af rorstammen|midten af rorstammen|"

@@ -64,6 +64,7 @@ WORDS = {
         "bag agterspejlet|længere tilbage end|agter ud|udenfor spejlet|bag overkanten"
     ),
     "TOP": (
+        "rorets top|rorhoved|rorhovedet|toppen af roret|rortop|rortoppen|"
         "stævnens top|stævntoppen|kanten af spejlet|kanten af agterspejlet|spejlkanten|til dæk|til dækket|"
         "op til dækket|går op til|når op til|overkant|overkanten|øverst|øverste kant|øvre kant|foroven|oppe|"
         "toppen|overkanten af|øverste|top|dækskanten|i toppen|hækkens overkant|toppen af stævnen|"
@@ -73,6 +74,7 @@ WORDS = {
         "agterspejlets overkant"
     ),
     "BOTTOM": (
+        "rorets underkant|bunden af roret|underkanten af roret|"
         "går ned til|underkant|underkanten|nederkant|nederste kant|nedre kant|forneden|nederst|nede|"
         "bunden af spejlet|underside|hækkens underkant|nederste punkt|laveste punkt|nederste del|undersiden|"
         "nederste ende|kanten forneden|nedre del|bundkant|bunden|laveste|nedentil|i bunden|foden|nedre ende|"

@@ -74,6 +74,8 @@ WORDS = {
         "spitz zulaufend|kreuzerheck|kanuhecks|spitzgattyacht|spitzgattet|beidseitig spitz"
     ),
     "RUDDER": (
+        "ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|"
+        "ruderkopf|kopf des ruders|kopf vom ruder|ruderoberkante|oberkante ruder|"
         "ruder|ruderblatt|hauptruder|angehängtes ruder|ruderblatts|ruderblattes|hauptruders|ruderanlage|"
         "doppelruder|ruders|beide ruder|zwei ruder|hinterkante ruder|hinterkante des ruders|"
         "hinterkante vom ruder|freistehendes ruder|ruder am spiegel|ruder am heck|steuerruder|ruderblätter|"
@@ -115,6 +117,7 @@ WORDS = {
         "hinterkante ruderblatt|hinterkanten|hinterste punkt|hinteres ende|ende des ruders|hinterkant|"
         "achterkante ruder|achterkante des ruders|ruderachterkante|endleiste|achterlichste kante"
     ),
+    "AXIS": "achse|welle|stock|achse vom ruder",
     "STOCK": (
         "ruderschaft|ruderachse|ruderkoker|schaft|ruderschafts|schaftachse|ruderwelle|pinne achse|drehachse|"
         "ruderschaftes|schaftmitte|ruderschaftmitte|mitte ruderschaft|mitte schaft|achse des ruders|"

@@ -82,6 +82,7 @@ WORDS = {
         "hinterm heck"
     ),
     "TOP": (
+        "ruderkopf|kopf des ruders|kopf vom ruder|ruderoberkante|oberkante ruder|"
         "kopf des stevens|stevenkopf|kopf des achterstevens|spiegelkante|kante des spiegels|rand des spiegels|"
         "bis zum deck|bis deck|bis an deck|reicht bis|geht bis|geht hoch bis|stevenoberkante|spiegeloberkante|"
         "oberkante|oben|obere kante|oberkante spiegel|oberer rand|oberen rand|oberkanten|obere ende|oberen kante|"
@@ -94,6 +95,7 @@ WORDS = {
         "achterstevenkopf"
     ),
     "BOTTOM": (
+        "ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|"
         "reicht hinunter bis|reicht herunter bis|geht hinunter bis|spiegelunterkante|unterkante|unten|"
         "untere kante|unterer rand|unteren rand|untere ende|unteren kante|unterste kante|unterkante des spiegels|"
         "unterkante vom spiegel|unterrand|spiegel unten|fuß des spiegels|unteren ende|unterste stelle|"

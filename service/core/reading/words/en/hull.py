@@ -70,6 +70,8 @@ WORDS = {
         "pinched stern|pointed aft|sharp sterned|stern comes to a point|no transom but a sternpost"
     ),
     "RUDDER": (
+        "foot of the rudder|bottom of the rudder|heel of the rudder|rudder's foot|rudder heel|rudder bottom|tip of the rudder|"
+        "head of the rudder|top of the rudder|rudder's head|rudder top|"
         "rudder|rudders|outboard rudder|main rudder|rudder is|rudder blade|the rudder|twin rudders|two rudders|"
         "main rudders|back edge of the rudder|rudder stock|rudder post|rudder shaft|rudder axis|rudder tube|"
         "axis of the rudder|spade rudder|inboard rudder|balanced rudder|skeg hung rudder|semi balanced rudder|"
@@ -115,12 +117,15 @@ WORDS = {
         "on a skeg|under her"
     ),
     "TRAILING": (
+        "back of the blade|back edge of the blade|blade's trailing edge|aft edge of the blade|"
+        "after edge of the blade|aft end of the blade|rear of the blade|"
         "trailing edge|back edge|after edge|aft edge|aftmost edge|aftermost edge|back edge of the rudder|"
         "rear edge|back border|after end|aft end|aft border|aftermost part|aftmost part|aftmost point|"
         "aftermost point|furthest aft point|back of the rudder|rear of the rudder|aft end of the rudder|"
         "after edge of the rudder|after side|rearmost edge|rearmost part|back end of the rudder|"
         "aft side of the rudder|tail of the rudder|rudder's back edge|aft face of the rudder|rudder trailing edge"
     ),
+    "AXIS": "axis|axle|post|shaft|spindle|its axis|its post|its stock",
     "STOCK": (
         "stock|rudder stock|rudderstock|rudder post|rudder shaft|rudder axis|rudder tube|centre of the stock|"
         "stock centre|axis of the rudder|rudder axle|stock centreline|centre of the rudder stock|stock axis|"

@@ -85,6 +85,7 @@ WORDS = {
         "to the back|further to the back"
     ),
     "TOP": (
+        "head of the rudder|top of the rudder|rudder's head|rudder top|"
         "top of the sternpost|head of the sternpost|sternpost top|top of the post|at deck|at the deck|"
         "edge of the transom|lip of the transom|to the deck|up to the deck|up there|from the deck to the water|"
         "up edge|high edge|goes up to|rises to|comes up to|goes up|reaches up to|head|sternpost head|"
@@ -97,6 +98,7 @@ WORDS = {
         "stern post head|rudder post head"
     ),
     "BOTTOM": (
+        "foot of the rudder|bottom of the rudder|heel of the rudder|rudder's foot|rudder heel|rudder bottom|tip of the rudder|"
         "goes down to|comes down to|reaches down to|low side|low edge|under edge|below side|bottom|bottom edge|"
         "lower edge|foot of the transom|bottom of the transom|lower side|down side|low part|lower part|lower end|"
         "underside|lowest part|lowest edge|lowest point|below edge|lower border|down part|lowest|its bottom|"

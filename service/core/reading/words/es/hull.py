@@ -52,6 +52,8 @@ WORDS = {
         "afilada a popa|popa canoa|canoera"
     ),
     "RUDDER": (
+        "pie del timón|parte baja del timón|talón del timón|"
+        "cabeza del timón|cabeza del timon|parte alta del timón|cabeza de la pala|"
         "timón|pala|del timón|pala del timón|timones|el timón|dos timones|dos palas|borde de salida del timón|"
         "mecha del timón|eje del timón|mecha de timón|timón colgante|timón compensado|timón suspendido|"
         "timón de pala|timón colgado|timón colgado en el espejo|timón exterior|timón en el espejo|"
@@ -83,12 +85,14 @@ WORDS = {
         "en skeg|por debajo del casco|bajo la popa"
     ),
     "TRAILING": (
+        "parte trasera de la pala|canto trasero de la pala|borde posterior de la pala|"
         "borde de salida|canto posterior|borde de popa|canto de popa|borde posterior|borde de salida del timón|"
         "borde trasero|canto de salida|parte más a popa|borde de fuga|canto de fuga|borde de atrás|canto trasero|"
         "filo posterior|filo trasero|borde popel|extremo trasero|punto más a popa|extremo popel|arista posterior|"
         "borde de salida de la pala|parte trasera del timón|borde de ataque trasero|canto de atrás|"
         "trasera del timón|borde salida"
     ),
+    "AXIS": "eje|su eje|el eje",
     "STOCK": (
         "mecha|mecha del timón|eje del timón|mecha de timón|eje de la mecha|eje de giro del timón|limera|"
         "centro de la mecha|eje de la pala|mechas|eje timón|eje de giro|el eje del timón"

@@ -66,6 +66,7 @@ WORDS = {
         "más allá de"
     ),
     "TOP": (
+        "cabeza del timón|cabeza del timon|parte alta del timón|cabeza de la pala|"
         "cabeza del codaste|borde del espejo|canto del espejo|hasta la cubierta|a la cubierta|sube hasta|"
         "llega hasta|canto alto|parte superior|borde superior|canto superior|parte alta|borde de arriba|"
         "canto de arriba|arriba|borde alto|parte de arriba|lo alto|el de arriba|la parte alta|extremo superior|"
@@ -74,6 +75,7 @@ WORDS = {
         "en lo alto|en la parte alta|coronamiento|parte alta del espejo|canto superior del espejo|por arriba"
     ),
     "BOTTOM": (
+        "pie del timón|parte baja del timón|talón del timón|"
         "baja hasta|llega por abajo|parte inferior|borde inferior|canto inferior|borde de abajo|canto de abajo|"
         "abajo|canto bajo|borde bajo|parte baja|el de abajo|extremo inferior|parte de abajo|pie del espejo|"
         "inferior|el inferior|punto más bajo|extremo bajo|filo inferior|lado bajo|lado inferior|arista inferior|"

@@ -55,6 +55,8 @@ WORDS = {
         "arrière en canoé|poupe en pointe|poupe de canoë"
     ),
     "RUDDER": (
+        "bas du safran|pied du safran|talon du safran|"
+        "tête du safran|tête de safran|haut du safran|tête de la pale|"
         "safran|gouvernail|safrans|le safran|pelle|bi safran|double safran|deux safrans|pelle de safran|"
         "bord de fuite du safran|mèche de safran|axe du safran|mèche du safran|axe de safran|safran suspendu|"
         "safran sur aileron|safran sous la coque|safran sur skeg|safran extérieur|safran sur le tableau|"
@@ -88,11 +90,13 @@ WORDS = {
         "aileron|skeg|sous coque|sous la carène|suspendus"
     ),
     "TRAILING": (
+        "arrière de la pale|arrière du safran|fin de la pale|"
         "bord de fuite|bord arrière|arête arrière|partie la plus arrière|bord de fuite du safran|bord postérieur|"
         "extrémité arrière|arrière du safran|bord arrière du safran|bords de fuite|bout du safran|"
         "extrémité du safran|chant arrière|bordure arrière|arrête arrière|point le plus en arrière|"
         "partie arrière du safran|bord fuite|bout arrière"
     ),
+    "AXIS": "axe|l'axe|son axe",
     "STOCK": (
         "mèche|mèche de safran|axe du safran|mèche du safran|sa mèche|axe de safran|axe de mèche|jaumière|"
         "axe de rotation du safran|mèche du gouvernail|axe de la mèche|centre de la mèche|axe du gouvernail|"

@@ -77,6 +77,7 @@ WORDS = {
         "plus arrière|en arrière par rapport"
     ),
     "TOP": (
+        "tête du safran|tête de safran|haut du safran|tête de la pale|"
         "tête d'étambot|tête de l'étambot|haut de l'étambot|bord du tableau|arête du tableau|jusqu'au pont|"
         "au niveau du pont|monte jusqu'à|s'élève à|culmine à|monte à|haut|bord supérieur|haut du tableau|sommet|"
         "partie haute|bord haut|arête supérieure|en haut|haut du tableau arrière|le haut|partie supérieure|"
@@ -86,6 +87,7 @@ WORDS = {
         "rebord|dessus|lisse|haut de l'arrière|crête|niveau du pont|haut du pont|rebord du tableau"
     ),
     "BOTTOM": (
+        "bas du safran|pied du safran|talon du safran|"
         "descend à|descend jusqu'à|bas|bord inférieur|bas du tableau|en bas|partie basse|arête inférieure|le bas|"
         "partie inférieure|pied du tableau|bord bas|bas du tableau arrière|arête basse|inférieur|l'inférieur|"
         "point le plus bas|point bas|extrémité inférieure|rebord inférieur|arête du bas|bord du bas|côté bas|"

@@ -53,6 +53,8 @@ WORDS = {
         "poppa lanceolata|doppio ender|a due punte|simmetrica prua e poppa"
     ),
     "RUDDER": (
+        "piede del timone|fondo del timone|tallone del timone|punta del timone|"
+        "testa del timone|cima del timone|testa della pala|sommità del timone|"
         "timone esterno|timone appeso|timone|pala del timone|pala|timoni|pale del timone|due timoni|"
         "doppio timone|doppia pala|del timone|timone principale|pala timone|timone della barca|"
         "timone di rispetto|lama del timone|timoniera|la pala"
@@ -82,12 +84,14 @@ WORDS = {
         "sulla chiglia|sul bulbo|sotto lo scafo|sospeso|con skeg|skeg|sotto la barca|sotto la poppa|su skeg|sotto scafo"
     ),
     "TRAILING": (
+        "parte posteriore della pala|bordo posteriore della pala|bordo poppiero della pala|"
         "bordo d'uscita|bordo di uscita|bordo di poppa|filo d'uscita|bordo poppiero|bordo d'uscita del timone|"
         "spigolo poppiero|bordo posteriore|bordo di fuga|bordo d'uscita della pala|bordo di uscita del timone|"
         "filo di uscita|lato poppiero|lato posteriore|estremità poppiera|estremità posteriore|punto più a poppa|"
         "bordo uscita|margine posteriore|spigolo posteriore|parte posteriore del timone|"
         "bordo di uscita della pala|filo posteriore|bordi d'uscita"
     ),
+    "AXIS": "asse|l'asse|suo asse|il suo asse",
     "STOCK": (
         "asse del timone|asse timone|asta del timone|losca|asse della pala|asta timone|asse di rotazione|"
         "asse di rotazione del timone|asse dell'asta|mozzo del timone|assi del timone|astuccio del timone|"

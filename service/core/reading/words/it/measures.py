@@ -56,6 +56,7 @@ WORDS = {
         "da ambo i lati|rotazione|battute"
     ),
     "FORWARD": (
+        "davanti a esso|davanti ad esso|prima dello stesso|davanti allo stesso|più avanti|"
         "in avanti|verso prua|più avanti|a proravia|più a prua|a prua|avanti|davanti|verso la prua|più avanzato|"
         "a proravia dello|in avanti di|anteriormente|davanti allo|verso avanti|verso l'interno|davanti a|"
         "più avanti di|prima dello|in avanti rispetto|più a proravia|avanzata|più avanzata|rientrante|a prora|"
@@ -68,6 +69,7 @@ WORDS = {
         "più arretrata|arretrata|più a poppa di|a tergo|al di là|al di là dello|oltre lo"
     ),
     "TOP": (
+        "testa del timone|cima del timone|testa della pala|sommità del timone|"
         "testa del dritto|testa del dritto di poppa|bordo dello specchio|filo dello specchio|fino alla coperta|"
         "alla coperta|al piano di coperta|arriva fino a|sale fino a|arriva a|bordo superiore|parte superiore|"
         "parte alta|in alto|sommità|bordo alto|parte di sopra|lato superiore|spigolo superiore|"
@@ -78,6 +80,7 @@ WORDS = {
         "coronamento"
     ),
     "BOTTOM": (
+        "piede del timone|fondo del timone|tallone del timone|punta del timone|"
         "scende a|scende fino a|bordo inferiore|parte inferiore|parte bassa|lato inferiore|spigolo inferiore|"
         "bordo basso|in basso|parte di sotto|lato basso|il bordo inferiore|piede dello specchio|la parte bassa|"
         "inferiore|quello inferiore|punto più basso|bordo di sotto|ciglio inferiore|filo inferiore|"

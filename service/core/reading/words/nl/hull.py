@@ -61,6 +61,8 @@ WORDS = {
         "spits aan beide kanten|kruiserhek|puntig hek|tweemaal spits|spitse achtersteven"
     ),
     "RUDDER": (
+        "onderkant roer|onderkant van het roer|voet van het roer|"
+        "kop van het roer|roerkop|bovenkant roer|bovenkant van het roer|"
         "roer|roerblad|hoofdroer|roeren|het roer|roerbladen|dubbel roer|twee roeren|roers|achterkant roerblad|"
         "achterkant roer|achterkant van het roer|achterrand van het roer|achterrand roer|vrijhangend roer|"
         "balans roer|doorgestoken roer|scheg roer|aangehangen roer|roer aan de spiegel|buitenboord roer|"
@@ -98,6 +100,7 @@ WORDS = {
         "achterkant roerbladen|achterrand van het roerblad|achterkant van het roerblad|uittredekant|"
         "achterste deel|achterkantje|achterlijkste punt|roerachterrand|achterkant van de roeren|uitloopkant"
     ),
+    "AXIS": "as|de as|koning|stok",
     "STOCK": (
         "roerkoning|roeras|roerschacht|hart roerkoning|roerkoningen|roerkoker|hart van de roerkoning|hart roeras|"
         "as van het roer|roerstok|hennegatskoker|draaias|draaiingsas|draaiingsas roer|roerasje|"

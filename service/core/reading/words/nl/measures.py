@@ -57,6 +57,7 @@ WORDS = {
         "slag van het roer|aanslagen|naar elke zijde|per zijde|slaat uit|naar beide zijden"
     ),
     "FORWARD": (
+        "ervoor|daarvoor|er voor|"
         "vóór de|voor de|naar voren|verder naar voren|vóór|voorover|naar voor|verder voren|vooruit|"
         "verder vooruit|meer naar voren|richting boeg|vooraan|voor het|verder voor|naar de boeg|boegwaarts|"
         "meer voor|voorwaarts|naar binnen|voor de spiegel|vóór het|voor op|verder vooruit dan|richting kuip|"
@@ -64,6 +65,7 @@ WORDS = {
         "voor de bovenrand|voor het hek"
     ),
     "AFT": (
+        "erachter|daarachter|er achter|"
         "achterover|naar achteren|verder naar achteren|achter de|verder naar achteren dan|naar achter|"
         "meer naar achteren|achteruit|verder naar achter|achter het|richting achter|achterlijker|uit de spiegel|"
         "naar het hek|achterwaarts|voorbij de|achter de spiegel|verder achter|meer achter|naar buiten|"
@@ -72,6 +74,7 @@ WORDS = {
         "achter de bovenkant"
     ),
     "TOP": (
+        "kop van het roer|roerkop|bovenkant roer|bovenkant van het roer|"
         "kop van de steven|stevenkop|kop van de achtersteven|bovenin|rand van de spiegel|spiegelrand|tot het dek|"
         "tot aan dek|tot dek|komt tot|loopt door tot|reikt tot|bovenkant|bovenrand|bovenaan|bovenzijde|"
         "bovenste rand|bovenkant spiegel|bovenkant van de spiegel|spiegel bovenkant|dekrand|bovenste kant|"
@@ -82,6 +85,7 @@ WORDS = {
         "van boven|boven is|boven breed|zijn boven|boven aan"
     ),
     "BOTTOM": (
+        "onderkant roer|onderkant van het roer|voet van het roer|"
         "loopt door tot|loopt af tot|onderkant|onderrand|onderzijde|onderaan|onderste rand|onderkant spiegel|"
         "onderkant van de spiegel|spiegel onderkant|onderste kant|voet van de spiegel|onderzij|laagste punt|"
         "onderste|onderste punt|onderste deel|onderkanten|voet|helemaal onder|helemaal onderaan|"

@@ -49,6 +49,8 @@ WORDS = {
         "colin archer type|rs skøyte|kanostevn|spissgattere|spiss bak|kanoformet hekk|losskøyte|spisshekk"
     ),
     "RUDDER": (
+        "rorets underkant|bunnen av roret|underkanten av roret|"
+        "toppen av roret|rortopp|rortoppen|rorhode|rorhodet|rorets topp|"
         "ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|rorets bakkant|"
         "bakkanten av roret|bakkant ror|bakkant av ror|roret bakkant|balansert spaderor|frittbærende spaderor|"
         "frittbærende ror|påhengt ror|utenbords ror|akterhengt ror|utvendig ror|rorbladets|båtens ror|doble ror|"
@@ -83,6 +85,7 @@ WORDS = {
         "akterste punkt|bakende|rorbladets bakkant|bakkant rorblad|avløpskant|avløpskanten|rorets akterkant|"
         "bakerste del|akterste del|aktre ende"
     ),
+    "AXIS": "akse|aksen|aksel|akselen|stamme|stammen|stokk|stokken",
     "STOCK": (
         "rorstamme|rorstammen|rorakse|roraksen|rorstammens|hjertestokk|rorstokk|rorstokken|roraksel|rorakselen|"
         "senter rorstamme|rorets akse|dreieakse|dreieaksen|hjertestokken|rorlager"

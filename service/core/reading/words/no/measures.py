@@ -65,6 +65,7 @@ WORDS = {
         "lenger akterover|aktom|utover|utenfor speilet|bakut|aktafor|bak overkanten"
     ),
     "TOP": (
+        "toppen av roret|rortopp|rortoppen|rorhode|rorhodet|rorets topp|"
         "stevnens topp|stevntoppen|kanten av speilet|kanten av akterspeilet|speilkanten|til dekk|opp til dekk|"
         "til dekket|går opp til|når opp til|overkant|overkanten|øverst|øvre kant|øvre kanten|oppe|overkanten av|"
         "toppen|øverste kant|topp|dekkskanten|overside|på toppen|toppen av stevnen|toppen av akterstevnen|"
@@ -72,6 +73,7 @@ WORDS = {
         "toppkant|toppkanten|oventil|øvre ende|i toppen"
     ),
     "BOTTOM": (
+        "rorets underkant|bunnen av roret|underkanten av roret|"
         "går ned til|underkant|underkanten|nederkant|nedre kant|nedre kanten|nede|nederst|nederste kant|"
         "bunnen av speilet|underside|nederkanten|nedkant|bunnen|nederste|nederste punkt|laveste punkt|nedre|"
         "undersiden|bunn|nedre del|nederste del|nedentil|foten|laveste|nedre ende|i bunnen"

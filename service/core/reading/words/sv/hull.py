@@ -57,6 +57,8 @@ WORDS = {
         "spetsaktrad|spetsig båda ändar|kryssarakter|kosterakterskepp"
     ),
     "RUDDER": (
+        "rodrets underkant|roderunderkant|rodrets nederkant|"
+        "rodrets topp|roderhuvud|roderhuvudet|rodertopp|rodertoppen|toppen av rodret|rodrets överkant|"
         "roder|rodret|roderblad|rodrets|roderbladet|huvudroder|dubbla roder|två roder|huvudrodret|"
         "rodrets bakkant|bakkanten på rodret|fribärande roder|påhängt roder|utanpåliggande roder|"
         "akterhängt roder|utombords roder|rodret hänger på|båtens roder|roderbladets|huvudrodrets|roderbladen|"
@@ -93,6 +95,7 @@ WORDS = {
         "bakkanterna|bakkant roder|akterkant roder|rodrets bakre kant|aktersta kanten|bakre änden|aktersida|"
         "bakända|bakdelen"
     ),
+    "AXIS": "axel|axeln|stock|stocken|axeltapp",
     "STOCK": (
         "roderstock|roderstocken|hjärtstock|hjärtstocken|roderaxel|roderaxeln|hjärtstockens|"
         "hjärtstockens centrum|roderstockens|rodrets axel|rodrets rotationsaxel|vridaxel|vridningsaxel|"

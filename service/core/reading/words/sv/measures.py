@@ -63,6 +63,7 @@ WORDS = {
         "utanför akterspegeln|baköver|akter|ut bakom|akteröverlutande|bakom överkanten|akter om akterspegeln"
     ),
     "TOP": (
+        "rodrets topp|roderhuvud|roderhuvudet|rodertopp|rodertoppen|toppen av rodret|rodrets överkant|"
         "stävens topp|stävtoppen|akterstävens topp|kanten på spegeln|spegelkanten|akterspegelns kant|till däck|"
         "upp till däck|går upp till|når upp till|överkant|överkanten|ovankant|överkanten av|överdel|övre kant|"
         "övre kanten|överkantens|upptill|ovansida|toppen|däckskanten|uppe|högst upp|spegelns överkant|"
@@ -72,6 +73,7 @@ WORDS = {
         "däckskanten akter|övre del|över kanten|toppens|krön|däckshöjd|akterspegelkanten"
     ),
     "BOTTOM": (
+        "rodrets underkant|roderunderkant|rodrets nederkant|"
         "går ner till|går ned till|underkant|underkanten|nederkant|nederkanten|nedre kant|nedre kanten|nedtill|"
         "underdel|botten av spegeln|undersida|längst ner|längst ned|nederst|akterspegelns underkant|"
         "spegelns underkant|nertill|lägsta punkt|lägsta punkten|understa|understa kanten|undre|undre kant|"
