@@ -24,9 +24,12 @@ AND = frozenset(_AND.split())
 PRONOUNS, FREE = frozenset(_PRONOUNS.split()), frozenset(_FREE.split())
 OPPOSITE = {"KEEP": "REMOVE", "REMOVE": "KEEP"}
 ABOUT = frozenset({"GEAR", "WATER", "RUDDER", "TRANSOM", "BOAT", "STEP", "BALLAST", "TOP", "BOTTOM"})
-_STOPS = re.compile(r"[.,;:!?()]")
+_STOPS = re.compile(r"[.,;:!?()]|\s[-\u2013]\s")
 _CLOSES = re.compile(
-    r"\s{0,3}(?:[.,;:!?)]|-\s|\u2013|$|(?:and|und|en|och|og|or|oder|of|eller|if|wenn|falls|als|om|hvis|again|wieder)\b)"
+    r"\s{0,3}(?:[.,;:!?)]|-\s|\u2013|$|(?:and|und|en|och|og|or|oder|of|eller|if|wenn|falls|als|om|hvis|again|wieder|"
+    r"this|next|soon|anyway|before|shortly|later|diesen|demn\u00e4chst|n\u00e4chsten|deze|dit|volgende|denne|neste|n\u00e6ste|"
+    r"(?:i|til|over|f\u00f8r|f\u00f6re|innan|inden|in the)[ ](?:vinter|vinteren|h\u00f6st|h\u00f8st|vinters|spring|autumn|winter|"
+    r"for\u00e5ret|v\u00e5r))\b)"
 )
 _WAS = re.compile("wurden?", re.IGNORECASE)  # German: not w\u00fcrde
 _PRESENT = re.compile("\u00e8[^aeiou]{1,2}e(?:nt)?$")  # French: enl\u00e8ve, not enlev\u00e9

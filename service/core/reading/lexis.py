@@ -23,6 +23,7 @@ _PLAIN = str.maketrans(
 _WORD = re.compile(r"[^\W\d_]+(?:['\u2019][^\W\d_]+)*")
 _APOSTROPHE = re.compile("['\u2019]")
 LONGEST_STEM = 24
+MOVING = frozenset({"FOLD", "FIXED", "SWING", "SLIDE"})
 _ELISIONS = "l d qu n s j c m t dell all dall sull nell un"
 _ELIDED = frozenset(_ELISIONS.split())
 
@@ -76,12 +77,17 @@ class Vocabulary:
     @cached_property
     def phrases(self) -> list[tuple[tuple[str, ...], str]]:
         """Every phrase as its words, with its concept; worked out once somebody writes in this language."""
-        return [
+        said = [
             (parts, concept)
             for concept, phrases in self.concepts.items()
             for parts in map(parts_of, phrases.split("|"))
             if parts
         ]
+        moving = {parts[0]: concept for parts, concept in said if concept in MOVING and len(parts) == 1}
+        things = [parts for parts, concept in said if concept.startswith("O_") and len(parts) > 1]
+        return said + [
+            (parts, moving[word]) for parts in things for word in parts if word in moving
+        ]  # a folding ladder folds
 
 
 @dataclass

@@ -62,6 +62,7 @@ WORDS = {
         "landgangens|passarelle|gangplanke"
     ),
     "O_BOOMKIN": "papegøjestok|driverbom|agterspryd|hækspryd|bovspryd agter|mesanspryd|agterbom",
+    "O_OTHER": "grill|grillen|gasgrill|stangholdere|stangholder",
     "O_LOCKER": "gaskasse|redningsflåde|gasboks|redningsflåden|gaskassen|gasskab|redningsflådeholder",
     "FOLD": (
         "klappes op|foldbar|kan klappes|sammenklappelig|slås op|klappe op|kan klappes op|klappes ned|vippes op|"
@@ -90,6 +91,8 @@ WORDS = {
         "skal af|ryger|kan løftes af|hægtes af|løftes af|kan vige|må vige|kan godt ryge|valgfri|må gerne ryge"
     ),
     "KEEP": (
+        "glade for den|glad for den|glade for det|holder meget af|vil ikke undvære|vil vi ikke undvære|"
+        "vil nødig undvære|vil nødig af med|"
         "skal sidde der|fortsætte med at bruge|stadig bruge|stadig kunne bruge|vil vi ikke fjerne|"
         "vil vi ikke af med|skal vi beholde|beholde|skal blive|skal blive siddende|skal beholdes|vil beholde|"
         "vil vi beholde|skal være der|kan ikke fjernes|skal forblive|ønsker at beholde|vil gerne beholde|"
@@ -138,6 +141,8 @@ WORDS = {
     ),
     "AVOID": "undgå|helst ikke|absolut ikke|slippe for",
     "GONE": (
+        "allerede væk|er væk|er allerede væk|allerede fjernet|allerede solgt|allerede afmonteret|"
+        "allerede taget af|findes ikke længere|er der ikke længere|ikke længere om bord|er solgt|er der ikke mere|"
         "har vi solgt|har jeg solgt|allerede fjernet|i kistebænken|i stuverummet|i en stuverum|stuvet|stuves|"
         "opbevares|ligger i en|står hjemme|ligger hjemme|er fjernet|er væk|er taget af|har vi taget af|"
         "har vi fjernet|har jeg fjernet|tog vi af|er afmonteret|er der ikke mere|findes ikke længere|"

@@ -70,6 +70,7 @@ WORDS = {
         "heckausleger|bugspriet achtern|papageienstock|ausleger|besanausleger|heckbugspriet|treiberbaum|"
         "heckspriet|ausleger achtern|papageistock"
     ),
+    "O_OTHER": "grill|bordgrill|gasgrill|angelrutenhalter|rutenhalter|fahrradträger",
     "O_LOCKER": (
         "gaskasten|heckbackskiste|rettungsinsel|rettungsinselhalterung|gasflaschenkasten|gasflasche am heck|"
         "rettungsinseln|gasbackskiste|heckkasten|inselhalterung|heckkiste|heckschapp"
@@ -115,6 +116,9 @@ WORDS = {
         "versetzbar|verschiebbar|mobil"
     ),
     "KEEP": (
+        "hängen wir dran|hängen wir sehr dran|hängen wir sehr|daran hängen wir|ans herz gewachsen|"
+        "liegt uns am herzen|möchten wir nicht missen|wollen wir nicht missen|geben wir nicht her|"
+        "wollen wir nicht hergeben|möchten wir nicht hergeben|mögen wir sehr|"
         "soll dort bleiben|muss dort bleiben|dranbleiben|weiter benutzen|weiterhin benutzen|weiter nutzen|"
         "weiterhin nutzen|weiter benutzbar|weiter nutzbar|benutzbar bleiben|nutzbar bleiben|nicht abbauen|"
         "nicht entfernen|nicht hergeben|bleiben soll|bleiben muss|soll dranbleiben|muss bleiben|soll bleiben|"
@@ -174,6 +178,10 @@ WORDS = {
     ),
     "AVOID": "vermeiden|keinesfalls|auf keinen fall|ungern|nur nicht|bitte nicht|auf gar keinen fall",
     "GONE": (
+        "schon weg|bereits weg|längst weg|inzwischen weg|mittlerweile weg|jetzt weg|nun weg|schon ab|bereits ab|"
+        "längst ab|schon runter|bereits runter|schon verkauft|bereits verkauft|schon demontiert|"
+        "bereits demontiert|bereits abgebaut|längst abgebaut|schon abmontiert|nicht mehr dran|nicht mehr da|"
+        "nicht mehr an bord|nicht mehr vorhanden|"
         "haben wir verkauft|ist verkauft|ist längst ab|ist längst weg|schon abgebaut|ist abgebaut|ist demontiert|"
         "wurde demontiert|in der backskiste|liegt in der|verstaut|wird verstaut|gestaut|fährt in der|"
         "steht im keller|liegt zu hause|unter deck|hab ich abgebaut|hab ich abmontiert|habe ich abmontiert|"

@@ -61,6 +61,7 @@ WORDS = {
         "passerella|passerelle|gangway|boarding plank|gangplank|pasarelle|passarelle|passerelles|gang plank|"
         "boarding gangway|gangways|gang way|passarella|gangplanks|stern gangway|boarding ramp"
     ),
+    "O_OTHER": "barbecue|bbq|barbeque|gas grill|grill|fishing rod holders|rod holders|rod holder|bike rack",
     "O_LOCKER": (
         "stern locker|lazarette box|gas locker|gas bottle locker|liferaft locker|stern lockers|liferaft cradle|"
         "life raft on the stern|liferaft|life raft|gas box|gas bottle box|stern box|liferaft on the stern|"
@@ -112,6 +113,8 @@ WORDS = {
         "comes away|unboltable|take off able|hang on|temporary"
     ),
     "KEEP": (
+        "fond of|rather fond of|we are fond of it|we like it|we love it|wouldn't be without|would not be without|"
+        "love it dearly|quite attached to|"
         "must be left|left where it is|has to be left|should be left|want it left|must to stay|it should stay|"
         "want to go on using|still use it|keep using|be able to use|dont want to lose|wouldn't want to lose|"
         "would hate to lose|do not want to remove|don't want to remove|don't want to lose|do not want to lose|"
@@ -170,6 +173,9 @@ WORDS = {
     ),
     "AVOID": "avoid|avoiding|don't want it|do not want it|not want|anywhere but|under no circumstances|on no account",
     "GONE": (
+        "already gone|has already gone|have already gone|already sold|already off|long since gone|"
+        "already been removed|already been sold|already removed|has now gone|have now gone|is off now|are off now|"
+        "none sold|gone already|off already|sold already|no longer aboard|no longer on board|"
         "we sold|was sold|has been sold|is sold|have sold|came off|was taken off|has been taken off|long gone|"
         "went years ago|have taken off|lives in|lives below|stowed|is stowed|kept in|kept below|is kept|"
         "stored in|in a locker|in the locker|in the lazarette|in the cockpit locker|stays at home|stays ashore|"

@@ -63,6 +63,7 @@ WORDS = {
         "botalón|el botalón"
     ),
     "O_STAFF": "asta|asta de bandera|mástil de bandera|asta de la bandera|palo de bandera|porta bandera|astabandera",
+    "O_OTHER": "barbacoa|bbq|parrilla|cañeros|portacañas",
     "O_LOCKER": (
         "cofre de gas|balsa salvavidas|tambucho|cofre de popa|cofre del gas|soporte de la balsa|caja del gas|"
         "cajón de popa"
@@ -92,6 +93,8 @@ WORDS = {
         "se puede prescindir|removibles|se retira|se retirará|opcional"
     ),
     "KEEP": (
+        "mucho cariño|tenemos cariño|tengo cariño|mucho aprecio|no queremos prescindir|no quiero prescindir|"
+        "no queremos perderlo|no queremos perderla|"
         "seguir usando|seguir utilizando|seguir usándola|no queremos quitar|no quiero quitar|no queremos perder|"
         "no se quitan|debe quedarse|se queda|conservar|tienen que quedarse|tiene que quedarse|deben quedarse|"
         "queremos conservar|quiero conservar|mantener|conservarla|conservarlo|ha de quedarse|tiene que seguir|"
@@ -138,6 +141,9 @@ WORDS = {
     ),
     "AVOID": "en ningún caso|evitar|nunca en|evitando|de ninguna manera",
     "GONE": (
+        "ya no están|ya no está|ya no lleva|ya no llevamos|ya no llevo|ya vendido|ya vendidos|ya desmontado|"
+        "ya desmontados|ya desmontada|ya quitado|ya quitados|ya quitada|ya no tiene|ya no tenemos|"
+        "ya no los tenemos|ya no la tenemos|"
         "lo vendimos|la vendimos|está desmontado|está desmontada|ya desmontado|ya desmontada|en el cofre|"
         "en un cofre|guardamos|guardo en|va guardado|va guardada|guardado en|guardada en|estibado|estibada|"
         "se queda en tierra|ya la saqué|la saqué|lo saqué|la quité|lo quité|ya no está|ya no hay|"

@@ -68,6 +68,7 @@ WORDS = {
         "hampe|mât de pavillon|hampe de pavillon|porte pavillon|mâtereau de pavillon|hampe du pavillon|"
         "support de pavillon|mât du pavillon|hampes|hampe de drapeau"
     ),
+    "O_OTHER": "barbecue|bbq|grill|plancha|porte cannes",
     "O_LOCKER": (
         "coffre arrière|bib|radeau|coffre à gaz|radeau de survie|coffre à bouteilles de gaz|berceau de radeau|"
         "support de radeau|coffre de tableau"
@@ -103,6 +104,8 @@ WORDS = {
         "peut s'ôter|ne tenons pas|ne tiens pas|n'y tiens pas|n'y tenons pas"
     ),
     "KEEP": (
+        "nous y tenons|j'y tiens|on y est attachés|nous y sommes attachés|on ne veut pas s'en séparer|"
+        "pas question d'y toucher|on l'aime bien|"
         "y tient|y tenons|y tiens|tient à le garder|tient à la garder|tenons à le garder|continuer à utiliser|"
         "continuer à s'en servir|reste utilisable|ne voulons pas enlever|ne veux pas enlever|"
         "ne souhaitons pas enlever|ne voulons pas démonter|que je garde|je garde|doit rester|à garder|"
@@ -152,6 +155,9 @@ WORDS = {
     "SWING": "pivotante|pivotant|orientable|pivotantes|pivotants|orientables|pivote|qui pivote|pivotent",
     "AVOID": "éviter|surtout pas|en aucun cas",
     "GONE": (
+        "déjà partis|déjà parti|déjà partie|déjà parties|plus à bord|ne sont plus là|n'est plus là|déjà vendu|"
+        "déjà vendus|déjà vendue|déjà vendues|déjà démonté|déjà démontés|déjà démontée|déjà démontées|déjà enlevé|"
+        "déjà enlevés|déjà enlevée|déjà enlevées|déjà déposé|déjà déposés|"
         "avons vendu|est démonté|est démontée|déjà démonté|déjà démontée|dans le coffre|dans un coffre|rangé|"
         "rangée|reste à terre|est rangé|est rangée|stocké|stockée|a été démontée|a été démonté|a été enlevée|"
         "a été enlevé|je l'ai enlevée|je l'ai enlevé|nous l'avons enlevée|nous l'avons enlevé|n'est plus là|"

@@ -59,6 +59,7 @@ WORDS = {
     "O_STAFF": (
         "asta della bandiera|asta bandiera|asta portabandiera|portabandiera|asta per la bandiera|pennone della bandiera"
     ),
+    "O_OTHER": "barbecue|bbq|griglia|portacanne",
     "O_LOCKER": (
         "gavone di poppa|zattera|autogonfiabile|gavone del gas|zattera di salvataggio|zatterino|"
         "gavone di poppa esterno|cassone di poppa|cassetta del gas|porta zattera"
@@ -91,6 +92,8 @@ WORDS = {
         "di troppo"
     ),
     "KEEP": (
+        "ci teniamo|ci tengo|siamo affezionati|sono affezionato|sono affezionata|ci siamo affezionati|"
+        "non vogliamo privarcene|non ce ne vogliamo privare|"
         "continuare a usare|continuare ad usare|continuare a utilizzare|non vogliamo togliere|"
         "non voglio togliere|non si tolgono|deve restare|resta|vorrei tenerla|da tenere|deve rimanere|"
         "devono restare|devono rimanere|vorrei tenere|vogliamo tenere|voglio tenere|tenerla|tenerlo|mantenere|"
@@ -144,6 +147,9 @@ WORDS = {
     ),
     "AVOID": "evitare|in nessun caso|assolutamente no|evitando",
     "GONE": (
+        "non ci sono più|non c'è più|già smontato|già smontati|già smontata|già smontate|già tolto|già tolti|"
+        "già tolta|già tolte|già venduto|già venduti|già vendute|già venduta|già sbarcate|già sbarcati|"
+        "non l'abbiamo più|non le abbiamo più|"
         "già smontato|già smontata|nel gavone|in un gavone|riposto|riposta|stivato|stivata|teniamo nel|"
         "resta a terra|l'ho tolta|l'ho tolto|l'abbiamo tolta|l'abbiamo tolto|è stata tolta|è stato tolto|"
         "non c'è più|è stata smontata|l'ho smontata|non ci sono più|non esiste più|non abbiamo più|non ho più|"

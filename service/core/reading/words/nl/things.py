@@ -41,9 +41,10 @@ WORDS = {
         "giek van de bezaan|grootgiek|bezaangiek"
     ),
     "O_ARCH": (
-        "hekbeugel|radarbeugel|beugel|targabeugel|rvs beugel|hekboog|antennebeugel|zonnepanelenbeugel|hekframe|"
+        "hekbeugel|radarbeugel|targabeugel|rvs beugel|hekboog|antennebeugel|zonnepanelenbeugel|hekframe|"
         "zonnepaneelbeugel|rvs hekbeugel|hekbeugels|achterbeugel|portaal|targaboog|solarbeugel|hekportaal|boog|"
-        "rolbar|achterboog|rvs boog|targa|beugels|radarboog|roestvrijstalen beugel"
+        "rolbar|achterboog|hoge beugel|beugel achter|beugel met zonnepanelen|beugel met panelen|"
+        "rvs boog|targa|beugels|radarboog|roestvrijstalen beugel"
     ),
     "O_PANELS": (
         "zonnepanelen|zonnepaneel|zonnecellen|solar panelen|zonnepanelen op|panelen|zonnecel|solarpanelen|"
@@ -66,6 +67,7 @@ WORDS = {
         "papegaaienstok|papagaaistok|papegaaistok|hekspriet|druilpapegaai|papegaaienstokje|achterboegspriet|"
         "hek boegspriet"
     ),
+    "O_OTHER": "barbecue|bbq|gasbarbecue|hengelsteunen|hengelhouders",
     "O_LOCKER": (
         "gasbun|hekkist|reddingsvlot|bakskist achter|reddingsvlothouder|reddingsvlot op het hek|gaskist|hekbun|"
         "gasbunker|hekkastje|reddingsvlotten"
@@ -101,6 +103,8 @@ WORDS = {
         "verplaatsbaar|er zo af|is los|niet onmisbaar|optioneel|kan opgeofferd"
     ),
     "KEEP": (
+        "gehecht aan|erg aan gehecht|zijn we aan gehecht|willen we niet missen|niet graag kwijt|"
+        "willen we niet kwijt|wil ik niet kwijt|dol op|"
         "blijven zitten|moet echt blijven|moet er echt op blijven|blijven gebruiken|bruikbaar blijven|"
         "te gebruiken blijven|willen we niet kwijt|wil ik niet kwijt|niet verwijderen|moet blijven|blijft|"
         "behouden|moeten blijven|willen we houden|wil ik houden|willen behouden|moet blijven zitten|houden we|"
@@ -151,6 +155,9 @@ WORDS = {
     ),
     "AVOID": "vermijden|liever niet|beslist niet|in geen geval|absoluut niet|zeker niet",
     "GONE": (
+        "al weg|al verwijderd|al verkocht|al gedemonteerd|er al af|er al vanaf|is er al af|zijn er al af|"
+        "reeds verwijderd|niet meer aan boord|al lang weg|allang weg|er niet meer|zit er niet meer op|"
+        "zitten er niet meer op|"
         "is verkocht|is al weg|is verdwenen|al verwijderd|al gedemonteerd|in de bakskist|in een bakskist|"
         "opgeborgen|wordt opgeborgen|ligt in de|bewaren we in|blijft thuis|is eraf|hebben we verwijderd|"
         "heb ik verwijderd|is verwijderd|is weg|hebben we eraf gehaald|heb ik eraf gehaald|zit er niet meer|"

@@ -58,6 +58,7 @@ WORDS = {
     "O_BOOMKIN": (
         "klyverbom akter|papegøyestokk|driverbom|akterspryd|hekkspryd|baugspryd akter|mesanspryd|akterbom|akterpeke"
     ),
+    "O_OTHER": "grill|grillen|gassgrill|stangholdere|stangholder",
     "O_LOCKER": "gasskasse|redningsflåte|hekkbenk|redningsflåten|gasskap|gasskapet|gasskuff|flåtefeste|gassbeholder",
     "FOLD": (
         "slås opp|nedfellbar|foldbar|felles opp|sammenleggbar|foldes opp|kan foldes|felles ned|kan felles|"
@@ -85,6 +86,7 @@ WORDS = {
         "kan løftes av|hektes av|løftes av|kan vike|må vike|kan gå|valgfri|kan godt vike"
     ),
     "KEEP": (
+        "glade i|glad i|vil ikke være uten|vil vi ikke være uten|vil ikke miste|vil ikke bli kvitt|"
         "skal sitte på|må sitte på|fortsette å bruke|fortsatt bruke|fortsatt kunne bruke|vil vi ikke fjerne|"
         "vil jeg ikke fjerne|skal ikke fjernes|må vi beholde|beholde|må bli|må være der|må bli stående|"
         "skal være der|vil beholde|vil vi beholde|skal beholdes|må beholdes|må stå|kan ikke fjernes|"
@@ -132,6 +134,8 @@ WORDS = {
     ),
     "AVOID": "unngå|helst ikke|absolutt ikke|slippe",
     "GONE": (
+        "allerede borte|er borte|er allerede borte|allerede fjernet|allerede solgt|allerede demontert|"
+        "allerede tatt av|finnes ikke lenger|er ikke der lenger|ikke lenger om bord|er solgt|"
         "har vi solgt|har jeg solgt|allerede fjernet|i kistebenken|i stuerommet|i stuverommet|stuet|stues|"
         "oppbevares|ligger i en|står hjemme|ligger hjemme|er fjernet|er borte|er tatt av|har vi tatt av|"
         "har vi fjernet|har jeg fjernet|tok vi av|er demontert|er ikke der lenger|finnes ikke lenger|"

@@ -62,6 +62,7 @@ WORDS = {
         "landgångens|passarella|ombordstigningsbrygga|gangway"
     ),
     "O_BOOMKIN": "driverbom|akterspröt|akterbogspröt|drivarbom|mesanspröt|akterpeke|akterpeket",
+    "O_OTHER": "grill|grillen|gasolgrill|spöhållare",
     "O_LOCKER": (
         "gasolbox|livflotte|akterbox|stuvfack akter|livflotten|livflottehållare|livboj|gasollåda|gasolkoffert|"
         "räddningsflotte|livflottar|gasollådan"
@@ -94,6 +95,8 @@ WORDS = {
         "kan lyftas av|hakas av|lyfts av"
     ),
     "KEEP": (
+        "rädda om|rädd om|vill inte vara utan|vill vi inte vara utan|fästa vid|fäst vid|håller vi fast vid|"
+        "vill inte bli av med|"
         "sitter kvar|fortsätta använda|kunna använda|vill vi inte ta bort|vill jag inte ta bort|måste vara kvar|"
         "ska vara kvar|behålla|måste sitta kvar|ska sitta kvar|vill behålla|vill vi behålla|vill ha kvar|"
         "måste finnas kvar|sitta kvar|bli kvar|den ska vara kvar|måste behållas|får inte tas bort|"
@@ -144,6 +147,8 @@ WORDS = {
     ),
     "AVOID": "undvika|absolut inte|helst inte|undviker|inte gärna|slippa",
     "GONE": (
+        "redan borta|redan borttagna|redan borttagen|redan sålda|redan såld|redan demonterade|redan demonterad|"
+        "redan nedmonterade|finns inte längre|finns inte kvar|är borta|sitter inte kvar|inte längre kvar|"
         "har vi sålt|har jag sålt|är redan borta|är bortmonterad|i stickbacken|i en stickback|i stuvfacket|"
         "stuvad|stuvas|förvaras|ligger i en|ligger hemma|står hemma|är borttagen|är borta|togs bort|"
         "har vi tagit bort|har jag tagit bort|tog vi bort|tog jag bort|är demonterad|finns inte kvar|"
