@@ -21,6 +21,7 @@ from service.core.reading.measures import read_measures
 from service.core.reading.models import find_models
 from service.core.reading.paired import part
 from service.core.reading.people import read_people
+from service.core.reading.plumbed import read_plumbed
 from service.core.reading.profile import read_profile
 from service.core.reading.shape import Doubt, Enclosed, Evidence, Reading
 from service.core.reading.sheet import LONGEST, Sheet, Tongue, lay_out
@@ -95,6 +96,7 @@ def _gather(sheet: Sheet) -> Notes:
     read_measures(sheet, notes, hints)
     read_words(sheet, notes)
     notes.claims += read_profile(sheet)
+    read_plumbed(sheet, notes)
     read_bare(sheet, notes)
     read_slope(sheet, notes)
     read_slopes(sheet, notes, hints)
