@@ -9,7 +9,7 @@ from itertools import islice, pairwise
 from service.core.reading.claims import RANGES, Claim, Notes
 from service.core.reading.measures import LABELS, TAKEN_BACK
 from service.core.reading.sheet import Clause, Sheet
-from service.core.reading.view import denied, view
+from service.core.reading.view import denied, is_thing, view
 from service.core.units import Quantity
 
 _NUMBER = r"(\d{1,5}(?:[.,]\d{1,2})?)"
@@ -141,9 +141,11 @@ def _rail(sheet: Sheet) -> tuple[Said, Said]:
                 continue
             seen = view(sheet.clean, clause, found)
             said = (found.start, found.end, found.read.value)
-            if seen.on_rail and {"WATER", "TOP"} <= seen.near:
+            last = next((c for c in seen.topic if is_thing(c)), None)
+            rail = "TOERAIL" in seen.near or (last == "TOERAIL" and "STICK_OUT" in seen.near)  # "which stands 6 cm up"
+            if seen.on_rail and "WATER" in seen.near and ("TOP" in seen.near or found.read.value > TALLEST_RAIL):
                 tops.append(said)
-            elif "TOERAIL" in seen.near and "WATER" not in seen.near and found.read.value <= TALLEST_RAIL:
+            elif rail and not {"WATER", "WIDTH", "THICK"} & seen.near and found.read.value <= TALLEST_RAIL:
                 selves.append(said)
     return (tops[0] if len(tops) == 1 else None), (selves[0] if len(selves) == 1 else None)
 

@@ -14,6 +14,7 @@ from service.core.reading.enclosed import Told, tell, written_out
 from service.core.reading.gaps import gaps
 from service.core.reading.joining import form_of, joined, said_of
 from service.core.reading.kinds import kind_of
+from service.core.reading.laminate import read_laminate
 from service.core.reading.language import FALLBACK, language_of
 from service.core.reading.letter import Letter
 from service.core.reading.lexis import words_of
@@ -27,6 +28,7 @@ from service.core.reading.shape import Doubt, Enclosed, Evidence, Reading
 from service.core.reading.sheet import LONGEST, Sheet, Tongue, lay_out
 from service.core.reading.slopes import read_slopes
 from service.core.reading.stern import read_words, stern_hints
+from service.core.reading.under_step import read_under_step
 from service.core.reading.words import KIN, MATCHERS, SPELLERS
 
 MOST_DOUBTS = 100
@@ -94,12 +96,14 @@ def _gather(sheet: Sheet) -> Notes:
     notes = Notes()
     hints = stern_hints(sheet)
     read_measures(sheet, notes, hints)
+    read_laminate(sheet, notes)
     read_words(sheet, notes)
     notes.claims += read_profile(sheet)
     read_plumbed(sheet, notes)
     read_bare(sheet, notes)
     read_slope(sheet, notes)
     read_slopes(sheet, notes, hints)
+    read_under_step(sheet, notes, hints)
     correct(sheet, notes)
     rename(sheet, notes)
     add_datum(sheet, notes)

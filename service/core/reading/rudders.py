@@ -31,7 +31,8 @@ def read_rudder(seen: View) -> Decision:
     stock = stock and not (
         sign is None and {"WATER", "BELOW"} & seen.near
     )  # "the rudder head is 30 cm above the water"
-    if stock and "TRAILING" not in seen.before[:2]:
+    named = [c for c in seen.before if c in ("STOCK", "TRAILING")]
+    if stock and named[:1] != ["TRAILING"]:
         return "main_rudder.stock_aft_mm", sign if sign is not None else "sign_unknown"
     answers = "TRAILING" in seen.question and sign is not None and not seen.near & {"WATER", "HEIGHT"}
     reaches = seen.thing == "RUDDER" and "STICK_OUT" in near | seen.left and not (sign is None and "WATER" in seen.near)

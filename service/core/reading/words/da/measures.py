@@ -16,7 +16,7 @@ WORDS = {
         "vægtykkelse|materialetykkelse|spejltykkelse|pladetykkelsen|godstykkelsen|skrogtykkelsen|tykkere|godset|"
         "samlet tykkelse"
     ),
-    "DEPTH": "dyb|dybden|dybde|dybt",
+    "DEPTH": ("på langs|langskibs|fra for til agter|forfra og bagud|fra forkant til agterkant|dyb|dybden|dybde|dybt"),
     "LOA": (
         "længde|længden|længde over alt|loa|bådens længde|længde o a|l o a|total længde|skroglængde|"
         "længde overalt|l.o.a|skroglængden|bådlængde|overalt|største længde|længde på båden|totallængde|"

@@ -21,7 +21,11 @@ WORDS = {
         "wandstärken|spiegelwandstärke|rumpfdicke|materialdicke|heckstärke|bordwandstärke|blechdicke|"
         "schalenstärke|stärken|dickem"
     ),
-    "DEPTH": "tiefe|tief",
+    "DEPTH": (
+        "von vorn nach achtern|längs gemessen|in längsrichtung|von vorn bis hinten|längsschiffs|"
+        "von vorne nach hinten|von vorn nach hinten|von vorne bis hinten|"
+        "tiefe|tief"
+    ),
     "LOA": (
         "lüa|länge über alles|rumpflänge|bootslänge|gesamtlänge|l ü a|länge ü a|länge|gesamte länge|ü.a|"
         "länge über alles von|schiffslänge|über alles|l.ü.a|länge des bootes|länge gesamt|yachtlänge|decklänge|"

@@ -22,7 +22,10 @@ WORDS = {
         "plate thickness|plate|thicknesses|in thickness|thicker|gauge|plating thickness|lay-up thickness|"
         "wall thickness|shell thickness|hull thickness|transom plate"
     ),
-    "DEPTH": "depth|deep|fore and aft|front to back",
+    "LESS": "take that off|take it off that|to be taken off|deduct|subtract|less the|minus the|knock off",
+    "DEPTH": (
+        "from front to back|fore-and-aft|front to rear|lengthwise|fore to aft|depth|deep|fore and aft|front to back"
+    ),
     "LOA": (
         "length all|all length|whole length|full length|length|loa|length overall|length over all|overall length|"
         "length of the boat|boat length|length is|l o a|length o a|hull length|length over deck|length of hull|"
@@ -130,7 +133,10 @@ WORDS = {
     "BOOTSTRIPE": (
         "bootstripe|boot stripe|boottop|boot top|boot top line|boottopping|boot topping|boot line|boot-top stripe"
     ),
-    "TOERAIL": "toe rail|toerail|cap rail|coaming|bulwark|bulwarks|gunwale|rubbing strake|rail cap|caprail|toe rails",
+    "TOERAIL": (
+        "capping|capping rail|toerail cap|toe rail cap|cap rail top|"
+        "toe rail|toerail|cap rail|coaming|bulwark|bulwarks|gunwale|rubbing strake|rail cap|caprail|toe rails"
+    ),
     "KEEL": "keel|hull bottom",
     "COCKPIT": (
         "edge of the cockpit sole|edge of the sole|cockpit|cockpit sole|cockpit floor|floor of cockpit|sole edge|"

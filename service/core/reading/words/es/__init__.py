@@ -19,7 +19,8 @@ VOCABULARY = Vocabulary(
         half="medio/media",
         and_="y",
         whole="veintiuno=21 veintiún=21 veintidós=22 veintitrés=23 veinticuatro=24 veinticinco=25 veintiséis=26 "
-        "veintisiete=27 veintiocho=28 veintinueve=29 tres_cuartos_de=0.75",
+        "veintisiete=27 veintiocho=28 veintinueve=29 tres_cuartos_de=0.75 "
+        "decena_de=10 quincena_de=15 veintena_de=20 treintena_de=30 cuarentena_de=40",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
     alike=alike.ALIKE,

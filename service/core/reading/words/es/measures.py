@@ -17,7 +17,10 @@ WORDS = {
         "de espesores|espesor total|espesor del casco|espesor del espejo|grosor del espejo|gordo|de gordo|"
         "espesor de chapa"
     ),
-    "DEPTH": "profundidad|fondo|profundo|profunda|de fondo|de profundidad",
+    "DEPTH": (
+        "de proa a popa|de fondo|de delante atrás|de delante a atrás|en sentido longitudinal|"
+        "profundidad|fondo|profundo|profunda|de fondo|de profundidad"
+    ),
     "LOA": (
         "eslora|eslora total|eslora máxima|longitud total|eslora casco|eslora del casco|largo total|"
         "eslora de casco|eslora max|eslora máx|e.t|longitud|longitud del barco|largo|largo del barco|"

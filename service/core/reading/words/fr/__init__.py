@@ -18,7 +18,7 @@ VOCABULARY = Vocabulary(
         hundred="cent",
         half="demi/demie",
         and_="et",
-        whole="trois_quarts_de=0.75",
+        whole="trois_quarts_de=0.75 dizaine_de=10 quinzaine_de=15 vingtaine_de=20 trentaine_de=30 quarantaine_de=40",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
     alike=alike.ALIKE,

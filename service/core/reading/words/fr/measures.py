@@ -20,7 +20,10 @@ WORDS = {
         "épaisseurs|épaisses|épaisseur totale|d'ép|ép|épaisseur du bordé|épaisseur d'environ|"
         "épaisseur au tableau|de épaisseur"
     ),
-    "DEPTH": "profondeur|profond|profonde|profondeur de|de profondeur|longue de",
+    "DEPTH": (
+        "d'avant en arrière|de l'avant à l'arrière|dans le sens de la longueur|d'avant en arrière de|"
+        "profondeur|profond|profonde|profondeur de|de profondeur|longue de"
+    ),
     "LOA": (
         "longueur|longueur hors tout|longueur ht|lht|longueur totale|long hors tout|l h t|longueur de coque|loa|"
         "longueur totale de|longueur de la coque|longueur coque|l.h.t|long. h.t|longueur du bateau|hors tout|"

@@ -18,7 +18,8 @@ VOCABULARY = Vocabulary(
         hundred="cento",
         half="mezzo/mezza",
         and_="e",
-        whole="ventuno=21 ventotto=28 trentuno=31 trentotto=38 quarantuno=41 quarantotto=48 tre_quarti_di=0.75",
+        whole="ventuno=21 ventotto=28 trentuno=31 trentotto=38 quarantuno=41 quarantotto=48 tre_quarti_di=0.75 "
+        "decina_di=10 quindicina_di=15 ventina_di=20 trentina_di=30 quarantina_di=40",
     ),
     concepts=measures.WORDS | hull.WORDS | things.WORDS | letter.WORDS,
     alike=alike.ALIKE,

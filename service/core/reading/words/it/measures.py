@@ -17,7 +17,10 @@ WORDS = {
         "spessore totale|spessore della lamiera|spessi|spesse|di grossezza|grossezza|spess|"
         "spessore della vetroresina|spessore del fasciame"
     ),
-    "DEPTH": "profondità|profondo|profonda|di profondità",
+    "DEPTH": (
+        "da prua a poppa|in senso longitudinale|da avanti a dietro|in senso prua poppa|nel senso della lunghezza|"
+        "profondità|profondo|profonda|di profondità"
+    ),
     "LOA": (
         "lunghezza|lunghezza f t|lunghezza fuori tutto|lft|lunghezza totale|l f t|lunghezza fuoritutto|"
         "fuori tutto|loa|lunghezza scafo|lunghezza massima|l.f.t|lunghezza della barca|lunghezza complessiva|"

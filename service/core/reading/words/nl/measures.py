@@ -16,7 +16,11 @@ WORDS = {
         "spiegeldikte|dikte|dik|plaatdikte|dikke|wanddikte|huiddikte|laminaatdikte|dikte spiegel|materiaaldikte|"
         "diktes|rompdikte|spiegelplaatdikte|totale dikte|in dikte|huiddiktes|wanddiktes|spiegeldiktes|plaatdiktes"
     ),
-    "DEPTH": "diepte|diep|diepe",
+    "DEPTH": (
+        "van voor naar achter|voor naar achter|in lengterichting|langsscheeps|van voor tot achter|"
+        "van voren naar achteren|"
+        "diepte|diep|diepe"
+    ),
     "LOA": (
         "lengte|lengte o a|lengte over alles|loa|l o a|totale lengte|romplengte|scheepslengte|lengte totaal|"
         "scheepslengte over alles|l.o.a|over alles|lengte schip|lengte boot|romp lengte|totale scheepslengte|"

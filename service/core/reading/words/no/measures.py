@@ -18,7 +18,7 @@ WORDS = {
         "tykkelse|tykk|tykkelsen|tykt|godstykkelse|skrogtykkelse|laminattykkelse|platetykkelse|tykke|"
         "veggtykkelse|materialtykkelse|speiltykkelse|tjukk|tjukt|tjukkelse|tykkere|godset"
     ),
-    "DEPTH": "dybde|dypt",
+    "DEPTH": ("i lengderetning|langskips|forfra og bakover|fra for til akter|dybde|dypt"),
     "LOA": (
         "lengde|lengden|lengde over alt|loa|båtens lengde|lengde o a|l o a|total lengde|skroglengde|l.o.a|"
         "lengde overalt|skroglengden|båtlengde|største lengde|lengda|lengde på båten"

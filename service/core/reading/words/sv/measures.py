@@ -17,7 +17,7 @@ WORDS = {
         "tjocklekar|godstjockleken|väggtjocklek|spegeltjocklek|plåttjockleken|materialtjocklek|total tjocklek|"
         "i tjocklek|laminattjockleken|skrovtjockleken|tjockare|godset"
     ),
-    "DEPTH": "djupt|djupa",
+    "DEPTH": ("i längsled|långskepps|från för till akter|framifrån och bakåt|i långskeppsled|djupt|djupa"),
     "LOA": (
         "längd|längden|längd över allt|löa|båtens längd|l ö a|total längd|skrovlängd|längd ö a|längd överallt|"
         "l.ö.a|total längden|skrovlängden|båtlängd|båtlängden|längd totalt|loa|överallt|hela längden|"
