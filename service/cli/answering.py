@@ -60,6 +60,9 @@ def _aside(db: str | None, *, papers: bool) -> Iterator[Copy | None]:
     if not worth_a_copy(ENGINE):
         yield None
         return
+    import service.bootstrap  # noqa: PLC0415 - both need it
+    import service.files.read.messages  # noqa: F401, PLC0415 - the same
+
     copy = Copy(partial(_reckoner, db), meanwhile=_load_papers if papers else None)
     try:
         yield copy
