@@ -13,6 +13,7 @@ from service.core.catalogue import Configuration
 from service.core.fit.boats import Boats, prepare
 from service.core.fit.engine import assured, assured_many, set_many
 from service.core.fit.survey import promising
+from service.flow.hull_index import hull_index
 from service.flow.known import gather
 from service.flow.recheck import recheck_fleet
 from service.flow.resolve import hull_of
@@ -27,8 +28,7 @@ DRAWS = 2000
 def fit_lines(store: Store, form: BoatForm, median: Timed, *, quick: bool) -> list[Row]:
     """Return rows of what, size, seconds for one, what it is held against, and its seconds."""
     with store.reading() as uow:
-        shelf = gather(uow)
-    known, hull = shelf.known, hull_of(shelf.index, form)
+        known, hull = gather(uow), hull_of(hull_index(uow), form)
     boats = ready(form, known, hull, 1)
     every = known.catalogue.configurations()
     found = promising(boats.nominal, known.catalogue)

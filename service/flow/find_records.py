@@ -133,7 +133,7 @@ def _plain(uow: UnitOfWork, wanted: Wanted, asked: Asked) -> Found:
 
 def _near(uow: UnitOfWork, wanted: Wanted, asked: Asked) -> Found:
     form, memory = wanted.near or BoatForm(), remembered(uow)
-    decision = hull_of(memory.index, form)
+    decision = hull_of(hull_index(uow), form)
     own = decision.model.id if decision and decision.model else None
     among = None if asked == Asked() else uow.records.matching(asked)
     near = nearest_records(memory.fleet, form, hull=own, among=among, limit=wanted.limit)

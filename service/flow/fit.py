@@ -8,6 +8,7 @@ from service.core.catalogue import Configuration
 from service.core.fit import Fit
 from service.core.fit.cures import cures
 from service.core.fit.engine import fit_configuration
+from service.flow.hull_index import hull_index
 from service.flow.known import gather
 from service.flow.resolve import hull_of
 from service.store.unit import UnitOfWork
@@ -19,10 +20,10 @@ class NotInCatalogueError(LookupError):
 
 def fit_form(uow: UnitOfWork, form: BoatForm, configuration: Configuration, *, seed: int = 1) -> Fit:
     """Return the fit, with cures where it fails. NotInCatalogueError where the codes do not go together."""
-    shelf = gather(uow)
-    misfit = shelf.known.catalogue.misfit(configuration)
+    known = gather(uow)
+    misfit = known.catalogue.misfit(configuration)
     if misfit:
         raise NotInCatalogueError(misfit)
-    boats = ready(form, shelf.known, hull_of(shelf.index, form), seed)
+    boats = ready(form, known, hull_of(hull_index(uow), form), seed)
     fit = fit_configuration(boats, configuration)
     return fit if fit.verdict != "does_not_fit" else fit.model_copy(update={"cures": cures(boats, fit)})

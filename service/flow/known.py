@@ -1,4 +1,4 @@
-"""What every answer needs of the store: catalogue, hull models, fleet. Built once, and anew when any of it changes."""
+"""What every answer needs of the store: catalogue and fleet. Built once, and anew when any of it changes."""
 
 from __future__ import annotations
 
@@ -6,11 +6,9 @@ from dataclasses import dataclass
 
 from service.core.answer.compose import Known
 from service.core.catalogue import Catalogue
-from service.core.hulls import HullIndex
 from service.core.recall import WEIGHTS
 from service.core.recall.fleet import Fleet
 from service.files.read.messages import speak
-from service.flow.hull_index import hull_index
 from service.flow.software import SOFTWARE
 from service.flow.standing import under_survivors
 from service.store.unit import UnitOfWork
@@ -21,24 +19,15 @@ class NoCatalogueError(LookupError):
 
 
 @dataclass(frozen=True)
-class Shelf:
-    """Catalogue, fleet and the index of hull models, as they stood in one transaction."""
-
-    known: Known
-    index: HullIndex
-
-
-@dataclass(frozen=True)
 class Memory:
-    """Fleet and index without a catalogue: what can be recalled and recognised. `catalogue` is there where one is."""
+    """What can be recalled, with a catalogue or without; `catalogue` is there where one is."""
 
     fleet: Fleet
-    index: HullIndex
     catalogue: Catalogue | None
 
 
 def remembered(uow: UnitOfWork) -> Memory:
-    """Return the fleet, with the weights learned from it where there are any, and the index of hull models.
+    """Return the fleet, with the weights learned from it where there are any.
 
     Kept between calls, for all threads, as long as nothing that it is made from was changed by anybody.
     """
@@ -46,12 +35,12 @@ def remembered(uow: UnitOfWork) -> Memory:
         return uow.kept.get("memory", uow.stamps.fleet(), lambda: _built(uow))
 
 
-def gather(uow: UnitOfWork) -> Shelf:
+def gather(uow: UnitOfWork) -> Known:
     """Return everything an answer is made from. NoCatalogueError where none was loaded."""
     memory = remembered(uow)
     if memory.catalogue is None:
         raise NoCatalogueError("no catalogue is loaded; load one with `transom catalogue load FILE`")
-    return Shelf(Known(memory.catalogue, memory.fleet, SOFTWARE, speak), memory.index)
+    return Known(memory.catalogue, memory.fleet, SOFTWARE, speak)
 
 
 def _built(uow: UnitOfWork) -> Memory:
@@ -63,4 +52,4 @@ def _built(uow: UnitOfWork) -> Memory:
         makes=None if catalogue is None else lambda one: catalogue.misfit(one) is None,
         refused=uow.replaced.all(),
     )
-    return Memory(fleet, hull_index(uow), catalogue)
+    return Memory(fleet, catalogue)

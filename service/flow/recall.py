@@ -8,6 +8,7 @@ from service.core.boat import BoatForm
 from service.core.hulls import HullDecision
 from service.core.recall import Recall
 from service.core.recall.precedents import recall
+from service.flow.hull_index import hull_index
 from service.flow.known import remembered
 from service.flow.resolve import hull_of
 from service.store.unit import UnitOfWork
@@ -24,6 +25,6 @@ class Recalled:
 def recall_form(uow: UnitOfWork, form: BoatForm) -> Recalled:
     """Return precedents and votes for a form, unchecked by any fit."""
     memory = remembered(uow)
-    decision = hull_of(memory.index, form)
+    decision = hull_of(hull_index(uow), form)
     hull_id = decision.model.id if decision and decision.model else None
     return Recalled(decision, recall(memory.fleet, form, hull=hull_id))

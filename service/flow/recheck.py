@@ -23,7 +23,7 @@ def recheck_fleet(
 
     `changes` are the records that the two judge differently. Raises as `gather` and `read_catalogue` do.
     """
-    known = gather(uow).known
+    known = gather(uow)
     records = [r for r in known.fleet.records if r.status != "withdrawn"]
     before = _all(records, known, progress)
     if data is None:

@@ -83,7 +83,7 @@ def _gathered(task: Task) -> tuple[list[Known], list[Record]]:
     """Return what judges, one or two catalogues, and the records that are left to be judged."""
     said = task.job.arguments
     with task.reading() as uow:
-        known = gather(uow).known
+        known = gather(uow)
         first = uow.catalogues.get(str(said["catalogue"]))
         if first is None:
             raise Refused(f"catalogue {said['catalogue']!r} is not there any more; start another recheck")

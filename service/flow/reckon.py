@@ -52,7 +52,7 @@ class Reckoner:
         from service.core.answer.compose import compose  # noqa: PLC0415 - it loads the engine
         from service.flow.known import gather  # noqa: PLC0415 - the same
 
-        return compose(asked.form, asked.hull, gather(self._uow).known, doubts=asked.doubts, seed=asked.seed)
+        return compose(asked.form, asked.hull, gather(self._uow), doubts=asked.doubts, seed=asked.seed)
 
     def draw(self, answer: Answer) -> Drawing | None:
         """Return what there is to draw, None where there is nothing."""

@@ -44,7 +44,7 @@ class Asked:
 def report_unmet(uow: UnitOfWork, asked: Asked, progress: Advance = silent) -> Report:
     """Return the report. NoCatalogueError where none is loaded: there is nothing to try boats against."""
     with uow:
-        known = gather(uow).known
+        known = gather(uow)
         refused, answered, outside = _enquiries(uow, asked)
         given_up = [r for r in known.fleet.records if r.status == "withdrawn"]
     some = [*refused, *(_given_up(record) for record in given_up if asked.within(record.date))]

@@ -26,7 +26,7 @@ def what_if(
 
     KeyError names a code that the catalogue does not hold; NoCatalogueError where none is loaded.
     """
-    known = gather(uow).known
+    known = gather(uow)
     catalogue = known.catalogue
     left = metal.without(catalogue, dropped)
     changed = Changed(

@@ -36,7 +36,7 @@ def try_fit(uow: UnitOfWork, answer: Answer, suggestion: Suggestion, changes: Ma
     FormError names each value that cannot be.
     """
     form = with_values(answer.form, changes) if changes else answer.form
-    boats = prepared(form, gather(uow).known, _hull(answer), answer.provenance.seed, DRAWS)
+    boats = prepared(form, gather(uow), _hull(answer), answer.provenance.seed, DRAWS)
     return Tried(form, suggestion.fit, fit_configuration(boats, suggestion.configuration))
 
 
@@ -50,7 +50,7 @@ def place_fit(
     if any(abs(value) > FAR_MM for value in at.model_dump().values()):
         raise Refused("that place is nowhere near the boat: lengths here are mm from her transom and from the water")
     form = with_values(answer.form, changes) if changes else answer.form
-    boats = prepared(form, gather(uow).known, _hull(answer), answer.provenance.seed, draws=1)
+    boats = prepared(form, gather(uow), _hull(answer), answer.provenance.seed, draws=1)
     return Tried(form, suggestion.fit, placed(boats, suggestion.configuration, at))
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from service.core.answer import Answer
 from service.core.answer.compose import compose
+from service.flow.hull_index import hull_index
 from service.flow.known import gather
 from service.flow.show_enquiry import hull_decided
 from service.flow.software import SOFTWARE
@@ -31,10 +32,10 @@ def working_answer(store: Store, enquiry: Enquiry) -> Answer:
         kept = kept_answer(uow, enquiry)
         if kept is not None:
             return kept
-        stamp, shelf = _stamp(uow), gather(uow)
+        stamp, known = _stamp(uow), gather(uow)
         chosen = uow.hulls.among([enquiry.hull]).get(enquiry.hull) if enquiry.hull else None
-        hull = hull_decided(shelf.index, enquiry, uow.steps.of(enquiry.id), chosen)
-        answer = compose(enquiry.form, hull, shelf.known)
+        hull = hull_decided(hull_index(uow), enquiry, uow.steps.of(enquiry.id), chosen)
+        answer = compose(enquiry.form, hull, known)
     answer = answer.model_copy(update={"enquiry": enquiry.id})
     bare = answer.model_copy(update={"form": without_contact(answer.form)})
     with store.writing() as uow:

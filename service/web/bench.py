@@ -87,7 +87,7 @@ def _tried(request: Request, here: Desk, enquiry: Enquiry, form: Posted, *, plac
         with here.store.reading() as uow:
             changed = fit_view.changes(answer.form, typed)
             got = place_fit(uow, answer, look, changed, _place(form)) if place else try_fit(uow, answer, look, changed)
-            views = None if form.text("quick") else draw_fit(got.form, got.after, gather(uow).known.catalogue)
+            views = None if form.text("quick") else draw_fit(got.form, got.after, gather(uow).catalogue)
             outcome = _outcome(got, views, changed, place=place)
             made = (
                 Panel(enquiry, answer, look, outcome, widest=fit_view.widest(got.form, got.after))

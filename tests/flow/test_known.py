@@ -19,7 +19,7 @@ from service.store.unit import Store
 
 def fleet(store: Store) -> Fleet:
     with store.reading() as uow:
-        return gather(uow).known.fleet
+        return gather(uow).fleet
 
 
 def test_it_is_kept_while_nothing_changed_and_shared_by_threads(seeded: Store) -> None:

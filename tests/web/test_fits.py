@@ -319,7 +319,7 @@ def test_a_drawing_within_a_page_has_no_style_and_keeps_texts_as_texts(here: Off
     thing = answer.form.obstacles[0].model_copy(update={"kind": "other", "note": 'class="hull" <b class="hull">'})
     form = answer.form.model_copy(update={"obstacles": (thing,)})
     with here.store.reading() as uow:
-        views = draw_fit(form, answer.suggestions[0].fit, gather(uow).known.catalogue)
+        views = draw_fit(form, answer.suggestions[0].fit, gather(uow).catalogue)
     assert views is not None
     for view in (views.stern, views.side):
         tree = ET.fromstring(view.svg)  # noqa: S314 - what was drawn here

@@ -93,7 +93,7 @@ def rows(table: Any) -> list[dict[str, Any]]:  # noqa: ANN401 - a table
 def test_the_reach_that_was_taken_away_is_asked_for(desk: Store) -> None:
     filled(desk, only(SHORT), [boat("w-1"), boat("w-2")])
     with desk.reading() as uow:
-        known = gather(uow).known
+        known = gather(uow)
         report = report_unmet(uow, Asked(date(2025, 12, 31)))
     whole = replace(known, catalogue=only(*BOTH))
     fit = best(Case("w-1", boat("w-1").form, None), whole)
@@ -119,7 +119,7 @@ def test_the_reach_that_was_taken_away_is_asked_for(desk: Store) -> None:
 def test_what_is_said_to_serve_does(desk: Store) -> None:
     filled(desk, only(SHORT), [boat("w-1")])
     with desk.reading() as uow:
-        known = gather(uow).known
+        known = gather(uow)
         piece = str(rows(report_unmet(uow, Asked(date(2025, 12, 31))).table("new_metal"))[0]["piece"])
     ends = piece.split()
     made = metal.bracket(known.catalogue, SHORT, (float(ends[-4]), float(ends[-2])))
