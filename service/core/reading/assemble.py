@@ -8,15 +8,15 @@ from typing import Any
 
 from service.core.boat import BoatForm
 from service.core.form import FormError, parse_form
+from service.core.reading.boxes import Seen
 from service.core.reading.claims import Claim
 from service.core.reading.hedges import Hedge
-from service.core.reading.obstacles import Seen
 from service.core.reading.shape import Doubt, Evidence
 from service.core.reading.stern import OUTRANKS
 
 SAME = {"_mm": 3.0, "_deg": 0.5, "_kg": 1.0}
 SHARE = 0.01
-DERIVED = 0.8
+DERIVED, IMPLIED = 0.8, 0.7
 
 
 def weigh(claims: Sequence[Claim], text: str) -> tuple[list[Claim], list[Doubt]]:
@@ -32,13 +32,17 @@ def weigh(claims: Sequence[Claim], text: str) -> tuple[list[Claim], list[Doubt]]
         if name == "boat.stern":
             best = _stern(rivals)
         else:
-            best = rivals[0] if all(same(name, rivals[0].value, c.value) for c in rivals) else None
+            best = _agreed(name, rivals) or _agreed(name, [c for c in rivals if c.confidence > IMPLIED])
         if best is None:
             values = tuple(dict.fromkeys(str(c.value) if isinstance(c.value, list) else c.value for c in rivals))
             doubts.append(Doubt(field=name, why="contradictory", values=values, text=_quote(rivals, text)))
         else:
             kept.append(best)
     return kept, doubts
+
+
+def _agreed(name: str, rivals: list[Claim]) -> Claim | None:
+    return rivals[0] if rivals and all(same(name, rivals[0].value, c.value) for c in rivals) else None
 
 
 def _stern(rivals: list[Claim]) -> Claim | None:

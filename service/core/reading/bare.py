@@ -7,6 +7,7 @@ from math import atan2, degrees
 
 from service.core.reading.claims import RANGES, Claim, Notes
 from service.core.reading.lean import rake_sign
+from service.core.reading.lexis import words_of
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import is_thing, view
 from service.core.units import Found, Quantity, parse
@@ -18,8 +19,12 @@ IMPERIAL = frozenset({"in", "ft"})
 _AHEAD = re.compile(r"(?<![\d.,])(\d{1,2}[.,]\d{1,2})[ ]$")
 LONG = 8
 LABELS = {"LOA": "boat.loa_mm", "BEAM": "boat.beam_mm", "DRAFT": "boat.draft_mm", "LWL": "boat.lwl_mm"}
+SKINS = frozenset({"PLUMB_LINE", "TRANSOM", "HULL", "GRP"})
 PAIR = 2
-RUDDERS = frozenset({"RUDDER", "TRAILING", "STOCK", "STEP"})
+DOWN_NEAR = 12
+_DOWN = "down lower below tiefer runter hinunter unten bas abajo lager omlaag basso sotto ner ned nedenfor nedanfor under weiter"
+DOWN = frozenset(_DOWN.split())
+RUDDERS = frozenset({"RUDDER", "TRAILING", "STOCK"})
 
 
 def read_bare(sheet: Sheet, notes: Notes) -> None:
@@ -33,13 +38,13 @@ def read_bare(sheet: Sheet, notes: Notes) -> None:
             match = _BEHIND.match(sheet.clean, mark.end, clause.end)
             if match is not None and any(f.start <= match.start(1) < f.end for f in clause.found):
                 continue  # already a length, by the letter's tape
-            if mark.concept == "LENGTH" and match is None:  # "10,40 lang"
+            if mark.concept in ("LENGTH", "WIDTH") and match is None:  # "10,40 lang, 2,80 bred"
                 match = _AHEAD.search(sheet.clean, max(clause.start, mark.start - LONG), mark.start)
             name = _field(clause, mark.concept) if match else None
             if match is None or name is None:
                 continue
             low, high = RANGES[name]
-            read = [parse(f"{match[1]} {unit}", "length") for unit in units]
+            read = [parse(f"{match[1]} {unit}", "length") for unit in (METRIC if "," in match[1] else units)]
             values = tuple(q.value for q in read if isinstance(q, Quantity) and low <= q.value <= high)
             if len(values) == 1:
                 notes.claims.append(Claim(name, values[0], match.start(1), match.end(1), clause.depth, 0.6))
@@ -49,7 +54,7 @@ def read_bare(sheet: Sheet, notes: Notes) -> None:
 
 def _field(clause: Clause, concept: str) -> str | None:
     """Return the field of a label; a width in a list of lengths overall is the beam."""
-    if concept == "WIDTH" and "LOA" in clause.concepts and "TRANSOM" not in clause.concepts:
+    if concept == "WIDTH" and {"LOA", "LENGTH"} & clause.concepts and "TRANSOM" not in clause.concepts:
         return LABELS["BEAM"]
     if (
         {"TOP", "TRANSOM", "WATER"} <= clause.concepts
@@ -77,13 +82,23 @@ def read_slope(sheet: Sheet, notes: Notes) -> None:
         low, high = RANGES["transom.rake_deg"]
         if low <= value <= high and not {"TOP", "WATER"} <= view(sheet.clean, clause, down).near:
             start, end = min(down.start, across.start), max(down.end, across.end)
-            notes.claims.append(Claim("transom.rake_deg", value, start, end, clause.depth, 0.7))
+            below = "STEP" in clause.concepts and "DOWNWARD" in clause.concepts
+            name = "transom.lower_rake_deg" if below else "transom.rake_deg"
+            notes.claims.append(Claim(name, value, start, end, clause.depth, 0.7))
+            if below:
+                continue
             notes.claims.append(Claim("boat.stern", "raked" if sign > 0 else "reverse", start, end, clause.depth, 0.7))
 
 
 def fall_sign(clause: Clause) -> float | None:
     """Return which way it leans: going down forward is aft at the top."""
-    about = {"TRANSOM", "POST", "LEAN", "TOP"} & (clause.concepts | frozenset(clause.topic) | clause.question)
+    about = {"TRANSOM", "POST", "LEAN", "TOP", "STEP"} & (clause.concepts | frozenset(clause.topic) | clause.question)
+    aft = next((m for m in clause.marks if m.concept == "AFT"), None)
+    if "PLUMB_LINE" in clause.concepts and about and aft is not None and "FORWARD" not in clause.concepts:
+        told = [m.concept for m in clause.marks if m.concept in SKINS and m.end <= aft.start]
+        return (
+            1.0 if told[-1:] == ["PLUMB_LINE"] else -1.0
+        )  # the line hangs aft of the skin, or the skin stands aft of it
     if "DOWNWARD" in clause.concepts and about:
         ways = {m.concept for m in clause.marks if m.concept in ("FORWARD", "AFT")}
         first = next((m.concept for m in clause.marks if m.concept in ("FORWARD", "AFT")), None)
@@ -115,6 +130,11 @@ def read_offset(sheet: Sheet, notes: Notes) -> None:
 
 def _role(sheet: Sheet, clause: Clause, found: Found) -> str | None:
     seen = view(sheet.clean, clause, found)
+    behind = words_of(sheet.clean[found.end : found.end + DOWN_NEAR])[:1]
+    if "PLUMB_LINE" in clause.concepts and behind and behind[0].fold in DOWN:
+        return "down"
+    if {"FORWARD", "AFT"} & set(seen.after[:1]):
+        return "across"
     if "DOWNWARD" in seen.before[:1] or "DOWNWARD" in seen.after[:1]:
         return "down"
     if {"FORWARD", "AFT"} & {*seen.after[:1], *(c for c in seen.before[:1] if "HEIGHT" not in seen.after[:1])}:

@@ -18,6 +18,7 @@ RANGES: dict[str, tuple[float, float]] = {
     "transom.width_waterline_mm": (200, 7000),
     "transom.thickness_mm": (2, 150),
     "transom.rake_deg": (-60, 60),
+    "transom.lower_rake_deg": (-60, 60),
     "transom.step_height_mm": (-100, 1500),
     "transom.step_depth_mm": (80, 3000),
     "transom.step_width_mm": (200, 7000),

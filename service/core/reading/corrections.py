@@ -17,7 +17,7 @@ _DENIAL = r"(?:not|nicht|pas|niet|non|no|inte|ikke)"
 _NOT = re.compile(rf"{_NUMBER}[ \t]{{0,3}}[a-z\"'°]{{0,4}}[ ,]{{1,3}}(?:and )?{_DENIAL}[ \t]+{_NUMBER}")
 _WRITTEN = re.compile(r"\d{1,5}(?:[.,]\d{1,2})?")
 _WAS = re.compile(r"\b(?:was|were|war|waren|\u00e9tait|\u00e9taient|era|eran|erano|waren|var)\b", re.IGNORECASE)
-_THAT = re.compile(r"\b(?:that|those|das|c|cela|\u00e7a|eso|esa|quello|quella|dat|det)\b", re.IGNORECASE)
+_THAT = re.compile(r"\b(?:that|that's|those|das|c|cela|\u00e7a|eso|esa|quello|quella|dat|det)\b", re.IGNORECASE)
 LONGEST = 200
 CLOSE = 1e-6
 MOST = 5
@@ -27,9 +27,10 @@ TALLEST_RAIL = 250.0
 
 def correct(sheet: Sheet, notes: Notes) -> None:
     """Replace claims whose written number a later "A not B" takes back: B becomes A in B's own unit."""
-    for clause in sheet.clauses:
+    for at, clause in enumerate(sheet.clauses):
         if clause.foreign or clause.quoted:
             continue
+        _was_rail(sheet, at, clause, notes)
         _put_in_place(clause, notes)
         _anew(sheet, clause, notes)
         for match in islice(_NOT.finditer(sheet.clean, clause.start, clause.end), MOST):
@@ -66,6 +67,24 @@ def _anew(sheet: Sheet, clause: Clause, notes: Notes) -> None:
             fresh = replace(near[-1], value=round(near[-1].value / old * new, 6), start=match.start(), end=match.end())
             notes.claims = [c for c in notes.claims if c not in near] + [fresh]
             return
+
+
+def _was_rail(sheet: Sheet, at: int, clause: Clause, notes: Notes) -> None:
+    """Take back a height that the next thought says was to the rail: "That's to the top of the caprail; the hull stops at 44 in"."""
+    said = "TOERAIL" in clause.concepts and _THAT.search(sheet.clean, clause.start, clause.end)
+    near = [c for c in notes.claims if c.field == "transom.top_height_mm" and 0 < clause.start - c.start <= LONGEST]
+    if not said or "WATER" in clause.concepts or not near:
+        return
+    claim = near[-1]
+    notes.claims.remove(claim)
+    for other in sheet.clauses[at : at + MOST]:
+        if "ENDS" in other.concepts and {"HULL", "GRP", "TRANSOM"} & other.concepts:
+            for found in other.found:
+                value = found.read.value if isinstance(found.read, Quantity) else 0.0
+                if 0 < claim.value - value <= TALLEST_RAIL:
+                    notes.claims.append(replace(claim, value=value, start=found.start, end=found.end))
+                    return
+    notes.doubt(claim.start, claim.field, "other_datum", sheet.text[claim.start : claim.end], (claim.value,))
 
 
 def rename(sheet: Sheet, notes: Notes) -> None:

@@ -16,7 +16,13 @@ _NUMBER = re.compile(r"[ \t:.#]{1,4}(\d{1,5}[A-Za-z]?)\b(?![.,]\d)")
 _ONLY_NUMBER = re.compile(r"(?:n\u00b0|n\u00ba|nr\.?|no\.?|#)[ ]?(\d{1,4}[A-Za-z]?)", re.IGNORECASE)  # "(n° 47)"
 _FROM = re.compile(r"\s(?:of|from|de|del|du|van|von|aus|uit|fra|fr[åa]n|di|nel|dal|vom)\s")
 _BESIDE = re.compile(r"(?:[(,]|,[ \t][^\W\d]{1,9})\s{0,3}$")
+_LISTED = re.compile(r"[/|;,][ ]{0,3}$")
+_BUILT_AT = re.compile(r"(?:\s{1,2}[^\W\d_]{1,14}){1,4}\s{1,2}")
 _ARTICLE = re.compile(r"\b(?:a|an|my|our)\s$")
+_CAPITAL = r"[A-Z\u00c0-\u00de&][\w&.-]"
+_FIRM = re.compile(
+    rf"[ ](?:(?:de|von|av|af|di|by|van)[ ])?({_CAPITAL}{{2,20}}(?:[ ]{_CAPITAL}{{0,20}}){{0,2}})(?=[ ]?(?:[,;)/]|\.(?:\s|$)|$))"
+)
 _CENTURY = 1900
 NEAR_NAME = 12
 TOUCHES = 3
@@ -36,7 +42,7 @@ def read_details(sheet: Sheet, boat: list[Named]) -> list[Claim]:
         claims += _years(sheet, clause, boat)
         claims += _beside_name(clause, boat)
         claims += _hull_numbers(sheet, clause, boat)
-        claims += _builders(sheet, clause)
+        claims += _builders(sheet, clause) or _named_builder(sheet, clause, boat)
     return claims
 
 
@@ -52,7 +58,8 @@ def _again(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Named]:
 def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
     found = []
     for match in _YEAR.finditer(sheet.clean, clause.start, clause.end):
-        bought = any(m.concept in ("OWNED", "ORDER") and m.end <= match.start() for m in clause.marks)
+        told = [m.concept for m in clause.marks if m.concept in ("OWNED", "ORDER", "YEAR") and m.end <= match.start()]
+        bought = told[-1:] in (["OWNED"], ["ORDER"])  # "bought in 2019", not "bought last year, built in 1967"
         if bought or any(f.start <= match.start() < f.end for f in clause.found):
             continue
         full = match[1] is not None
@@ -61,12 +68,25 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
         cue = any(
             m.concept == "YEAR"
             and m.end <= match.start()
-            and not sheet.clean[m.end : match.start()].strip(" :.\n'\u2019-")
+            and (
+                not sheet.clean[m.end : match.start()].strip(" :.\n'\u2019-")
+                or (
+                    full
+                    and bool(_BUILT_AT.fullmatch(sheet.clean, m.end, match.start()))
+                    and m.end - m.start >= WORD - 1
+                )
+            )
             for m in clause.marks
         )
         named = [n for n in boat if n.start < match.start() and (n.clause is clause or n.clause is clause.parent)]
         beside = bool(named) and full and bool(_BESIDE.search(before))
         beside = beside or (full and any(_FROM.fullmatch(sheet.clean, n.end, match.start()) for n in named))
+        beside = beside or (bool(named) and full and bool(_LISTED.search(before)) and _closed(sheet.clean, match.end()))
+        beside = beside or (
+            not full
+            and match[0][0] in "'\u2019"
+            and any(_touches(sheet.clean, n, match.start(), match.end()) for n in boat)
+        )
         beside = beside or (full and any(_touches(sheet.clean, n, match.start(), match.end()) for n in boat))
         after = sheet.clean[match.end() : match.end() + 14].split()
         article = full and bool(_ARTICLE.search(before)) and bool(after) and _boat_word(clause, match.end())
@@ -79,6 +99,10 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
         if behind or (cue and full and near) or beside or article or dated or (cue and near and bool(named)):
             found.append(Claim("boat.year", value, match.start(), match.end(), clause.depth))
     return found
+
+
+def _closed(clean: str, at: int) -> bool:
+    return clean[at : at + 3].strip()[:1] in ("", "/", "|", ";", ",", ".") or clean[at : at + 1] == "\n"
 
 
 def _behind(clause: Clause, boat: list[Named], match: re.Match[str], *, named: bool) -> bool:
@@ -142,6 +166,16 @@ def _whole(sheet: Sheet, clause: Clause, boat: list[Named], match: re.Match[str]
     measure = any(f.start <= match.start(1) < f.end for f in clause.found)
     closed = sheet.clean[match.end() : match.end() + 1] in {"", ",", ")", ";", "\n"}
     return closed and not measure and any(n.clause in (clause, clause.parent) for n in boat)
+
+
+def _named_builder(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
+    """Read "a Corvane 33 (yard Tessel & Co)" and "built by Tessel": a name right behind the word, beside the boat's."""
+    beside = any(n.clause in (clause, clause.parent) for n in boat)
+    for mark in clause.marks if beside else ():
+        name = _FIRM.match(sheet.clean, mark.end, clause.end) if mark.concept == "BUILDER" else None
+        if name is not None and not any(m.start < name.end(1) and name.start(1) < m.end for m in clause.marks):
+            return [Claim("boat.builder", name[1], name.start(1), name.end(1), clause.depth, 0.7)]
+    return []
 
 
 def _builders(sheet: Sheet, clause: Clause) -> list[Claim]:

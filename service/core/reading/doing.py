@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from service.core.reading.lexis import Mark, words_of
 from service.core.units import Found
 
-HELPERS = frozenset({"OFF", "OFFED", "SHIFTED", "STAY", "V_TAKE", "V_TOOK", "P_OFF", "MAY", "EASILY"})
+HELPERS = frozenset({"OFF", "OFFED", "SHIFTED", "STAY", "V_TAKE", "V_TOOK", "P_OFF", "MAY", "EASILY", "LOATH"})
 _PRONOUNS = (
     "it them that those these this sie es ihn die das den ze het hem dat deze dem det de disse dessa denne denna"
 )
@@ -116,7 +116,7 @@ def _with(clean: str, helper: Mark, verb: Mark, at: Mark) -> bool:
 def _denial(clean: str, marks: Sequence[Mark], verb: Mark, at: Mark) -> Mark | None:
     """Return what denies the verb: close before it, within it, or close behind: "bauen wir nicht ab", "demonteras inte"."""
     for mark in marks:
-        if mark.concept not in ("NOT", "AVOID"):
+        if mark.concept not in ("NOT", "AVOID", "LOATH"):
             continue
         if mark.end <= verb.start:
             near = verb.start - mark.end <= FAR and _clear(clean, marks, mark.end, verb.start)

@@ -8,8 +8,8 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from service.core.boat import BoatForm
+from service.core.reading.boxes import Seen
 from service.core.reading.claims import Claim
-from service.core.reading.obstacles import Seen
 
 SURE = 0.99
 

@@ -8,7 +8,8 @@ from service.core.reading.letter import Letter
 from service.core.reading.shape import Kind
 from service.core.reading.sheet import Sheet
 
-_ITEM = re.compile(r"^[ \t*-]{0,6}\d{1,3}[ \t]?(?:x|\u00d7|pcs|pieces|st|stk)\b", re.MULTILINE | re.IGNORECASE)
+_PIECES = "x|\u00d7|pcs|pieces|st|stk|st\u00fcck|satz|sets?|juegos?|jeux?|pezzi|pz|stuks|styck|s\u00e6t|sett|pi\u00e8ces?|unidades|off"
+_ITEM = re.compile(rf"^[ \t*-]{{0,6}}\d{{1,3}}[ \t]?(?:{_PIECES})\b", re.MULTILINE | re.IGNORECASE)
 
 
 def kind_of(letter: Letter, sheet: Sheet, *, named: int, measured: int) -> Kind:  # noqa: PLR0911 - one a kind
@@ -18,6 +19,8 @@ def kind_of(letter: Letter, sheet: Sheet, *, named: int, measured: int) -> Kind:
     own = [c for c in sheet.clauses if not c.quoted]
     said = [m.concept for c in own for m in c.marks]
     asks = said.count("ASK") + any("?" in sheet.clean[c.start : c.end] for c in own)
+    if len(_ITEM.findall(sheet.clean)) > 1 and "ORDER" in said:
+        return "spares"
     orders, owned = said.count("ORDER"), said.count("OWNED")
     if orders and owned and _ITEM.search(sheet.clean):
         return "spares"

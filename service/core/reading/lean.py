@@ -5,6 +5,11 @@ from __future__ import annotations
 from service.core.reading.sheet import Clause
 
 
+def _other_edge(clause: Clause, at: int, edge: float) -> bool:
+    """Say whether the other edge is named behind a place: what the first sticks out over."""
+    return any(m.concept == ("BOTTOM" if edge > 0 else "TOP") and m.start >= at for m in clause.marks)
+
+
 def rake_sign(clause: Clause) -> float | None:
     """Return +1 where the clause has the top edge aft of the bottom, -1 forward of it; None where unsaid or at odds.
 
@@ -22,8 +27,12 @@ def rake_sign(clause: Clause) -> float | None:
         elif mark.concept in ("FORWARD", "AFT"):
             way = 1.0 if mark.concept == "AFT" else -1.0
             (edges if edge else leans if leaning else set()).add(way * (edge or 1.0))
+        elif mark.concept == "STICK_OUT" and edge and _other_edge(clause, mark.end, edge):
+            edges.add(edge)  # "the top overhangs the bottom by 9 in"
         elif mark.concept in ("REVERSE", "COUNTER"):
             names.add(-1.0 if mark.concept == "REVERSE" else 1.0)
+    if "DOWNWARD" in clause.concepts:
+        leans = {-way for way in leans}  # "going down it runs forward"
     for signs in (edges, leans, names):
         if signs:
             return next(iter(signs)) if len(signs) == 1 and not names - signs else None

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 
+from service.core.reading.angles import read_angle, read_mass
 from service.core.reading.claims import Claim, Notes, plausible
 from service.core.reading.hedges import Hedge, middle
-from service.core.reading.lean import rake_sign
 from service.core.reading.rudders import STERN, Decided, Decision, read_rudder
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import View, denied, is_obstacle, is_thing, view
-from service.core.units import Found, Quantity
+from service.core.units import Found
 
 LABELS = {
     "LOA": "boat.loa_mm",
@@ -22,13 +22,18 @@ DATUMS = frozenset({"BOOTSTRIPE", "TOERAIL", "KEEL"})
 MATERIALS = frozenset({"SOLID", "CORED", "GRP", "ALU", "WOOD", "STEEL"})
 THIN_MM = 150
 OVERALL = {"LENGTH": "boat.loa_mm", "WIDTH": "boat.beam_mm"}
-PARTICULARS = frozenset({"BOAT", "MODEL", "YEAR", "OURS", "LENGTH", "WIDTH", "DISPLACEMENT", "BEAM", "DRAFT", "LOA"})
+PARTICULARS = frozenset(
+    {"BOAT", "MODEL", "YEAR", "OURS", "LENGTH", "WIDTH", "DISPLACEMENT", "BEAM", "DRAFT", "LOA", "STICK_OUT"}
+)
 BEAM_MM = 1500
 TALL_MM = 600
 PLATE_MM = 40
 MOST_MEASURES = 40
-LEAST_KG = 1000.0
+SAID, IMPLIED = 0.9, 0.7
 TAKEN_BACK = 8
+SPOKEN = 4
+ONLY_WATER = frozenset({"WATER", "HEIGHT", "MEASURED", "M_TAPE", "BOAT", "MODEL"})
+EDGES = frozenset({"TOP", "BOTTOM", "TRANSOM", "POST", "HEIGHT"})
 _OF_TWO = re.compile(r"\d[ ]?/[ ]{0,2}$")  # "top / waterline: 2210 / 1730 mm": two labels, two numbers
 OF_TWO = 6
 
@@ -61,13 +66,14 @@ def read_measures(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
             if found.dimension == "length":
                 decided = _length(seen, found, hints)
             elif found.dimension == "angle":
-                decided = _angle(seen, clause, hints)
+                decided = read_angle(seen, clause, hints)
             elif found.dimension == "mass":
-                decided = _mass(seen, found)
+                decided = read_mass(seen, found)
             else:
                 decided = None
             if decided is not None:
-                _note(sheet, notes, clause, (found, hedge), decided)
+                implied = found.dimension == "mass" and "DISPLACEMENT" not in seen.near
+                _note(sheet, notes, clause, (found, hedge, IMPLIED if implied else SAID), decided)
 
 
 def elsewhere(clause: Clause, at: int) -> bool:
@@ -83,8 +89,10 @@ def _of_obstacle(clean: str, clause: Clause, found: Found) -> bool:
     return bool(named) and not set(",;:") & set(clean[named[-1].end : found.start])
 
 
-def _note(sheet: Sheet, notes: Notes, clause: Clause, said: tuple[Found, Hedge | None], decided: Decided) -> None:
-    (found, hedge), (name, sign) = said, decided
+def _note(
+    sheet: Sheet, notes: Notes, clause: Clause, said: tuple[Found, Hedge | None, float], decided: Decided
+) -> None:
+    (found, hedge, sure), (name, sign) = said, decided
     text = sheet.text[found.start : found.end]
     if isinstance(sign, str):
         notes.doubt(found.start, name, sign, text, plausible(name, found))
@@ -93,7 +101,7 @@ def _note(sheet: Sheet, notes: Notes, clause: Clause, said: tuple[Found, Hedge |
     if "WITHDRAW" in clause.concepts and _withdrawn(sheet.clean, clause, found):
         notes.doubt(found.start, name, "withdrawn", text, values)
     elif len(values) == 1:
-        notes.claims.append(Claim(name, values[0], found.start, found.end, clause.depth, hedge=hedge))
+        notes.claims.append(Claim(name, values[0], found.start, found.end, clause.depth, sure, hedge))
     else:
         notes.doubt(found.start, name, "ambiguous", text, values)
 
@@ -117,13 +125,13 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
     for concept in seen.before or seen.after:
         sticks = concept == "DRAFT" and "BOAT" not in seen.left  # one word for both
         sticks = sticks and seen.thing in ("RUDDER", "TRANSOM") and "STICK_OUT" in seen.near
-        if concept in LABELS and not sticks:
+        if concept in LABELS and not sticks and (concept != "DRAFT" or plausible(LABELS[concept], found)):
             return LABELS[concept], 1.0
     thing = seen.thing
     if thing is not None and is_obstacle(thing):
         return None
-    if thing == "STEP":
-        return _step(seen)
+    if thing == "STEP" or ("STOCK" in seen.near and {"FORWARD", "AFT"} & seen.near):
+        return _step(seen) if thing == "STEP" else read_rudder(seen)  # "the post comes up 31 in ahead of the transom"
     if (
         thing == "COCKPIT" and not seen.near & STERN
     ):  # the sole's edge bears the bracket on an open stern, and there alone
@@ -138,7 +146,7 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
 
 def _overall(seen: View, found: Found) -> Decision:
     """Return length or beam where nothing but the boat was spoken of: "the yacht is 11.2 m long and 3.85 m wide"."""
-    told = next((c for c in (*seen.after[:1], *seen.before[:1]) if c in OVERALL), "")
+    told = next((c for c in (*seen.before[:1], *seen.after[:1]) if c in OVERALL), "")
     name = OVERALL.get(told)
     of_boat = (
         not seen.left - PARTICULARS
@@ -150,6 +158,8 @@ def _overall(seen: View, found: Found) -> Decision:
 
 
 def _step(seen: View) -> Decision:
+    if "DOWNWARD" in seen.whole:
+        return None  # the slope below it
     if seen.near & {"DEPTH"}:
         return "transom.step_depth_mm", 1.0
     if seen.near & {"WIDTH"}:
@@ -173,7 +183,7 @@ def _thickness(seen: View, found: Found) -> Decision:
         "AFT",
         "FORWARD",
     }
-    named = seen.whole & MATERIALS or seen.before[:1] == ("HULL",)  # "the skin is 5 mm"
+    named = seen.whole & MATERIALS or "HULL" in (*seen.before[:1], *seen.after[:1])  # "the skin is 5 mm"
     plate = named and beside and max(low) <= PLATE_MM
     solid = seen.near & {"SOLID", "CORED"} and not seen.near & {"WATER", "WIDTH", "HEIGHT"}
     skin = seen.whole <= MATERIALS | {"HULL", "YEAR"} and bool(seen.whole - {"YEAR"}) and max(low) <= PLATE_MM
@@ -204,13 +214,31 @@ def _width(seen: View, found: Found) -> Decision:  # noqa: PLR0911 - one return 
     return None
 
 
-def _height(seen: View, found: Found) -> Decision:  # noqa: C901, PLR0911 - one return for each datum
+def _plain_height(seen: View) -> Decision:
+    """Return an edge's height where one word stands for the rest: "height out of the water", "at the lower edge: 11 cm"."""
+    apart = seen.near | seen.left
+    if {"HEIGHT", "WATER"} <= seen.near and seen.thing in (None, "TRANSOM", "POST"):
+        return ("transom.top_height_mm", 1.0) if not apart & (DATUMS | {"BELOW", "STEP", "BOTTOM"}) else None
+    edge = next((c for c in seen.topic if c in ("TOP", "BOTTOM")), "")
+    if seen.whole <= ONLY_WATER and "WATER" in seen.near and edge == "TOP" and "TRANSOM" in seen.topic[:SPOKEN]:
+        return "transom.top_height_mm", 1.0  # "I take the lip as the top. It sits 52 cm above the water."
+    if {"ENDS", "WATER"} <= seen.near and seen.near & {"TRANSOM", "HULL", "POST"} and not seen.near & {"TOP", "RUDDER"}:
+        return "transom.bottom_height_mm", seen.way  # "the skin ends 4 cm above the water"
+    if seen.whole <= EDGES and seen.near & {"TOP", "BOTTOM"} and "WATER" in seen.topic[:SPOKEN]:
+        return f"transom.{'top' if 'TOP' in seen.near else 'bottom'}_height_mm", 1.0
+    return None
+
+
+def _height(seen: View, found: Found) -> Decision:  # noqa: C901, PLR0911, PLR0912 - one return for each datum
     if seen.thing == "RUDDER" or (is_obstacle(seen.subject or "") and not seen.near & STERN):
         return None
     if seen.on_rail and {"WATER", "TOP"} <= seen.near:
         return "transom.top_height_mm", "other_datum"
     if "STEP" in seen.near and "TOP" in seen.near and "WATER" not in seen.near:
         return "transom.top_height_mm", "other_datum"
+    plainly = _plain_height(seen)
+    if plainly is not None:
+        return plainly
     for level in (seen.near, seen.near | seen.left, seen.whole | seen.question):
         datum = level & DATUMS
         stern = bool(level & STERN) or "TRANSOM" in seen.topic or "POST" in seen.topic
@@ -233,42 +261,7 @@ def _height(seen: View, found: Found) -> Decision:  # noqa: C901, PLR0911 - one 
             continue
         begins = {"BEGIN", "WATER"} <= seen.near and stern and "TOP" not in seen.near  # "the transom begins 8 cm above"
         if begins or "BOTTOM" in seen.near | (level if "TOP" not in level else frozenset()):
-            return "transom.bottom_height_mm", -1.0 if "BELOW" in seen.near else 1.0
+            return "transom.bottom_height_mm", seen.way
         if "TOP" in level or "HEIGHT" in level:
             return "transom.top_height_mm", 1.0
     return None
-
-
-# --- angles and masses ---------------------------------------------------------------------------------
-
-
-def _angle(seen: View, clause: Clause, hints: frozenset[str]) -> Decision:
-    to_each = "EACH_SIDE" in seen.near and not seen.near & {"RAKE", "LEAN", "TRANSOM"}
-    if to_each or "TURN" in seen.near or ("RUDDER" in seen.topic[:1] and "TURN" in seen.whole):
-        return "main_rudder.max_deflection_deg", 1.0
-    about = {"RAKE", "LEAN", "PLUMB", "REVERSE", "COUNTER"} & (seen.whole | seen.question)
-    if not about and not {"TRANSOM", "POST"} & (seen.near | set(seen.topic)):
-        return None
-    if "PLUMB" in seen.whole and not {"FORWARD", "AFT"} & seen.whole:
-        return "transom.rake_deg", 1.0
-    sign = rake_sign(clause)
-    if sign is None and clause.parent is not None:
-        sign = rake_sign(clause.parent)
-    if sign is None:
-        way = hints & {"REVERSE", "COUNTER"}
-        sign = None if len(way) != 1 else -1.0 if "REVERSE" in way else 1.0
-    return "transom.rake_deg", sign if sign is not None else "sign_unknown"
-
-
-def _mass(seen: View, found: Found) -> Decision:
-    if seen.thing == "BALLAST" and "DISPLACEMENT" not in seen.near:
-        return None
-    if not seen.whole - {"YEAR"} and found.read.value >= LEAST_KG if isinstance(found.read, Quantity) else False:
-        return "boat.displacement_kg", 1.0  # "3.1 tonnes." and nothing else
-    listed = {"LOA", "BEAM", "DRAFT", "LWL"} & seen.whole and not any(
-        is_obstacle(c) or c == "BALLAST" for c in seen.whole
-    )
-    if listed and isinstance(found.read, Quantity) and found.read.value >= LEAST_KG:
-        return "boat.displacement_kg", 1.0  # "39 ft overall, 12 ft beam, 17,000 lb"
-    near = seen.near | (seen.left if not is_obstacle(seen.thing or "") else frozenset())
-    return ("boat.displacement_kg", 1.0) if "DISPLACEMENT" in near else None

@@ -16,7 +16,7 @@ _SUFFIX = re.compile(r"[ \t-]{1,4}(?!I\b|A\b|LOA\b|LWL\b|GRP\b|US\b|UK\b|OK\b|PS
 _WORDED = re.compile(
     r"[ \t-]{1,4}(?:Sport|Pilothouse|Classic|Cruiser|Regatta|Racing|Performance|Deluxe|Decksalon|Spissgatter)\b"
 )
-_NAME = r"[^\W\d_a-z][^\W\d_]{2,20}"
+_NAME = r"[^\W\d_a-z][^\W\d_]{2,20}(?:-[^\W\d_]{2,20})?"
 _PATTERN = re.compile(
     rf"\b({_NAME}(?:[ \t]{_NAME})?)[ \t](\d{{2,4}}(?:[.,]\d{{1,2}})?|\d[.,]\d{{1,2}})(?![\w.,]*\d|[\"'°%])"
 )
@@ -149,7 +149,7 @@ def _low_spans(clause: Clause, text: str) -> list[tuple[int, int]]:
 
 
 def _meant(clause: Clause, at: int, size: int) -> bool:
-    return any(m.start < at + size and at < m.end for m in clause.marks)
+    return any(m.start <= at < m.end for m in clause.marks) and size > 0
 
 
 def _measured(found: list[Found], at: int) -> bool:

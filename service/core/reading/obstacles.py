@@ -1,10 +1,10 @@
-"""What stands on the stern: kinds, how they move, whether they may go, and boxes where distances are said."""
+"""What stands on the stern: kinds, how they move, and whether they may go."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-from typing import Any
+from bisect import bisect_right
 
+from service.core.reading.boxes import Seen, boxes, tell
 from service.core.reading.doing import AND
 from service.core.reading.lexis import Mark, words_of
 from service.core.reading.meant import (
@@ -13,7 +13,6 @@ from service.core.reading.meant import (
     FOR,
     GOING,
     MOVES,
-    PAIR,
     SIDES,
     WITH,
     begins,
@@ -26,36 +25,14 @@ from service.core.reading.meant import (
     verb_between,
     wished,
 )
-from service.core.reading.measures import MOST_MEASURES
 from service.core.reading.sheet import Clause, Sheet
-from service.core.reading.view import denied, is_obstacle, segment, view
-from service.core.units import Found, Quantity
-from service.core.units.lexicon import RANGE_WORDS
+from service.core.reading.view import denied, is_obstacle, segment
 
 COUNTED = 8
-SLENDER = frozenset({"exhaust", "staff", "mast"})
-"""Things so thin that one distance says where they are."""
-IN_PAIRS = frozenset({"davits"})
-FAR_MM = 6000.0
-RANGE_JOINTS = RANGE_WORDS | {"-", "\u2013"}
 HULL_PARTS = frozenset(
     {"TRANSOM", "POST", "TOERAIL", "HULL", "THICK", "TOP", "BOTTOM", "BOOTSTRIPE", "COCKPIT", "LOA", "BEAM", "DRAFT"}
 )
 BOAT_MEASURES = frozenset({"RUDDER", "STOCK", "DISPLACEMENT", "LOA", "BEAM", "DRAFT"})
-
-
-@dataclass
-class Seen:
-    """One obstacle as told: where first named, and what is said of it."""
-
-    kind: str
-    start: int
-    end: int
-    depth: int
-    said: dict[str, Any] = field(default_factory=dict)
-    places: dict[str, tuple[int, int]] = field(default_factory=dict)
-    marks: list[tuple[Clause, Mark]] = field(default_factory=list)
-    found: list[tuple[Clause, Found]] = field(default_factory=list)
 
 
 def read_obstacles(sheet: Sheet, start: int = 0, end: int | None = None) -> list[Seen]:
@@ -75,12 +52,13 @@ def read_obstacles(sheet: Sheet, start: int = 0, end: int | None = None) -> list
         last = _clause(sheet, clause, seen, last)
     for one in seen:
         _attributes(one)
-        _boxes(sheet, one)
+        boxes(sheet, one)
     return seen
 
 
 def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None) -> Seen | None:
     named = [m for m in clause.marks if is_obstacle(m.concept)]
+    named = [m for m in named if not _asked_of(sheet, clause)]
     here: list[tuple[Mark, Seen | None]] = [(m, _mention(sheet, clause, m, seen)) for m in named]
     if clause.parent is not None:
         last = _nearest(clause.parent, clause.start, seen) or last
@@ -90,7 +68,8 @@ def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None) -
     carried = None if things & {"RUDDER", "STEP"} and not named else last
     for mark in clause.marks:
         if mark.concept in ATTRIBUTES and not wished(sheet.clean, clause, mark):
-            owner = _owner(sheet, clause, mark, here, carried)
+            gears = mark.concept in SIDES and "GEAR" in clause.concepts  # "happier with the gear to port"
+            owner = _owner(sheet, clause, mark, here, None if gears else carried)
             if owner is not None:
                 owner.marks.append((clause, mark))
                 for other in _with(sheet, clause, mark, here, owner):
@@ -105,6 +84,15 @@ def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None) -
             owner.found.append((clause, found))
     present = [s for _, s in here if s is not None]
     return present[-1] if present else None if named else last
+
+
+def _asked_of(sheet: Sheet, clause: Clause) -> bool:
+    """Say whether the writer only asks himself and says no: "An arch? No, and there will be none."."""
+    if clause.parent is not None or clause.found or not sheet.clean[clause.start : clause.end].rstrip().endswith("?"):
+        return False
+    after = next((c for c in sheet.clauses[bisect_right(sheet.starts, clause.start) :] if c.parent is None), None)
+    first = after.marks[0] if after is not None and after.marks else None
+    return after is not None and first is not None and first.concept == "NOT" and first.start - after.start <= COUNTED
 
 
 def _with(sheet: Sheet, clause: Clause, mark: Mark, here: list[tuple[Mark, Seen | None]], owner: Seen) -> list[Seen]:
@@ -195,96 +183,21 @@ def _told(one: Seen, marks: list[tuple[Clause, Mark]]) -> None:
     for clause, mark in marks:
         negative = denied(clause, mark.start)
         if mark.concept in MOVES and not negative:
-            _tell(one, "moves", MOVES[mark.concept], mark, first=True)
+            tell(one, "moves", MOVES[mark.concept], mark, first=True)
         elif mark.concept == "FOLD":
-            _tell(one, "moves", "fixed", mark)
+            tell(one, "moves", "fixed", mark)
         elif mark.concept in GOING and not negative:
-            _tell(one, GOING[mark.concept], value=True, place=mark)
+            tell(one, GOING[mark.concept], value=True, place=mark)
         elif mark.concept == "CENTRE" and _counted(clause, mark):
             continue  # "70 cm off centre": where it is counted from
         elif mark.concept in ("PORT", "STARBOARD", "CENTRE") and not negative:
-            _tell(one, "side", SIDES[mark.concept], mark, first=mark.concept == "CENTRE")
+            tell(one, "side", SIDES[mark.concept], mark, first=mark.concept == "CENTRE")
     both = next((m for _, m in marks if m.concept == "EACH_SIDE"), None)
     if both is not None:
-        _tell(one, "side", "both", both)
+        tell(one, "side", "both", both)
 
 
 def _counted(clause: Clause, mark: Mark) -> bool:
     """Say whether a distance stands right before, with no word of measure between: "70 cm off centre"."""
     before = [f.end for f in clause.found if 0 <= mark.start - f.end <= COUNTED]
     return bool(before) and not any(before[-1] <= m.start < mark.start for m in clause.marks)
-
-
-def _tell(one: Seen, key: str, value: object, place: Mark | Found, *, first: bool = False) -> None:
-    """Note what is said and where; `first`: only where nothing was said before."""
-    if not (first and key in one.said):
-        one.said[key] = value
-        one.places[key] = (place.start, place.end)
-
-
-def _boxes(sheet: Sheet, one: Seen) -> None:
-    centred = any(m.concept == "CENTRE" for _, m in one.marks) and one.said.get("side") == "centre"
-    sideways: list[tuple[float, Found]] = []
-    wide: tuple[float, Found] | None = None
-    for clause, found in one.found:
-        if not isinstance(found.read, Quantity) or abs(found.read.value) > FAR_MM or len(clause.found) > MOST_MEASURES:
-            continue
-        axis, sort = _axis(sheet, clause, found)
-        value = abs(found.read.value)
-        if axis == "starboard_mm" and sort == "from centre":
-            sideways.append((value, found))
-        elif axis == "starboard_mm" and (sort == "each side" or centred):
-            half = value if sort == "each side" else value / 2
-            _tell(one, axis, [-half, half], found, first=True)
-        elif axis == "starboard_mm" and sort == "width":
-            wide = value, found
-        elif axis == "aft_mm":
-            _tell(one, axis, [0.0, value], found, first=True)
-        elif axis == "height_mm":
-            _tell(one, axis, [value, value], found, first=True)
-    _beside(one, sideways, wide)
-
-
-def _beside(one: Seen, sideways: list[tuple[float, Found]], wide: tuple[float, Found] | None) -> None:
-    """Set how far off the middle it begins and ends: two distances, where it begins and its width, or a thin thing's one."""
-    side = one.said.get("side")
-    if len(sideways) == 1 and one.kind in IN_PAIRS and side in (None, "both"):
-        _tell(one, "starboard_mm", [-sideways[0][0], sideways[0][0]], sideways[0][1], first=True)
-    if side not in ("port", "starboard") or "starboard_mm" in one.said:
-        return
-    if len(sideways) == 1 and one.kind in SLENDER:
-        sideways = sideways * PAIR
-    elif len(sideways) == 1 and wide is not None and any("BEGIN" in clause.concepts for clause, _ in one.found):
-        sideways = [*sideways, (sideways[0][0] + wide[0], wide[1])]
-    if len(sideways) == PAIR:
-        (low, a), (high, b) = sorted(sideways, key=lambda s: s[0])
-        one.said["starboard_mm"] = [low, high] if side == "starboard" else [-high, -low]
-        one.places["starboard_mm"] = (min(a.start, b.start), max(a.end, b.end))
-
-
-def _axis(sheet: Sheet, clause: Clause, found: Found) -> tuple[str | None, str]:  # noqa: PLR0911 - one a way
-    """Return which way a distance runs, and for one athwartships what it is counted from."""
-    seen = view(sheet.clean, clause, found)
-    around = seen.near
-    if "EACH_SIDE" in around:
-        return "starboard_mm", "each side"
-    if "WATER" in seen.after:
-        return "height_mm", ""
-    if "WIDTH" in around:
-        return "starboard_mm", "width"
-    if "DEPTH" in around:
-        return "aft_mm", ""
-    if found.shared or "CENTRE" in around or _in_range(sheet, clause, found):
-        return "starboard_mm", "from centre"
-    if {"STICK_OUT", "AFT"} & around and "WATER" not in around:
-        return "aft_mm", ""
-    return ("height_mm", "") if "WATER" in around else (None, "")
-
-
-def _in_range(sheet: Sheet, clause: Clause, found: Found) -> bool:
-    """Say whether only a range word or dash stands between this quantity and another of its clause."""
-    for other in clause.found:
-        low, high = (found.end, other.start) if other.start >= found.end else (other.end, found.start)
-        if other is not found and sheet.clean[low:high].strip().casefold() in RANGE_JOINTS:
-            return True
-    return False

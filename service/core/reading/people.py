@@ -12,7 +12,9 @@ from service.core.reading.sheet import Sheet
 from service.core.reading.words import FIRMS
 
 _PHONE = re.compile(r"\(?\+?\d[\d ()/.-]{5,22}\d")
-_CALLED = re.compile(r"(?<![\w.,/-])(?:\+\d{1,3}|0)[ \d()/-]{6,18}\d(?![\d.,]*\d|[ ]?(?:mm|cm|m|kg)\b)")
+_CALLED = re.compile(
+    r"(?<![\w.,/-])(?:\+\d{1,3}|0|(?=\(\d{3}\)[ ]?\d{3}-\d{4}))[ \d()/-]{6,18}\d(?![\d.,]*\d|[ ]?(?:mm|cm|m|kg)\b)"
+)
 _MAIL = re.compile(r"[\w.+-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63}){1,4}")
 _PARTS = re.compile(r"[,|;]|\s-\s")
 _FOR = re.compile(r"^(?:i\.[ ]?[av]\.|ppa\.?|p\.[ ]?[pao]\.)[ ]{1,3}", re.IGNORECASE)  # signs for the firm
@@ -83,8 +85,9 @@ def _names(part: str, words: list[str], matcher: Matcher) -> bool:
 
 def _within(sheet: Sheet) -> Claim | None:
     """Return a number among the writer's own last words that can only be a telephone's: "call me, 070-555 01 87"."""
-    own = [ln for ln in sheet.lines if ln.zone == "own" and not ln.depth and sheet.clean[ln.start : ln.end].strip()]
-    for line in own[-LAST_LINES:]:
+    mine = [ln for ln in sheet.lines if not ln.foreign and sheet.clean[ln.start : ln.end].strip()]
+    own = [ln for ln in mine if ln.zone == "own"][-LAST_LINES:]
+    for line in [*own, *[ln for ln in mine if ln.zone == "quoted"][-LAST_LINES:]]:
         for found in _CALLED.finditer(sheet.clean, line.start, line.end):
             if FEWEST + 1 < sum(c.isdigit() for c in found[0]) <= MOST:
                 return Claim("contact.phone", found[0].strip(), found.start(), found.end(), confidence=0.6)

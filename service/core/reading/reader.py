@@ -27,7 +27,7 @@ from service.core.reading.profile import read_profile
 from service.core.reading.shape import Doubt, Enclosed, Evidence, Reading
 from service.core.reading.sheet import LONGEST, Sheet, Tongue, lay_out
 from service.core.reading.slopes import read_slopes
-from service.core.reading.stern import read_words, stern_hints
+from service.core.reading.stern import open_edge, read_words, stern_hints
 from service.core.reading.under_step import read_under_step
 from service.core.reading.words import KIN, MATCHERS, SPELLERS
 
@@ -95,6 +95,7 @@ def _listed(letter: Letter, *, taken: bool) -> tuple[Enclosed, ...]:
 def _gather(sheet: Sheet) -> Notes:
     notes = Notes()
     hints = stern_hints(sheet)
+    open_edge(sheet, hints)
     read_measures(sheet, notes, hints)
     read_laminate(sheet, notes)
     read_words(sheet, notes)

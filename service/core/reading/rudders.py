@@ -7,6 +7,7 @@ from service.core.reading.view import View
 
 Decided = tuple[str, float | Why]
 Decision = Decided | None
+UPRIGHT = frozenset({"WATER", "HEIGHT", "WIDTH", "THICK", "STOCK", "BOTTOM", "BELOW"})
 STERN = frozenset({"TRANSOM", "POST"})
 
 
@@ -49,6 +50,9 @@ def read_rudder(seen: View) -> Decision:
             "HUNG_OUT" in seen.left and seen.thing == "RUDDER" and not seen.near & {"WATER", "WIDTH", "HEIGHT", "THICK"}
         )
         trailing = hangs and seen.after[:1] == ("AFT",)
+    if not trailing:  # "from the transom's top edge aft the blade reaches 48 cm"
+        aimed = seen.thing == "RUDDER" or "RUDDER" in seen.left
+        trailing = aimed and sign is not None and bool(seen.near & STERN.union({"TOP"})) and not seen.near & UPRIGHT
     if not trailing:
         return _rudder_height(seen)
     if sign is not None and _turned(seen):

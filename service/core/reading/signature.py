@@ -7,7 +7,7 @@ from service.core.reading.lines import Line, Sender
 
 SIGN_OFF_WORDS = 5
 SIGNATURE_LINES = 10
-LATE = 2
+LATE, LAST, MOST_WORDS = 2, 3, 8
 
 
 def signed(clean: str, lines: list[Line], matcher: Matcher, sender: Sender) -> list[Line]:
@@ -22,6 +22,9 @@ def signed(clean: str, lines: list[Line], matcher: Matcher, sender: Sender) -> l
         if raw in ("--", "-- ", "—") or (
             left <= SIGNATURE_LINES and _signs_off(raw, words, matcher, late=rank >= LATE)
         ):
+            first = i
+            break
+        if left <= LAST and name and _begins_with(words, name):
             first = i
             break
         if left <= SIGNATURE_LINES and 0 < len(words) <= 4 and name and _is_name(raw, name):  # noqa: PLR2004 - a name
@@ -44,6 +47,11 @@ def _signs_off(raw: str, words: list[Word], matcher: Matcher, *, late: bool) -> 
         return False
     thanks = any(m.concept == "SIGN_OFF" and m.start == found[0].start for m in found) and late
     return found[0].concept == "SIGN_OFF" or (thanks and not raw[found[0].end :].strip(" ,.!"))
+
+
+def _begins_with(words: list[Word], name: frozenset[str]) -> bool:
+    """Say whether one of the last lines begins with the sender's names and goes on: "Txomin Arrieta - Bermeo - 655 501 082"."""
+    return 1 < len(words) <= MOST_WORDS and {w.fold for w in words[:2]} <= name
 
 
 def _is_name(raw: str, name: frozenset[str]) -> bool:

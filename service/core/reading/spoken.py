@@ -111,6 +111,12 @@ class Speller:
             read = _Read(1.0, at)
         if _word(words, read.end) in self._half and read.value == 1:
             return _Read(HALF, read.end + 1)
+        at_half = read.end + (_word(words, read.end) == self._and)
+        one = at_half < len(words) and self._numbers.get((words[at_half].fold,)) == 1
+        if (one or at_half > read.end) and _word(
+            words, at_half + one
+        ) in self._half:  # "vijf en een halve", "fire et halvt"
+            return _Read(read.value + HALF, at_half + one + 1)
         if _word(words, read.end) in self._hundred:
             more = read.end + 1 + (_word(words, read.end + 1) == self._and)
             rest = self._number(text, words, more) if more < len(words) else None
@@ -160,8 +166,10 @@ class Speller:
 
     def _before_half(self, text: str, words: list[Word], at: int) -> re.Match[str] | None:
         """Return the whole number in figures that a half goes with: "6 and half tons", "6 y media"."""
-        if not at or words[at - 1].fold != self._and:
+        if not at or (words[at - 1].fold != self._and and self._numbers.get((words[at].fold,)) != 1):
             return None
+        if words[at - 1].fold != self._and:  # "4 et halvt tonn"
+            return _WHOLE.search(text, max(0, words[at].start - WHOLE), words[at].start)
         return _WHOLE.search(text, max(0, words[at - 1].start - WHOLE), words[at - 1].start)
 
     def _rest(self, text: str, words: list[Word], end: int, unit: Unit) -> _Read | None:

@@ -7,7 +7,7 @@ from bisect import bisect_left
 
 from service.core.reading.claims import Claim, Notes
 from service.core.reading.lean import rake_sign
-from service.core.reading.lexis import Mark
+from service.core.reading.lexis import Mark, fold, words_of
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import NEAR, denied, is_obstacle, segment
 from service.core.units import Found, Quantity
@@ -42,6 +42,9 @@ BEHIND = 3
 FAR = 70
 CLOSE = 40
 UPRIGHT_DEG = 6.0
+WELLS = frozenset({"cockpit", "kuip", "plicht", "sittbrunn", "pozzetto", "banera"})
+_DECKS = "deck decks coachroof cabin pont roof cubierta cubiertas dek coperta tuga dack dacket dekk dekket daek daekket rudder ruder"
+DECKS = frozenset(_DECKS.split())
 LED = 6
 
 
@@ -63,6 +66,19 @@ def stern_hints(sheet: Sheet) -> frozenset[str]:
         ):
             found.add("REVERSE" if sign < 0 else "COUNTER")
     return frozenset(found)
+
+
+def open_edge(sheet: Sheet, hints: frozenset[str]) -> None:
+    """Make the cockpit sole's edge the transom's top edge where the stern is open: nothing stands above it."""
+    if "OPEN" not in hints:
+        return
+    for clause in sheet.clauses:
+        soles = [m for m in clause.marks if m.concept == "COCKPIT" and fold(sheet.clean[m.start : m.end]) not in WELLS]
+        if soles:
+            kept = [m for m in clause.marks if m not in soles]
+            edges = [Mark(c, m.start, m.end) for m in soles for c in ("TOP", "TRANSOM")]
+            clause.marks = sorted([*kept, *edges], key=lambda m: m.start)
+            clause.__dict__.pop("concepts", None)
 
 
 def read_words(sheet: Sheet, notes: Notes) -> None:
@@ -156,6 +172,9 @@ def _material(clean: str, clause: Clause, notes: Notes) -> None:
         return
     about = {"HULL", "TRANSOM", "THICK", "GRP"} & (concepts | clause.question) or "TRANSOM" in clause.topic
     cored = next((m for m in clause.marks if m.concept == "CORED"), None)
+    solid = next((m for m in clause.marks if m.concept == "SOLID"), None)
+    elsewhere = bool(DECKS & {w.fold for w in words_of(clean[clause.start : clause.end])})
+    about = about or (not elsewhere and any(m and " " in clean[m.start : m.end] for m in (cored, solid)))
     if cored is not None and about and not denied(clause, cored.start):
         _claim(notes, clause, "boat.hull_material", "frp_cored", "CORED")
     elif "SOLID" in concepts and about and not concepts & {"WOOD", "ALU", "STEEL"}:

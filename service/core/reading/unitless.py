@@ -8,7 +8,7 @@ from itertools import islice
 from typing import Protocol
 
 from service.core.reading.lexis import Mark, words_of
-from service.core.units import Dimension, Found, Quantity, parse
+from service.core.units import UNITS, Dimension, Found, Quantity, parse
 
 _NUMBER = re.compile(r"(?<![\w.,'\u2019/+\u00b0#-])\d{1,4}(?:[.,]\d{1,2})?(?!\d|[.,]\d)(?![/'\"\u2032\u2033\u00b0%])")
 _CLOSES = re.compile(r"[ ]{0,2}(?:[,;)\n]|\.(?:\s|$)|$)")
@@ -32,6 +32,13 @@ _PARTS = {"half": "1/2", "quarter": "1/4", "\u00bd": "1/2", "\u00bc": "1/4", "\u
 _GOES_ON = re.compile(
     r"[ \n](?:from|to|off|above|over|at|in|on|by|and|but|with|measured|measuerd|up|down|between|tall|it|she|the|below|straight|about)\b"
 )
+_DECLARED = re.compile(
+    r"\b(?:all|alle|alles|tous|toutes|tout|todo|todas|todos|tutte|tutti|tutto|alla|allt|alt|ma\u00dfe|maten|m\u00e5l|mesures|medidas|misure|"
+    r"dimensions|measurements|figures|cotes)\b[^.\n\d]{0,30}?\b(mm|millimet\w{1,4}|mil\u00edmetros|cm|zentimeter|centim\w{1,6}|cent\u00edmetros|"
+    r"inches|zoll|pouces|pulgadas|pollici)\b",
+    re.IGNORECASE,
+)
+SAID = frozenset({"TOP", "BOTTOM", "TRAILING", "STICK_OUT", "WIDTH", "WATER", "AFT", "FORWARD", "BEAM", "LOA"})
 YEARS = range(1930, 2050)
 GAP = 16
 NEAR = 24
@@ -63,8 +70,15 @@ def add_unitless(clean: str, clauses: Sequence[Thought]) -> None:
     written = {
         f.read.unit for c in clauses for f in c.found if isinstance(f.read, Quantity) and f.dimension == "length"
     }
-    bare = [(c, m, thick) for c in clauses if not c.foreign for m, thick in _bare(clean, c)]
-    tape = _tape(written, [m[0] for _, m, _ in bare])
+    wide = _DECLARED.search(clean) is not None
+    bare = [(c, m, thick) for c in clauses if not c.foreign for m, thick in _bare(clean, c, wide=wide)]
+    declared = _DECLARED.search(clean[: clauses[-1].end]) if clauses else None
+    sure = UNITS.get(declared[1].casefold()) if declared is not None else None
+    tape = (
+        sure.symbol
+        if sure is not None and sure.symbol in METRIC | IMPERIAL
+        else _tape(written, [m[0] for _, m, _ in bare])
+    )
     for clause, match, thick in bare:
         unit = _unit(tape, match[0], thick=thick)
         if unit is not None:
@@ -135,7 +149,7 @@ def _taken(clause: Thought, match: re.Match[str]) -> bool:
     return any(f.start < match.end() and match.start() < f.end for f in clause.found)
 
 
-def _bare(clean: str, clause: Thought) -> Iterator[tuple[re.Match[str], bool]]:
+def _bare(clean: str, clause: Thought, *, wide: bool) -> Iterator[tuple[re.Match[str], bool]]:
     """Yield the numbers without unit that a word of measure or a full stop closes, and whether it is a thickness."""
     if not clause.marks:
         return
@@ -147,7 +161,7 @@ def _bare(clean: str, clause: Thought) -> Iterator[tuple[re.Match[str], bool]]:
         close = {m.concept for m in behind if m.start == behind[0].start and _leads(clean[match.end() : m.start])}
         before = clean[max(clause.start, match.start() - NEAR) : match.start()]
         equals = _EQUALS.search(before) and _CLOSES.match(clean, match.end(), clause.end)
-        if close & DIRECT:
+        if close & DIRECT or (wide and len(match[0]) > 1 and concepts & SAID and "HULL_NUMBER" not in concepts):
             yield match, "THICK" in close
         elif equals and any(each <= concepts for each in TOLD) and not {"HULL_NUMBER", "YEAR"} & _last(clause, match):
             yield match, False

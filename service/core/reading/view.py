@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from service.core.reading.lexis import Mark
+from service.core.reading.lexis import Mark, words_of
 from service.core.reading.sheet import Clause
 from service.core.units import Found
 
@@ -13,7 +13,9 @@ THINGS = frozenset(
 )
 JOINTS = (", ", "; ", " and ", " und ", " et ", " y ", " e ", " en ", " och ", " og ")
 UP_TO = (" to", " bis", " bis auf", " tot", " jusqu'à", " jusqu'a", " hasta", " fino a", " till", " til")
-NEAR = 25
+_ABOVE = "above over off uber uberm oberhalb boven sobre sopra ovanfor ovenfor au-dessus"
+ABOVE = frozenset(_ABOVE.split())
+NEAR, BEHIND = 25, 14
 
 
 def denied(clause: Clause, at: int, near: int = NEAR) -> bool:
@@ -46,6 +48,13 @@ class View:
     """The thing the clause began with."""
     later: tuple[str, ...] = ()
     """What comes behind the surroundings, to the clause's end."""
+    above: bool = False
+    """Whether a word for above stands right behind the quantity."""
+
+    @property
+    def way(self) -> float:
+        """Return -1 for what lies below something, +1 else."""
+        return -1.0 if "BELOW" in self.near and not self.above else 1.0
 
     @property
     def on_rail(self) -> bool:
@@ -96,7 +105,14 @@ def view(clean: str, clause: Clause, found: Found) -> View:
     topic = (*left, *topic)
     subject = next((c for c in reversed(left) if is_thing(c)), None)
     later = tuple(m.concept for m in marks if m.start >= high)
-    return View(before, after, frozenset(left), whole, topic, clause.question, subject, later)
+    return View(
+        before, after, frozenset(left), whole, topic, clause.question, subject, later, _is_above(clean, found.end)
+    )
+
+
+def _is_above(clean: str, at: int) -> bool:
+    words = words_of(clean[at : at + BEHIND])[:1]
+    return bool(words) and words[0].fold in ABOVE
 
 
 def segment(clean: str, clause: Clause, mark: Mark) -> tuple[int, int]:

@@ -8,13 +8,13 @@ WORDS = {
         "negativt agterspejl|negativt spejl|negativ hæk|omvendt spejl|hækspejl|hækspejlet|spejlflade|spejlfladen|"
         "agterskib|agterskibet|hækparti|hækpartiet|agterspejlskant|spejlkant|bagenden|agterspejlkant|"
         "hækkens overside|spejlets overkant|agterspejlets overkant|agterspejlets underkant|spejlets underkant|"
-        "røven af båden|hækfladen"
+        "røven af båden|hækfladen|stødtrin|opstigning"
     ),
     "POST": (
         "stævnens top|stævntoppen|agterstævn|agterstævnen|stævnen|agterstævn*|stævnens|toppen af stævnen|"
         "rorstævnen|stævn"
     ),
-    "HULL": "plade|pladen|klædning|skrog|skroget|skrogets|laminat|hud",
+    "HULL": "plade|pladen|klædning|skrog|skroget|skrogets|laminat|hud|planke|planker|bordgang",
     "BOAT": "båd|båden|sejlbåd|sejlbåden|yacht|ketch|slup|skib|kutter|både|glasfiberbåd|bådmodel|sejlskib",
     "PLUMB": (
         "er ret lodret|er lodret|lodret|lodret spejl|lodrette|lodret hæk|lige op og ned|vertikal|næsten lodret|"
@@ -55,12 +55,12 @@ WORDS = {
         "dobbeltspids|spids bagtil|kanoagter|spidsgatta|spids agterende|krydserhæk|spidsgatterens|spidsgatterhæk"
     ),
     "RUDDER": (
-        "rorets underkant|bunden af roret|underkanten af roret|"
-        "rorets top|rorhoved|rorhovedet|toppen af roret|rortop|rortoppen|"
-        "ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|rorets bagkant|"
-        "bagkanten af roret|bagkant ror|bagkant af ror|balanceret spaderor|balanceret ror|skæg ror|"
-        "fritbærende ror|påhængt ror|udenbords ror|udvendigt ror|agterhængt ror|rorbladets|bådens ror|rorenes|"
-        "rorene|rorblade|hovedrorets|rorbladene|bladet|bladets"
+        "rorets underkant|bunden af roret|underkanten af roret|rorets top|rorhoved|rorhovedet|toppen af roret|"
+        "rortop|rortoppen|ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|"
+        "rorets bagkant|bagkanten af roret|bagkant ror|bagkant af ror|balanceret spaderor|balanceret ror|"
+        "skæg ror|fritbærende ror|påhængt ror|udenbords ror|udvendigt ror|agterhængt ror|rorbladets|bådens ror|"
+        "rorenes|rorene|rorblade|hovedrorets|rorbladene|bladet|bladets|hækhængt ror|halvbalanceret ror|"
+        "fritbærende spaderor"
     ),
     "HUNG_OUT": (
         "ophængt på spejlet|ophængt på agterspejlet|ophængt på hækken|ophængt|påhængt ror|påhængt|udenbords ror|"
@@ -83,7 +83,7 @@ WORDS = {
     ),
     "UNDER": (
         "på kølen|fritbærende|skæg|under båden|under skroget|skeg|under hækken|ophængt under|indenbords|"
-        "under agterenden|under bunden"
+        "under agterenden|under bunden|inde under|helt under|under cockpittet|under spejlet"
     ),
     "TRAILING": (
         "bagkant|bagkanten|agterkant|rorets bagkant|bageste kant|bagkanten af roret|bagkant ror|bagerste kant|"
@@ -91,7 +91,6 @@ WORDS = {
         "bagkanten på roret|rorets agterkant|bagende|agtre kant|afløbskant|afløbskanten|agterende af roret|"
         "bageste punkt|agterkant ror|rorkanten|bagkant på roret|bageste del|agterligste punkt|bagkanter"
     ),
-    "AXIS": "akse|aksen|aksel|akslen|stamme|stammen|stok|stokken",
     "STOCK": (
         "rorstamme|rorstammen|rorstammens|rorakse|roraksen|rorstok|rorstokken|roraksel|rorakslen|"
         "rorstammens midte|rorets akse|drejeakse|drejeaksen|rorstævn|centrum af rorstammen|midten af rorstammen|"
@@ -129,7 +128,9 @@ WORDS = {
         "stålketch|stålkutter|bygget af stål|skrog af stål|skrog i stål|stålkonstruktion|cortenstål|stålplader|"
         "stålskroget|stålskonnert"
     ),
-    "YEAR": "fra|bygget|årgang|byggeår|bygget i|søsat|fra år|produceret|bygget år|søsat i|modelår",
+    "YEAR": (
+        "fra|bygget|årgang|byggeår|bygget i|søsat|fra år|produceret|bygget år|søsat i|modelår|bygget på|produceret i"
+    ),
     "HULL_NUMBER": "skrognummer|byggenummer|skrog nr|byggenr|skrognr|bygge nr|bådnummer",
     "BUILDER": "værft|byggeri|producent|værftet|bådbygger|bygget af|bygger",
     "MODEL": "model|båd|type|bådtype|bådmodel|bådmærke|mærke og model|type båd",

@@ -30,7 +30,7 @@ WORDS = {
     ),
     "GEAR": (
         "vindror|vindroret|selvstyring|selvstyringen|vindfane|vindrorene|vindfanen|selvstyrer|vindstyring|"
-        "hjælperor|vindpilot|vindselvstyring|selvstyr"
+        "hjælperor|vindpilot|vindselvstyring|selvstyr|vindselvstyrer"
     ),
     "ORDER": (
         "reservedel|reservedele|bestille|bestilling|serienummer|bøsninger|bøsning|foringer|ny vindfane|nyt blad|"
@@ -41,7 +41,8 @@ WORDS = {
     "SIGN_OFF": (
         "hilsen|venlig hilsen|med venlig hilsen|mvh|hilsner|på forhånd tak|mange hilsner|hilsen fra|"
         "bedste hilsner|kærlig hilsen|med sejlerhilsen|tak på forhånd|venlige hilsner|med hilsen|bedste hilsen|"
-        "hilsener|m v h|de bedste hilsner|tak|alt godt|vh|kh|sejlerhilsen|venligst|hav en god dag|dbh"
+        "hilsener|m v h|de bedste hilsner|tak|alt godt|vh|kh|sejlerhilsen|venligst|hav en god dag|dbh|tusind tak|"
+        "mange tak|tak skal I have|tak for hjælpen|på forhånd mange tak"
     ),
     "CUSTOMER": "kunde|en kunde|kunden|kunder|ejer|ejeren|for en kunde|vores kunde",
     "COMPANY": (

@@ -2,10 +2,6 @@
 
 WORDS = {
     "LENGTH": "lang over alt|lang",
-    "DROP": (
-        "højdeforskel|højdeforskellen|højde mellem|højden mellem|lodret afstand|målt lodret|lodret målt|"
-        "målt vertikalt|lodret højde|fra kant til kant|lige ned|lodret ned|vertikal afstand"
-    ),
     "HEIGHT": "højde|højden|høj|fribord|højt|højde over|højder|høje|højdemål|i højden|højere|højde på",
     "WIDTH": (
         "bredde|bredden|bred|bredt|brede|i bredden|bredde foroven|bredde øverst|spejlets bredde|bredder|"
@@ -16,7 +12,7 @@ WORDS = {
         "vægtykkelse|materialetykkelse|spejltykkelse|pladetykkelsen|godstykkelsen|skrogtykkelsen|tykkere|godset|"
         "samlet tykkelse"
     ),
-    "DEPTH": ("på langs|langskibs|fra for til agter|forfra og bagud|fra forkant til agterkant|dyb|dybden|dybde|dybt"),
+    "DEPTH": "på langs|langskibs|fra for til agter|forfra og bagud|fra forkant til agterkant|dyb|dybden|dybde|dybt",
     "LOA": (
         "længde|længden|længde over alt|loa|bådens længde|længde o a|l o a|total længde|skroglængde|"
         "længde overalt|l.o.a|skroglængden|bådlængde|overalt|største længde|længde på båden|totallængde|"
@@ -64,21 +60,20 @@ WORDS = {
         "bag agterspejlet|længere tilbage end|agter ud|udenfor spejlet|bag overkanten"
     ),
     "TOP": (
-        "rorets top|rorhoved|rorhovedet|toppen af roret|rortop|rortoppen|"
-        "stævnens top|stævntoppen|kanten af spejlet|kanten af agterspejlet|spejlkanten|til dæk|til dækket|"
-        "op til dækket|går op til|når op til|overkant|overkanten|øverst|øverste kant|øvre kant|foroven|oppe|"
-        "toppen|overkanten af|øverste|top|dækskanten|i toppen|hækkens overkant|toppen af stævnen|"
-        "toppen af agterstævnen|bredde foroven|bredde øverst|øverste punkt|højeste punkt|øverste del|overside|"
-        "oversiden|foroven på|øverste ende|kanten foroven|øvre del|dækshøjde|dækskant|topkant|topkanten|højeste|"
-        "oventil|på toppen|øvre ende|øverste rand|overkants|hækkens overside|spejlets overkant|"
-        "agterspejlets overkant"
+        "rorets top|rorhoved|rorhovedet|toppen af roret|rortop|rortoppen|stævnens top|stævntoppen|"
+        "kanten af spejlet|kanten af agterspejlet|spejlkanten|til dæk|til dækket|op til dækket|går op til|"
+        "når op til|overkant|overkanten|øverst|øverste kant|øvre kant|foroven|oppe|toppen|overkanten af|øverste|"
+        "top|dækskanten|i toppen|hækkens overkant|toppen af stævnen|toppen af agterstævnen|bredde foroven|"
+        "bredde øverst|øverste punkt|højeste punkt|øverste del|overside|oversiden|foroven på|øverste ende|"
+        "kanten foroven|øvre del|dækshøjde|dækskant|topkant|topkanten|højeste|oventil|på toppen|øvre ende|"
+        "øverste rand|overkants|hækkens overside|spejlets overkant|agterspejlets overkant"
     ),
     "BOTTOM": (
-        "rorets underkant|bunden af roret|underkanten af roret|"
-        "går ned til|underkant|underkanten|nederkant|nederste kant|nedre kant|forneden|nederst|nede|"
-        "bunden af spejlet|underside|hækkens underkant|nederste punkt|laveste punkt|nederste del|undersiden|"
-        "nederste ende|kanten forneden|nedre del|bundkant|bunden|laveste|nedentil|i bunden|foden|nedre ende|"
-        "nederste rand|nederste|underkants|agterspejlets underkant|spejlets underkant"
+        "rorets underkant|bunden af roret|underkanten af roret|går ned til|underkant|underkanten|nederkant|"
+        "nederste kant|nedre kant|forneden|nederst|nede|bunden af spejlet|underside|hækkens underkant|"
+        "nederste punkt|laveste punkt|nederste del|undersiden|nederste ende|kanten forneden|nedre del|bundkant|"
+        "bunden|laveste|nedentil|i bunden|foden|nedre ende|nederste rand|nederste|underkants|"
+        "agterspejlets underkant|spejlets underkant"
     ),
     "WATER": (
         "vandlinjen|vandlinien|vandet|vand|vandoverfladen|vandspejlet|vl|kvl|vandlinje|vandets overflade|"
@@ -87,7 +82,7 @@ WORDS = {
         "lige ved vandet|på vandlinjen|vandlinjens|vandlinjens niveau|vandniveau|vandstand|vandspejl|"
         "vandoverflade|overfladen|havoverfladen|søen|konstruktionsvandlinje|konstruktionsvandlinjen|dvl|"
         "flydelinje|flydelinjen|fribordet|vandkanten|vandfladen|vandflade|vandets|vandlinjer|under overfladen|"
-        "under vandspejlet"
+        "under vandspejlet|nedsænket|neddykket"
     ),
     "AT_WATER": (
         "lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|lige ved vandet|på vandlinjen"
@@ -98,10 +93,16 @@ WORDS = {
         "under vandlinien|derunder|herunder|under overfladen|under vandspejlet"
     ),
     "BOOTSTRIPE": "vandlinjestribe|vandlinjestriben|boot top|vandliniestribe|bådtop",
-    "TOERAIL": "fotlist|fotlisten|fodliste|fodlisten|lønning|lønningen|skandæk|essing|fenderliste",
-    "COCKPIT": "cockpitdørk|cockpitdørken|cockpit|cockpittets dørk|cockpitbund|cockpitgulv|dørken",
+    "TOERAIL": (
+        "fotlist|fotlisten|fodliste|fodlisten|lønning|lønningen|skandæk|essing|fenderliste|teakliste|fodrækværk|"
+        "rælingsliste|skandækket|fodlister|fodrælingen|fodræling"
+    ),
+    "COCKPIT": (
+        "cockpitdørk|cockpitdørken|cockpit|cockpittets dørk|cockpitbund|cockpitgulv|dørken|cockpitbunden|dørk|"
+        "cockpitgulvet"
+    ),
     "STEP": "badetrinn|trinn|badetrin|badetrinet|trin|trinet|indstøbt trin|badetrappe",
-    "ENDS": "slutter|ender",
+    "ENDS": "slutter|ender|stopper|hører op|ophører|afsluttes",
     "STICK_OUT": (
         "stikker ut|stikker|stikker ud|rager ud|rager|stikker bagud|udstik|går ud|rager agterud|stikker agterud|"
         "når ud|strækker sig|udragende|går bagud|skyder ud|udhæng|stikker bag|fremspring|rager bagud|udspring|"
@@ -140,7 +141,7 @@ WORDS = {
     ),
     "M_PHOTO": "foto|billede|billedet|fra foto",
     "MEASURED": "målt|mål|målene|måling|målte|opmålt",
-    "PLUMB_LINE": "lodsnor|lodsnoren|lodline|med lod|lod|et lod|blylod",
+    "PLUMB_LINE": "lodsnor|lodsnoren|lodline|med lod|lod|et lod|blylod|snor|lod i en snor|vægt i en snor",
     "GIVE_TAKE": (
         "plus minus|plus eller minus|med en fejlmargin på|fejlmargin på|fejlmargin|tolerance på|nøjagtighed på|"
         "med en nøjagtighed på|usikkerhed på|plusminus|med en usikkerhed på|margin på|plus/minus"

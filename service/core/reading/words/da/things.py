@@ -18,7 +18,7 @@ WORDS = {
     "O_OUTBOARD": (
         "påhængsmotor|påhængsmotorbeslag|påhængsmotoren|påhænger|påhængeren|motorbeslag|udenbordsmotor|"
         "påhængsmotor på beslag|motorbeslaget|påhængsmotorens beslag|påhængsmotorbeslaget|motorkonsol|"
-        "el påhængsmotor|påhængsmotorer|påhængsmotorholder|motorholder|motorbuk|udenbordsmotoren|hækmotor"
+        "påhængsmotorer|påhængsmotorholder|motorholder|motorbuk|udenbordsmotoren|hækmotor"
     ),
     "O_EXHAUST": (
         "udstødning|udstødningen|udstødningsrør|udstødningsudløb|udstødningsrøret|udstødningshul|"
@@ -51,7 +51,7 @@ WORDS = {
     "O_MAST": (
         "radarmast|vindgenerator|vindmølle|radarmasten|antennemast|vindgeneratoren|radarstolpe|vindmøllen|"
         "vindgeneratormast|radarstolpen|vindturbine|antennestang|radarstang|vindmøller|antennemasten|"
-        "vindgeneratorens"
+        "vindgeneratorens|gps antenne|antennerør|vhf antenne|ais antenne|antennestolpe|antennefod|gps svamp"
     ),
     "O_STAFF": (
         "flaggstang|flagstang|flagspil|flagstangen|flagspillet|flagstænger|flagspilsholder|flagstangsholder|"
@@ -64,6 +64,11 @@ WORDS = {
     "O_BOOMKIN": "papegøjestok|driverbom|agterspryd|hækspryd|bovspryd agter|mesanspryd|agterbom",
     "O_OTHER": "grill|grillen|gasgrill|stangholdere|stangholder",
     "O_LOCKER": "gaskasse|redningsflåde|gasboks|redningsflåden|gaskassen|gasskab|redningsflådeholder",
+    "DROP": (
+        "højdeforskel|højdeforskellen|højde mellem|højden mellem|lodret afstand|målt lodret|lodret målt|"
+        "målt vertikalt|lodret højde|fra kant til kant|lige ned|lodret ned|vertikal afstand"
+    ),
+    "AXIS": "aksel|akslen|akse|aksen|stamme|stammen|stok|stokken",
     "FOLD": (
         "klappes op|foldbar|kan klappes|sammenklappelig|slås op|klappe op|kan klappes op|klappes ned|vippes op|"
         "kan vippes|nedklappelig|opklappelig|til at klappe op|som klappes op|kan foldes|klapbar|foldes op|"
@@ -92,16 +97,16 @@ WORDS = {
     ),
     "KEEP": (
         "glade for den|glad for den|glade for det|holder meget af|vil ikke undvære|vil vi ikke undvære|"
-        "vil nødig undvære|vil nødig af med|"
-        "skal sidde der|fortsætte med at bruge|stadig bruge|stadig kunne bruge|vil vi ikke fjerne|"
-        "vil vi ikke af med|skal vi beholde|beholde|skal blive|skal blive siddende|skal beholdes|vil beholde|"
-        "vil vi beholde|skal være der|kan ikke fjernes|skal forblive|ønsker at beholde|vil gerne beholde|"
-        "blive siddende|må ikke fjernes|skal bevares|bevares|bliver siddende|kan ikke tages af|"
-        "kan ikke afmonteres|bliver stående|forbliver|uundværlig|uundværligt|ikke til forhandling|hellig|"
-        "bruges dagligt|bevare|lade sidde|lader sidde|lade stå|ikke røres|må ikke røres|vil nødig|nødig undvære|"
-        "nødig af med|ikke undvære|kan ikke undvære|kan ikke undværes|beholdes|beholder vi|skal stå|skal sidde|"
-        "skal blive der|blive der|blive på plads|skal bibeholdes|bibeholdes|bibeholde|må blive|ikke skilles|"
-        "vil ikke skille os"
+        "vil nødig undvære|vil nødig af med|skal sidde der|fortsætte med at bruge|stadig bruge|"
+        "stadig kunne bruge|vil vi ikke fjerne|vil vi ikke af med|skal vi beholde|beholde|skal blive|"
+        "skal blive siddende|skal beholdes|vil beholde|vil vi beholde|skal være der|kan ikke fjernes|"
+        "skal forblive|ønsker at beholde|vil gerne beholde|blive siddende|må ikke fjernes|skal bevares|bevares|"
+        "bliver siddende|kan ikke tages af|kan ikke afmonteres|bliver stående|forbliver|uundværlig|uundværligt|"
+        "ikke til forhandling|hellig|bruges dagligt|bevare|lade sidde|lader sidde|lade stå|ikke røres|"
+        "må ikke røres|vil nødig|nødig undvære|nødig af med|ikke undvære|kan ikke undvære|kan ikke undværes|"
+        "beholdes|beholder vi|skal stå|skal sidde|skal blive der|blive der|blive på plads|skal bibeholdes|"
+        "bibeholdes|bibeholde|må blive|ikke skilles|vil ikke skille os|må blive siddende|skal have lov at blive|"
+        "den har vi brug for|dem har vi brug for|den har jeg brug for|den bruger vi"
     ),
     "PORT": (
         "bagbord|om bagbord|bagbords|bagbord side|bb|venstre|i bagbord side|bagbords side|venstre side|"
@@ -129,7 +134,8 @@ WORDS = {
     ),
     "PREFER": (
         "om muligt|hvis det er muligt|helst|foretrækker|vil helst|ønsker|ønske|helst i|gerne i|foretrækkes|"
-        "foretrukket|hellere|vil gerne have den|helst på"
+        "foretrukket|hellere|vil gerne have den|helst på|vil gerne have|ser helst|ville foretrække|ville helst|"
+        "gerne have|foretrække|ønsker den|vil have den|gerne|vi vil|jeg vil|vi ønsker"
     ),
     "SLIDE": (
         "teleskopisk|udtrækkelig|udtræk|teleskop|skydes|udtrækkeligt|trækkes ud|kan trækkes ud|skydes ind|"
@@ -142,14 +148,13 @@ WORDS = {
     "AVOID": "undgå|helst ikke|absolut ikke|slippe for",
     "GONE": (
         "allerede væk|er væk|er allerede væk|allerede fjernet|allerede solgt|allerede afmonteret|"
-        "allerede taget af|findes ikke længere|er der ikke længere|ikke længere om bord|er solgt|er der ikke mere|"
-        "har vi solgt|har jeg solgt|allerede fjernet|i kistebænken|i stuverummet|i en stuverum|stuvet|stuves|"
-        "opbevares|ligger i en|står hjemme|ligger hjemme|er fjernet|er væk|er taget af|har vi taget af|"
-        "har vi fjernet|har jeg fjernet|tog vi af|er afmonteret|er der ikke mere|findes ikke længere|"
-        "ikke længere der|ikke mere|har vi ikke længere|har jeg ikke længere|har vi ikke mere|er solgt|forsvandt|"
-        "er forsvundet|hjemme|i garagen|i skuret|på land|under dæk|i forpiggen|i kahytten|i cockpitkassen|"
-        "i en kistebænk|ligger i|opbevarer vi|stuvet væk|fortid|historie|gik over bord|den tidligere ejer tog|"
-        "har ikke længere|ikke længere"
+        "allerede taget af|findes ikke længere|er der ikke længere|ikke længere om bord|er solgt|"
+        "er der ikke mere|har vi solgt|har jeg solgt|i kistebænken|i stuverummet|i en stuverum|stuvet|stuves|"
+        "opbevares|ligger i en|står hjemme|ligger hjemme|er fjernet|er taget af|har vi taget af|har vi fjernet|"
+        "har jeg fjernet|tog vi af|er afmonteret|ikke længere der|ikke mere|har vi ikke længere|"
+        "har jeg ikke længere|har vi ikke mere|forsvandt|er forsvundet|hjemme|i garagen|i skuret|på land|"
+        "under dæk|i forpiggen|i kahytten|i cockpitkassen|i en kistebænk|ligger i|opbevarer vi|stuvet væk|fortid|"
+        "historie|gik over bord|den tidligere ejer tog|har ikke længere|ikke længere|givet til|givet videre"
     ),
     "BESIDE": "ved siden af|nær|tæt på|lige ved|ved",
     "BEGIN": "begynder|starter|begynder ved",
@@ -184,4 +189,5 @@ WORDS = {
         "eksakt under|direkte under|i lod med"
     ),
     "TAKE_THIS": "brug det|brug den|regn med det|gå ud fra det|den gælder|brug hellere|stol på det|regn med den",
+    "LOATH": "nødig|ugerne|modvilligt|synd at|helst ikke|kede af",
 }

@@ -11,7 +11,8 @@ WORDS = {
         "nach vorn gekipptes heck|spiegelfläche|heckfläche|heckabschluss|heckspiegelkante|hinterteil|bootsheck|"
         "schiffsheck|yachtspiegel|heckschott|achterspiegel|spiegelrand|spiegelkopf|heckkante|heckoberkante|"
         "heckunterkante|oberkante heck|unterkante heck|oberkante des hecks|unterkante des hecks|"
-        "heckspiegeloberkante|heckspiegelunterkante|heckwand|spiegelwand|spiegelheckkante|arsch vom boot"
+        "heckspiegeloberkante|heckspiegelunterkante|heckwand|spiegelwand|spiegelheckkante|arsch vom boot|"
+        "setzstufe|stirnseite"
     ),
     "POST": (
         "kopf des stevens|kopf des achterstevens|stevenoberkante|achtersteven|steven|achterstevens|stevens|"
@@ -19,7 +20,7 @@ WORDS = {
     ),
     "HULL": (
         "blech|planken|beplankung|plankenstärke|rumpf|laminat|rumpfdicke|rumpfes|außenhaut|rumpfstärke|schale|"
-        "rumpfmaterial|bordwand|haut"
+        "rumpfmaterial|bordwand|haut|planke|plankenstärken"
     ),
     "BOAT": (
         "boot|yacht|schiff|bootstyp|segelyacht|segelboot|kutter|ketsch|slup|bootes|schiffes|kielboot|segelschiff|"
@@ -74,13 +75,13 @@ WORDS = {
         "spitz zulaufend|kreuzerheck|kanuhecks|spitzgattyacht|spitzgattet|beidseitig spitz"
     ),
     "RUDDER": (
-        "ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|"
-        "ruderkopf|kopf des ruders|kopf vom ruder|ruderoberkante|oberkante ruder|"
-        "ruder|ruderblatt|hauptruder|angehängtes ruder|ruderblatts|ruderblattes|hauptruders|ruderanlage|"
-        "doppelruder|ruders|beide ruder|zwei ruder|hinterkante ruder|hinterkante des ruders|"
-        "hinterkante vom ruder|freistehendes ruder|ruder am spiegel|ruder am heck|steuerruder|ruderblätter|"
-        "bootsruder|ruderfläche|eigenes ruder|eigene ruder|schiffsruder|ruderende|ruderkante|"
-        "ruderblatthinterkante|heckruder|das blatt|des blatts|des blattes|blatt"
+        "ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|ruderkopf|kopf des ruders|kopf vom ruder|"
+        "ruderoberkante|oberkante ruder|ruder|ruderblatt|hauptruder|angehängtes ruder|ruderblatts|ruderblattes|"
+        "hauptruders|ruderanlage|doppelruder|ruders|beide ruder|zwei ruder|hinterkante ruder|"
+        "hinterkante des ruders|hinterkante vom ruder|freistehendes ruder|ruder am spiegel|ruder am heck|"
+        "steuerruder|ruderblätter|bootsruder|ruderfläche|eigenes ruder|eigene ruder|schiffsruder|ruderende|"
+        "ruderkante|ruderblatthinterkante|heckruder|des blatts|des blattes|blatt|ruder hängt hinten|"
+        "ruder hinter dem kiel|balance ruder"
     ),
     "HUNG_OUT": (
         "angehängtes ruder|am spiegel angehängt|ruder am spiegel|ruder am heck|hängt am spiegel|"
@@ -107,7 +108,8 @@ WORDS = {
     ),
     "UNDER": (
         "am kiel|am langkiel|hängt unter dem rumpf|skeg|unter dem rumpf|unter dem boot|am skeg|hinter skeg|"
-        "unter dem heck|unterm rumpf|unterm schiff|unter der yacht|unterm boot|unter dem schiff"
+        "unter dem heck|unterm rumpf|unterm schiff|unter der yacht|unterm boot|unter dem schiff|ganz unter|"
+        "unter dem heck versteckt|unterm heck|unter dem spiegel|unterm spiegel"
     ),
     "TRAILING": (
         "hinterkante|achterkante|abströmkante|hintere kante|hinterer rand|ruderhinterkante|hinterkante ruder|"
@@ -117,7 +119,6 @@ WORDS = {
         "hinterkante ruderblatt|hinterkanten|hinterste punkt|hinteres ende|ende des ruders|hinterkant|"
         "achterkante ruder|achterkante des ruders|ruderachterkante|endleiste|achterlichste kante"
     ),
-    "AXIS": "achse|welle|stock|achse vom ruder",
     "STOCK": (
         "ruderschaft|ruderachse|ruderkoker|schaft|ruderschafts|schaftachse|ruderwelle|pinne achse|drehachse|"
         "ruderschaftes|schaftmitte|ruderschaftmitte|mitte ruderschaft|mitte schaft|achse des ruders|"
@@ -164,7 +165,7 @@ WORDS = {
     ),
     "YEAR": (
         "bjh|baujhr|baujahr|bj|gebaut|aus|von|baujahr von|gebaut in|vom baujahr|erbaut|erstwasserung|vom stapel|"
-        "jahrgang|stapellauf|im jahr"
+        "jahrgang|stapellauf|im jahr|gebaut bei|gebaut auf"
     ),
     "HULL_NUMBER": (
         "kasko nr|kasko nummer|kaskonummer|baunummer|rumpfnummer|bau nr|bau nummer|baunr|rumpf nr|schiffsnummer|rumpfnr"

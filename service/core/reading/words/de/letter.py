@@ -41,7 +41,7 @@ WORDS = {
     "GEAR": (
         "windsteueranlage|windsteuerung|windfahnensteuerung|windfahne|selbststeueranlage|windselbststeuerung|"
         "windsteuerungsanlage|windsteueranlagen|selbststeuerung|windruder|hilfsruder|selbststeuer|"
-        "windfahnenruder|windselbststeueranlage|windfahnensteuer"
+        "windfahnenruder|windselbststeueranlage|windfahnensteuer|windselbststeuer|windfahnenanlage|die anlage"
     ),
     "ORDER": (
         "ersatzteil|ersatzteile|bestellung|bestellen|seriennummer|ersatzblatt|neue buchsen|buchsen|lagerbuchsen|"
@@ -59,7 +59,8 @@ WORDS = {
         "freundlichst|mit besten|handbreit|mit seglergruß|mit herzlichen grüßen|mit seglerischen grüßen|"
         "danke im voraus|besten gruß|schönen gruß|servus|vielen dank im voraus|bis dann|bis bald|"
         "schöne seglergrüße|herzlichst|sonnige grüße|grüße aus|gruß aus|tschüss|mit maritimem gruß|"
-        "maritime grüße|mast und schotbruch|es grüßen|allzeit gute fahrt"
+        "maritime grüße|mast und schotbruch|es grüßen|allzeit gute fahrt|tausend dank|herzlichen dank|"
+        "besten dank|dank im voraus|danke schon mal|vielen dank schon mal|danke und gruß"
     ),
     "CUSTOMER": (
         "kunde|kunden|kundin|unser kunde|eigner|kundschaft|für unseren kunden|auftrag|im auftrag|einen kunden|"

@@ -2,11 +2,6 @@
 
 WORDS = {
     "LENGTH": "lang",
-    "DROP": (
-        "höhenunterschied|höhendifferenz|höhe zwischen|senkrechter abstand|senkrecht gemessen|lotrecht gemessen|"
-        "vertikal gemessen|in der senkrechten gemessen|senkrechte höhe|höhe dazwischen|dazwischen liegen|"
-        "von kante zu kante|im lot gemessen"
-    ),
     "HEIGHT": (
         "höhe|hoch|freibord|hohen|freibordhöhe|höher|hohes|hoher|höhen|höhenmaß|in der höhe|höhe über|hochgezogen"
     ),
@@ -23,8 +18,7 @@ WORDS = {
     ),
     "DEPTH": (
         "von vorn nach achtern|längs gemessen|in längsrichtung|von vorn bis hinten|längsschiffs|"
-        "von vorne nach hinten|von vorn nach hinten|von vorne bis hinten|"
-        "tiefe|tief"
+        "von vorne nach hinten|von vorn nach hinten|von vorne bis hinten|tiefe|tief"
     ),
     "LOA": (
         "lüa|länge über alles|rumpflänge|bootslänge|gesamtlänge|l ü a|länge ü a|länge|gesamte länge|ü.a|"
@@ -55,10 +49,9 @@ WORDS = {
         "schrägstellung|schrägung|anstellwinkel|schräger|winkel zur senkrechten"
     ),
     "LEAN": (
-        "geneigt|neigt|neigt sich|fällt|neigen|lehnt|kippt|gekippt|schräg|schräge|hängt über|fallend|fällt nach|"
-        "überhängt|geneigter|geneigten|kippt nach|neigend|fällt zurück|lehnt sich|steht schräg|schräg nach|"
-        "geneigte|geneigtes|gekippte|gekippter|fallende|fallender|hängt nach|schräggestellt|ist gekippt|"
-        "abgeschrägt|schräger|schräges"
+        "geneigt|neigt|neigt sich|fällt|neigen|lehnt|kippt|gekippt|schräg|schräge|hängt über|fallend|überhängt|"
+        "geneigter|geneigten|neigend|fällt zurück|lehnt sich|steht schräg|geneigte|geneigtes|gekippte|gekippter|"
+        "fallende|fallender|schräggestellt|ist gekippt|abgeschrägt|schräger|schräges"
     ),
     "TURN": (
         "nach jeder seite|je seite|ruderausschlag|ausschlag|nach beiden seiten|zu jeder seite|pro seite|"
@@ -74,7 +67,7 @@ WORDS = {
         "richtung cockpit|vor dem spiegel|vor der spiegeloberkante|vorlicher|vorne liegend|cockpitwärts|"
         "vor spiegel|vor spiegeloberkante|vor oberkante|vor der oberkante|vor spiegelkante|vor heck|"
         "vor heckspiegel|vor der spiegelkante|vor achtersteven|vor steven|vorm spiegel|vorm heck|vor op|"
-        "vor dem steven|vor dem achtersteven|vor der hinterkante"
+        "vor dem steven|vor dem achtersteven|vor der hinterkante|kurz vor|innerhalb des"
     ),
     "AFT": (
         "nach achtern|nach hinten|achtern|weiter achtern|weiter hinten|hinter dem|hinter der|heckwärts|"
@@ -86,26 +79,25 @@ WORDS = {
         "hinterm heck"
     ),
     "TOP": (
-        "ruderkopf|kopf des ruders|kopf vom ruder|ruderoberkante|oberkante ruder|"
-        "kopf des stevens|stevenkopf|kopf des achterstevens|spiegelkante|kante des spiegels|rand des spiegels|"
-        "bis zum deck|bis deck|bis an deck|reicht bis|geht bis|geht hoch bis|stevenoberkante|spiegeloberkante|"
-        "oberkante|oben|obere kante|oberkante spiegel|oberer rand|oberen rand|oberkanten|obere ende|oberen kante|"
-        "oberste kante|oberen ende|oberkante des spiegels|oberkante vom spiegel|deckskante|am kopf|oberrand|"
-        "spiegel oben|obersten|breite oben|spiegelbreite oben|breit oben|oberste stelle|höchster punkt|"
-        "höchste stelle|obere abschluss|oberer abschluss|oberes ende|am oberen rand|ganz oben|spiegelkopf|"
-        "deckskante achtern|deckshöhe|obersten punkt|obere spiegelkante|oberen spiegelkante|oberer|obere|"
-        "oberem rand|oberseite|heckoberkante|heckspiegeloberkante|oberkante heck|oberkante des hecks|"
-        "deck achtern|deckshaus|spiegelrand|oberster rand|höchsten punkt|am höchsten punkt|heckspiegelkante|"
-        "achterstevenkopf"
+        "ruderkopf|kopf des ruders|kopf vom ruder|ruderoberkante|oberkante ruder|kopf des stevens|stevenkopf|"
+        "kopf des achterstevens|spiegelkante|kante des spiegels|rand des spiegels|bis zum deck|bis deck|"
+        "bis an deck|reicht bis|geht bis|geht hoch bis|stevenoberkante|spiegeloberkante|oberkante|oben|"
+        "obere kante|oberkante spiegel|oberer rand|oberen rand|oberkanten|obere ende|oberen kante|oberste kante|"
+        "oberen ende|oberkante des spiegels|oberkante vom spiegel|deckskante|am kopf|oberrand|spiegel oben|"
+        "obersten|breite oben|spiegelbreite oben|breit oben|oberste stelle|höchster punkt|höchste stelle|"
+        "obere abschluss|oberer abschluss|oberes ende|am oberen rand|ganz oben|spiegelkopf|deckskante achtern|"
+        "deckshöhe|obersten punkt|obere spiegelkante|oberen spiegelkante|oberer|obere|oberem rand|oberseite|"
+        "heckoberkante|heckspiegeloberkante|oberkante heck|oberkante des hecks|deck achtern|deckshaus|"
+        "spiegelrand|oberster rand|höchsten punkt|am höchsten punkt|heckspiegelkante|achterstevenkopf"
     ),
     "BOTTOM": (
-        "ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|"
-        "reicht hinunter bis|reicht herunter bis|geht hinunter bis|spiegelunterkante|unterkante|unten|"
-        "untere kante|unterer rand|unteren rand|untere ende|unteren kante|unterste kante|unterkante des spiegels|"
-        "unterkante vom spiegel|unterrand|spiegel unten|fuß des spiegels|unteren ende|unterste stelle|"
-        "tiefster punkt|tiefste stelle|unteres ende|am fuß|spiegelfuß|untere spiegelkante|unteren spiegelkante|"
-        "unterseite|unterer|untere|unterste|ganz unten|unterster punkt|tiefsten punkt|heckunterkante|"
-        "heckspiegelunterkante|unterkante heck|unterkante des hecks|unterster rand"
+        "ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|reicht hinunter bis|reicht herunter bis|"
+        "geht hinunter bis|spiegelunterkante|unterkante|unten|untere kante|unterer rand|unteren rand|untere ende|"
+        "unteren kante|unterste kante|unterkante des spiegels|unterkante vom spiegel|unterrand|spiegel unten|"
+        "fuß des spiegels|unteren ende|unterste stelle|tiefster punkt|tiefste stelle|unteres ende|am fuß|"
+        "spiegelfuß|untere spiegelkante|unteren spiegelkante|unterseite|unterer|untere|unterste|ganz unten|"
+        "unterster punkt|tiefsten punkt|heckunterkante|heckspiegelunterkante|unterkante heck|"
+        "unterkante des hecks|unterster rand"
     ),
     "WATER": (
         "wasserlinie|wasser|wasserspiegel|cwl|kwl|konstruktionswasserlinie|schwimmwasserlinie|wassers|"
@@ -114,9 +106,9 @@ WORDS = {
         "auf höhe der wasserlinie|genau auf der wasserlinie|in der wasserlinie|auf der wasserlinie|"
         "an der wasserlinie|berührt das wasser|in höhe der wasserlinie|schwimmlinie|wasserniveau|"
         "konstruktionslinie|wasserhöhe|seespiegel|meeresspiegel|wasserstand|schwimmebene|über wl|überm wasser|"
-        "wasserlinien|wasserkante|dwl|schwimmlage|ruhewasserlinie|am wasser|der wasserlinie|wassernähe|ab wasser|"
-        "vom wasser|bis zum wasser|freibord achtern|unter der oberfläche|unter der wasseroberfläche|"
-        "unterhalb der wasseroberfläche|unter wl|unter der wl"
+        "wasserlinien|wasserkante|dwl|schwimmlage|ruhewasserlinie|am wasser|wassernähe|ab wasser|vom wasser|"
+        "bis zum wasser|freibord achtern|unter der oberfläche|unter der wasseroberfläche|"
+        "unterhalb der wasseroberfläche|unter wl|unter der wl|eingetaucht|taucht ein|eintaucht"
     ),
     "AT_WATER": (
         "auf höhe der wasserlinie|genau auf der wasserlinie|in der wasserlinie|auf der wasserlinie|"
@@ -126,15 +118,20 @@ WORDS = {
     "BELOW": (
         "drunter|tiefer|unter wasser|unter der wasserlinie|unterhalb|unterhalb der wasserlinie|im wasser|"
         "unter cwl|unterm wasser|getaucht|taucht|darunter|unter der oberfläche|unter der wasseroberfläche|"
-        "unterhalb der wasseroberfläche|unter wl|unter der wl"
+        "unterhalb der wasseroberfläche|unter wl|unter der wl|eingetaucht|taucht ein|eintaucht"
     ),
     "BOOTSTRIPE": "wasserpass|wasserpasses|wasserpassstreifen|zierstreifen",
     "TOERAIL": (
-        "fußreling|schanzkleid|fußleiste|lochreling|süll|scheuerleiste|schandeck|relingleiste|lochschiene|lochfußreling"
+        "fußreling|schanzkleid|fußleiste|lochreling|süll|scheuerleiste|schandeck|relingleiste|lochschiene|"
+        "lochfußreling|reling­leiste|deckleiste|teakleiste|schandeckel|schandeckels|holzleiste|handlauf|"
+        "fußrelings|fußreelings"
     ),
-    "COCKPIT": "cockpitboden|plicht|plichtboden|cockpitbodens|kante des cockpitbodens",
+    "COCKPIT": (
+        "cockpitboden|plicht|plichtboden|cockpitbodens|kante des cockpitbodens|cockpitsohle|bodenkante|"
+        "cockpitbodenkante"
+    ),
     "STEP": "badestufe|stufe|heckstufe|trittstufe|badestufen|eingeformte stufe|angeformte stufe",
-    "ENDS": "endet|hört auf|enden",
+    "ENDS": "endet|hört auf|enden|endend|abschließt|ist zu ende|aufhört|schließt ab",
     "STICK_OUT": (
         "ragt|steht über|ragt hinaus|steht|steht heraus|ragt heraus|steht hervor|überstand|übersteht|hinausragt|"
         "herausragt|heraussteht|reicht|hinaus|steht vor|absteht|steht ab|ragt nach|ragt aus|ragend|steht raus|"
@@ -180,7 +177,8 @@ WORDS = {
     "M_PHOTO": "foto|fotos|vom foto|aus dem foto|bild",
     "MEASURED": "gemessen|maße|messungen|messung|abmessungen|gemessene|messen|maß|ausgemessen",
     "PLUMB_LINE": (
-        "lot|senklot|senkblei|lotschnur|lotes|lots|schnur mit gewicht|lotfaden|maurerlot|bleilot|senkschnur|gelotet"
+        "lot|senklot|senkblei|lotschnur|lotes|lots|schnur mit gewicht|lotfaden|maurerlot|bleilot|senkschnur|"
+        "gelotet|schnur|gewicht an einer schnur|faden mit|faden"
     ),
     "GIVE_TAKE": (
         "plus minus|plus oder minus|toleranz|ungenauigkeit|mit einer unsicherheit von|genauigkeit|"

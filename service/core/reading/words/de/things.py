@@ -56,7 +56,9 @@ WORDS = {
     "O_MAST": (
         "radarmast|windgenerator|windrad|windgeneratormast|radarträger|antennenmast|gerätemast|windgenerators|"
         "windgeneratoren|windladegerät|radarstange|radarpfosten|antennenträger|windrades|windturbine|"
-        "geräteträgermast|radargalgen|radarmasten|stange mit radar|antennenstange|wind generator"
+        "geräteträgermast|radargalgen|radarmasten|stange mit radar|antennenstange|wind generator|gps antenne|"
+        "antennenstab|stabantenne|gps pilz|antennenrohr|antenne am heck|ukw antenne|ais antenne|antennenpfahl|"
+        "rohr mit antenne"
     ),
     "O_STAFF": (
         "flaggenstock|flaggenmast|flaggstock|flaggenstöcke|flaggenstockhalter|flaggstöcke|flaggenhalter|"
@@ -75,6 +77,12 @@ WORDS = {
         "gaskasten|heckbackskiste|rettungsinsel|rettungsinselhalterung|gasflaschenkasten|gasflasche am heck|"
         "rettungsinseln|gasbackskiste|heckkasten|inselhalterung|heckkiste|heckschapp"
     ),
+    "DROP": (
+        "höhenunterschied|höhendifferenz|höhe zwischen|senkrechter abstand|senkrecht gemessen|lotrecht gemessen|"
+        "vertikal gemessen|in der senkrechten gemessen|senkrechte höhe|höhe dazwischen|dazwischen liegen|"
+        "von kante zu kante|im lot gemessen"
+    ),
+    "AXIS": "achse|ihre achse|drehachse|welle|stock|achse vom ruder",
     "FOLD": (
         "zum klappen|zum hochklappen|zum wegklappen|zum umklappen|zum einklappen|klappen wir|geklappt wird|"
         "wegklappbare|klappbar|klappbare|klappbaren|klappt|hochklappbar|abklappbar|klappbarer|klappbares|"
@@ -118,21 +126,24 @@ WORDS = {
     "KEEP": (
         "hängen wir dran|hängen wir sehr dran|hängen wir sehr|daran hängen wir|ans herz gewachsen|"
         "liegt uns am herzen|möchten wir nicht missen|wollen wir nicht missen|geben wir nicht her|"
-        "wollen wir nicht hergeben|möchten wir nicht hergeben|mögen wir sehr|"
-        "soll dort bleiben|muss dort bleiben|dranbleiben|weiter benutzen|weiterhin benutzen|weiter nutzen|"
-        "weiterhin nutzen|weiter benutzbar|weiter nutzbar|benutzbar bleiben|nutzbar bleiben|nicht abbauen|"
-        "nicht entfernen|nicht hergeben|bleiben soll|bleiben muss|soll dranbleiben|muss bleiben|soll bleiben|"
-        "bleibt|behalten|muss dranbleiben|müssen bleiben|bleiben müssen|sollen bleiben|muss erhalten bleiben|"
-        "nicht demontierbar|kann nicht weg|darf nicht weg|wollen wir behalten|möchten wir behalten|"
-        "möchte ich behalten|will ich behalten|unbedingt bleiben|bleibt dran|muss also bleiben|"
-        "soll erhalten bleiben|nicht abnehmbar|lässt sich nicht entfernen|unverzichtbar|drauf bleiben|"
-        "draufbleiben|stehen bleiben|stehenbleiben|erhalten bleiben|belassen|beibehalten|beizubehalten|"
-        "beibehalten werden|unentbehrlich|unabdingbar|nicht verhandelbar|nicht zur disposition|nicht antasten|"
-        "unantastbar|heilig|wird gebraucht|werden gebraucht|verbleibt|bleibt wo|soll da bleiben|muss da bleiben|"
-        "geben wir nicht her|geb ich nicht her|gebe ich nicht her|nicht wegdenken|darauf nicht verzichten|"
-        "nicht verzichten|ungern hergeben|ungern verzichten|festhalten|lassen wir dran|lasse ich dran|"
-        "muss dableiben|soll dableiben|hängen wir dran|weiterverwendet|weiter gebraucht|sitzen bleiben|"
-        "nicht trennen|trennen wir uns nicht|trenne ich mich nicht|nicht missen|nicht hergegeben"
+        "wollen wir nicht hergeben|möchten wir nicht hergeben|mögen wir sehr|soll dort bleiben|muss dort bleiben|"
+        "dranbleiben|weiter benutzen|weiterhin benutzen|weiter nutzen|weiterhin nutzen|weiter benutzbar|"
+        "weiter nutzbar|benutzbar bleiben|nutzbar bleiben|nicht abbauen|nicht entfernen|nicht hergeben|"
+        "bleiben soll|bleiben muss|soll dranbleiben|muss bleiben|soll bleiben|bleibt|behalten|muss dranbleiben|"
+        "müssen bleiben|bleiben müssen|sollen bleiben|muss erhalten bleiben|nicht demontierbar|kann nicht weg|"
+        "darf nicht weg|wollen wir behalten|möchten wir behalten|möchte ich behalten|will ich behalten|"
+        "unbedingt bleiben|bleibt dran|muss also bleiben|soll erhalten bleiben|nicht abnehmbar|"
+        "lässt sich nicht entfernen|unverzichtbar|drauf bleiben|draufbleiben|stehen bleiben|stehenbleiben|"
+        "erhalten bleiben|belassen|beibehalten|beizubehalten|beibehalten werden|unentbehrlich|unabdingbar|"
+        "nicht verhandelbar|nicht zur disposition|nicht antasten|unantastbar|heilig|wird gebraucht|"
+        "werden gebraucht|verbleibt|bleibt wo|soll da bleiben|muss da bleiben|geb ich nicht her|"
+        "gebe ich nicht her|nicht wegdenken|darauf nicht verzichten|nicht verzichten|ungern hergeben|"
+        "ungern verzichten|festhalten|lassen wir dran|lasse ich dran|muss dableiben|soll dableiben|"
+        "weiterverwendet|weiter gebraucht|sitzen bleiben|nicht trennen|trennen wir uns nicht|"
+        "trenne ich mich nicht|nicht missen|nicht hergegeben|hängt daran|hängt sehr daran|hängen daran|"
+        "möchte sie behalten|möchte ihn behalten|will sie behalten|will ihn behalten|ist ihm wichtig|"
+        "ist ihr wichtig|die brauchen wir|den brauchen wir|das brauchen wir|die brauche ich|den brauche ich|"
+        "sie brauchen wir|die benötigen wir|den benötigen wir"
     ),
     "PORT": (
         "backbord|backbords|an backbord|backbordseite|bb|links|linke seite|backbordseits|an bb|backbordhälfte|"
@@ -147,12 +158,11 @@ WORDS = {
         "steuerbordheck|steuerbordachtern|stbd|steuerbordquarter"
     ),
     "CENTRE": (
-        "mitte|mittig|mittschiffs|der mitte|mittellinie|mittschiffslinie|von der mitte|in der mitte|zentral|"
-        "mittigen|schiffsmitte|mittlings|mittelachse|aus der mitte|von mittschiffs|ab mitte|der mittschiffslinie|"
-        "von der mittellinie|schiffsmittellinie|aus mitte|neben der mitte|außermittig|außer mitte|"
-        "außerhalb der mitte|genau mittig|mittige|mittiger|mittiges|bootsmitte|mittschiffsebene|spiegelmitte|"
-        "heckmitte|mittschiffs gelegen|aus der mittellinie|längsachse|bis mitte|von mitte|längsmittellinie|"
-        "mittschiff"
+        "mitte|mittig|mittschiffs|mittellinie|mittschiffslinie|von der mitte|in der mitte|zentral|mittigen|"
+        "schiffsmitte|mittlings|mittelachse|aus der mitte|von mittschiffs|ab mitte|von der mittellinie|"
+        "schiffsmittellinie|aus mitte|neben der mitte|außermittig|außer mitte|außerhalb der mitte|genau mittig|"
+        "mittige|mittiger|mittiges|bootsmitte|mittschiffsebene|spiegelmitte|heckmitte|mittschiffs gelegen|"
+        "aus der mittellinie|längsachse|bis mitte|von mitte|längsmittellinie|mittschiff"
     ),
     "EACH_SIDE": (
         "beidseitig|je seite|auf beiden seiten|an beiden seiten|zu beiden seiten|beiderseits|je eine an|"
@@ -163,7 +173,9 @@ WORDS = {
     "PREFER": (
         "idealerweise|wenn möglich|falls möglich|bevorzugen|am liebsten|lieber|wünschen wir uns|bevorzugt|"
         "lieber wäre|wunsch|wünschen|vorzugsweise|lieber hätten|hätten gern|hätte gern|am besten|möglichst|"
-        "gerne an|gern an"
+        "gerne an|gern an|würde bevorzugen|würden bevorzugen|hätte gerne|hätten gerne|hätte sie gern|"
+        "hätte er gern|bevorzugen würde|wäre lieber|wäre uns lieber|ist uns lieber|wünscht|wünscht sich|"
+        "wir möchten|ich möchte|wir wollen|ich will sie|wünschten wir|wünsche ich mir"
     ),
     "SWING": (
         "schwingt|schwingen|schwenkbarer|schwenkbar|schwenkt|schwenkbare|schwenkbares|schwenkbaren|ausschwenkbar|"
@@ -181,18 +193,17 @@ WORDS = {
         "schon weg|bereits weg|längst weg|inzwischen weg|mittlerweile weg|jetzt weg|nun weg|schon ab|bereits ab|"
         "längst ab|schon runter|bereits runter|schon verkauft|bereits verkauft|schon demontiert|"
         "bereits demontiert|bereits abgebaut|längst abgebaut|schon abmontiert|nicht mehr dran|nicht mehr da|"
-        "nicht mehr an bord|nicht mehr vorhanden|"
-        "haben wir verkauft|ist verkauft|ist längst ab|ist längst weg|schon abgebaut|ist abgebaut|ist demontiert|"
-        "wurde demontiert|in der backskiste|liegt in der|verstaut|wird verstaut|gestaut|fährt in der|"
-        "steht im keller|liegt zu hause|unter deck|hab ich abgebaut|hab ich abmontiert|habe ich abmontiert|"
-        "haben wir abmontiert|ist weg|sind weg|habe ich abgebaut|haben wir abgebaut|wurde entfernt|"
-        "abgebaut worden|ist ab|habe ich entfernt|haben wir entfernt|wurde abgebaut|gibt es nicht mehr|"
-        "nicht mehr da|nicht mehr dran|nicht mehr vorhanden|nicht mehr an bord|gibts nicht mehr|"
-        "haben wir nicht mehr|früher mal|gab es früher|hatte früher|vom vorbesitzer|längst verkauft|"
-        "schon verkauft|geschichte|über bord|im keller|in der garage|zu hause|zuhause|an land|im schuppen|"
-        "auf dem vorschiff|im vorschiff|in der vorpiek|in der achterpiek|im cockpitkasten|in einer backskiste|"
-        "gehört der vergangenheit|ist gestaut|liegt gestaut|weggestaut|staut in|stauen wir|staue ich|"
-        "haben wir keine mehr|keine mehr|keinen mehr"
+        "nicht mehr an bord|nicht mehr vorhanden|haben wir verkauft|ist verkauft|ist längst ab|ist längst weg|"
+        "schon abgebaut|ist abgebaut|ist demontiert|wurde demontiert|in der backskiste|liegt in der|verstaut|"
+        "wird verstaut|gestaut|fährt in der|steht im keller|liegt zu hause|unter deck|hab ich abgebaut|"
+        "hab ich abmontiert|habe ich abmontiert|haben wir abmontiert|ist weg|sind weg|habe ich abgebaut|"
+        "haben wir abgebaut|wurde entfernt|abgebaut worden|ist ab|habe ich entfernt|haben wir entfernt|"
+        "wurde abgebaut|gibt es nicht mehr|gibts nicht mehr|haben wir nicht mehr|früher mal|gab es früher|"
+        "hatte früher|vom vorbesitzer|längst verkauft|geschichte|über bord|im keller|in der garage|zu hause|"
+        "zuhause|an land|im schuppen|auf dem vorschiff|im vorschiff|in der vorpiek|in der achterpiek|"
+        "im cockpitkasten|in einer backskiste|gehört der vergangenheit|ist gestaut|liegt gestaut|weggestaut|"
+        "staut in|stauen wir|staue ich|haben wir keine mehr|keine mehr|keinen mehr|ging an|gingen an|"
+        "ist jetzt bei|sind jetzt bei|weitergegeben"
     ),
     "BESIDE": "neben dem|neben der|beim|am|bei dem|durch den|in der nähe des|nahe beim|knapp über dem",
     "BEGIN": "beginnt|fängt an|beginnen|startet|setzt an",
@@ -243,4 +254,5 @@ WORDS = {
         "nehmen sie den|nehmt den|nehmen sie das|nehmt das|der gilt|dieser wert gilt|damit rechnen|nehmt diesen|"
         "nehmen sie diesen|das nehmen|den wert nehmen|bitte diesen|verwenden sie diesen|letzteres gilt"
     ),
+    "LOATH": "ungern|nur ungern|schweren herzens|nicht so gern|schade um|wäre schade",
 }

@@ -14,7 +14,7 @@ WORDS = {
         "top of the sternpost|head of the sternpost|sternpost top|top of the post|sternpost head|sternpost|"
         "stern post|post|stern post head|rudder post head"
     ),
-    "HULL": "scantlings|planking|planks|plating|hull|laminate|skin|lay up|layup",
+    "HULL": "scantlings|planking|planks|plating|hull|laminate|skin|lay up|layup|plank",
     "BOAT": "ship|boat|yacht|sloop|ketch|vessel|boat type|my boat",
     "PLUMB": (
         "is straight|dead straight|strait up|strait up and down|strait up n down|straight up n down|"
@@ -34,12 +34,12 @@ WORDS = {
         "forward rake|forward sloping|forward raked|forward leaning|leaning forward|sloping forward|retroussé"
     ),
     "COUNTER": (
-        "slopes in under|slopes away under|tucks in under|goes in under|cuts in under|falls away under|undercut|"
         "counter|counter stern|conventional rake|traditional rake|raked aft|rakes aft|leans aft|overhanging|"
         "positive rake|normal rake|rakes backwards|classic counter|conventional transom|traditional transom|"
         "positive|counter sterned|long counter|overhang aft|overhangs aft|aft raked|aft sloping|aft leaning|"
         "traditional stern|classic stern|classic transom|normal transom|normal stern|long overhang|leaning aft|"
-        "raking aft|sloping aft|conventional stern|yacht counter|short counter|raked aftwards"
+        "raking aft|sloping aft|conventional stern|yacht counter|short counter|raked aftwards|slopes in under|"
+        "slopes away under|tucks in under|goes in under|cuts in under|falls away under|undercut"
     ),
     "SCOOP": (
         "sugar scoop stern|sugar scoop transom|scoop transom|integral swim platform|moulded in swim platform|"
@@ -70,15 +70,16 @@ WORDS = {
         "pinched stern|pointed aft|sharp sterned|stern comes to a point|no transom but a sternpost"
     ),
     "RUDDER": (
-        "foot of the rudder|bottom of the rudder|heel of the rudder|rudder's foot|rudder heel|rudder bottom|tip of the rudder|"
-        "head of the rudder|top of the rudder|rudder's head|rudder top|"
-        "rudder|rudders|outboard rudder|main rudder|rudder is|rudder blade|the rudder|twin rudders|two rudders|"
-        "main rudders|back edge of the rudder|rudder stock|rudder post|rudder shaft|rudder axis|rudder tube|"
+        "rudder|rudders|outboard rudder|main rudder|rudder is|rudder blade|twin rudders|two rudders|main rudders|"
+        "back edge of the rudder|rudder stock|rudder post|rudder shaft|rudder axis|rudder tube|"
         "axis of the rudder|spade rudder|inboard rudder|balanced rudder|skeg hung rudder|semi balanced rudder|"
         "keel hung rudder|skeg rudder|rudder hung on the stern|rudder on the transom|outboard hung rudder|"
         "transom hung rudder|helm blade|rudder's|rudders'|steering rudder|rudder foil|blade of the rudder|"
         "rudder assembly|main rudder's|boat's rudder|boat's own rudder|ship's rudder|the blade|its blade|"
-        "blade of rudder"
+        "blade of rudder|barn door rudder|rudder is outboard|external rudder|lift up rudder on the transom|"
+        "kick up rudder|rudder hangs outside|spade rudders|rudder post goes through|foot of the rudder|"
+        "bottom of the rudder|heel of the rudder|rudder's foot|rudder heel|rudder bottom|tip of the rudder|"
+        "head of the rudder|top of the rudder|rudder's head|rudder top"
     ),
     "HUNG_OUT": (
         "fixed in the stern|fixed on the stern|fixed to the transom|fixed on the transom|fixed to the stern|"
@@ -114,18 +115,18 @@ WORDS = {
         "beneath the counter|below the counter|on the keel|on its keel|hung on the keel|well under|"
         "beneath the boat|underneath the hull|inboard|skeg|under the boat|under the hull|underneath the boat|"
         "below the hull|under the water|beneath the hull|under the counter|under the cockpit|under the stern|"
-        "on a skeg|under her"
+        "on a skeg|under her|tucked under|tucked up under|tucked away under|underneath|under the bum|"
+        "under her bum|well inboard|up under the stern|both under"
     ),
     "TRAILING": (
-        "back of the blade|back edge of the blade|blade's trailing edge|aft edge of the blade|"
-        "after edge of the blade|aft end of the blade|rear of the blade|"
         "trailing edge|back edge|after edge|aft edge|aftmost edge|aftermost edge|back edge of the rudder|"
         "rear edge|back border|after end|aft end|aft border|aftermost part|aftmost part|aftmost point|"
         "aftermost point|furthest aft point|back of the rudder|rear of the rudder|aft end of the rudder|"
         "after edge of the rudder|after side|rearmost edge|rearmost part|back end of the rudder|"
-        "aft side of the rudder|tail of the rudder|rudder's back edge|aft face of the rudder|rudder trailing edge"
+        "aft side of the rudder|tail of the rudder|rudder's back edge|aft face of the rudder|"
+        "rudder trailing edge|back of the blade|back edge of the blade|blade's trailing edge|"
+        "aft edge of the blade|after edge of the blade|aft end of the blade|rear of the blade"
     ),
-    "AXIS": "axis|axle|post|shaft|spindle|its axis|its post|its stock",
     "STOCK": (
         "stock|rudder stock|rudderstock|rudder post|rudder shaft|rudder axis|rudder tube|centre of the stock|"
         "stock centre|axis of the rudder|rudder axle|stock centreline|centre of the rudder stock|stock axis|"
@@ -178,7 +179,8 @@ WORDS = {
     "YEAR": (
         "made in|finished in|built|built in|launched in|from the year|year|year built|from|from year|model year|"
         "launched|vintage|of the year|constructed in|construction year|year of build|year of construction|"
-        "dating from|from about|built about|laid down in|splashed in|built around|my year|of year"
+        "dating from|from about|built about|laid down in|splashed in|built around|my year|of year|built at|"
+        "built by"
     ),
     "HULL_NUMBER": "hull number|hull no|hull nr|build number|yard number|sail and hull number|hull number is|hin",
     "BUILDER": "builder|built by|yard|boatyard|manufacturer|make|boat builder|shipyard|built at|builders",

@@ -49,7 +49,8 @@ WORDS = {
     ),
     "GEAR": (
         "windvane|wind vane|self steering|selfsteering|vane gear|steering gear|vane|self steerer|vane steering|"
-        "wind steering|wind self steering|auxiliary rudder|windvanes|wind vanes|vane gears|steering system"
+        "wind steering|wind self steering|auxiliary rudder|windvanes|wind vanes|vane gears|steering system|"
+        "self steering gear|windvane gear|the gear"
     ),
     "ORDER": (
         "parts please|parts|bushes|pins|send me|please send me|spare|spares|spare part|spare parts|order|"
@@ -76,7 +77,10 @@ WORDS = {
         "respectfully|kindest regards|many thanks in advance|thanks and regards|thank you in advance|"
         "looking forward|i wait your answer|rgds|br|cordially|with friendly greetings|friendly greetings|"
         "with thanks|ta very much|take care|kr|bw|warmly|respectfully yours|talk soon|all good things|yours aye|"
-        "fair winds and|many regards|hugs|over and out|good wishes|until then|rgrds|sent from my|sent from"
+        "fair winds and|many regards|hugs|over and out|good wishes|until then|rgrds|sent from my|sent from|"
+        "thanks a million|a million thanks|thanks a bunch|thanks heaps|many thanks indeed|thank you kindly|"
+        "thanks ever so much|thanks and best|much obliged|much appreciated|thanks mate|thanks guys|thanks folks|"
+        "thanks again"
     ),
     "CUSTOMER": (
         "customer|customers|client|clients|one of our customers|for a customer|another one for you|owner|"

@@ -2,11 +2,6 @@
 
 WORDS = {
     "LENGTH": "overall|long overall|long|in length",
-    "DROP": (
-        "height between|height difference|difference in height|vertical distance|vertical height|vertical drop|"
-        "drop of|of drop|the drop|straight down|measured down|measured straight down|from edge to edge|"
-        "edge to edge|measured plumb|measured vertically|vertically measured|vertically|of height"
-    ),
     "HEIGHT": (
         "height|high|freeboard|height above|tall|up from|heights|in height|elevation|transom height|"
         "height of the transom"
@@ -22,9 +17,8 @@ WORDS = {
         "plate thickness|plate|thicknesses|in thickness|thicker|gauge|plating thickness|lay-up thickness|"
         "wall thickness|shell thickness|hull thickness|transom plate"
     ),
-    "LESS": "take that off|take it off that|to be taken off|deduct|subtract|less the|minus the|knock off",
     "DEPTH": (
-        "from front to back|fore-and-aft|front to rear|lengthwise|fore to aft|depth|deep|fore and aft|front to back"
+        "depth|deep|fore and aft|front to back|from front to back|fore-and-aft|front to rear|lengthwise|fore to aft"
     ),
     "LOA": (
         "length all|all length|whole length|full length|length|loa|length overall|length over all|overall length|"
@@ -77,7 +71,7 @@ WORDS = {
         "forrard|for'ard|more forward|ahead|before the|more to the front|inwards|toward the front|inboard of|"
         "bow ward|bowward|towards the bows|toward the bows|forward of|inboard from|nearer the bow|"
         "closer to the bow|in towards the cockpit|towards the cockpit|inward|farther forward|into the boat|"
-        "short of|forward from"
+        "short of|forward from|shy of|short of the|inside the|in from"
     ),
     "AFT": (
         "aft|further aft|farther aft|behind|astern|abaft|past|backwards|aft of|backward|more behind|"
@@ -88,37 +82,36 @@ WORDS = {
         "to the back|further to the back"
     ),
     "TOP": (
-        "head of the rudder|top of the rudder|rudder's head|rudder top|"
-        "top of the sternpost|head of the sternpost|sternpost top|top of the post|at deck|at the deck|"
-        "edge of the transom|lip of the transom|to the deck|up to the deck|up there|from the deck to the water|"
-        "up edge|high edge|goes up to|rises to|comes up to|goes up|reaches up to|head|sternpost head|"
-        "edge of the sole|edge of the cockpit sole|top|top edge|upper edge|deck edge|upper side|up side|"
-        "high part|upper part|upper end|uppermost edge|upper edge of|the high|topmost edge|top of the transom|"
-        "transom top|at the high|up at the top|deck level|the up side|top side|high side|up part|upper border|"
-        "top border|width up|across the top|wide at the top|topmost|highest point|highest part|crown|rim|"
-        "upper rim|upper lip|top lip|deck line|deck edge at the stern|uppermost|its top|very top|top rim|"
-        "topside edge|sheer|sheerline|sheer line|at its highest|from the top|at the top|transom lip|"
-        "stern post head|rudder post head"
+        "head of the rudder|top of the rudder|rudder's head|rudder top|top of the sternpost|"
+        "head of the sternpost|sternpost top|top of the post|at deck|at the deck|edge of the transom|"
+        "lip of the transom|to the deck|up to the deck|up there|from the deck to the water|up edge|high edge|"
+        "goes up to|rises to|comes up to|goes up|reaches up to|head|sternpost head|edge of the sole|"
+        "edge of the cockpit sole|top|top edge|upper edge|deck edge|upper side|up side|high part|upper part|"
+        "upper end|uppermost edge|upper edge of|the high|topmost edge|top of the transom|transom top|at the high|"
+        "up at the top|deck level|the up side|top side|high side|up part|upper border|top border|width up|"
+        "across the top|wide at the top|topmost|highest point|highest part|crown|rim|upper rim|upper lip|top lip|"
+        "deck line|deck edge at the stern|uppermost|its top|very top|top rim|topside edge|sheer|sheerline|"
+        "sheer line|at its highest|from the top|at the top|transom lip|stern post head|rudder post head"
     ),
     "BOTTOM": (
-        "foot of the rudder|bottom of the rudder|heel of the rudder|rudder's foot|rudder heel|rudder bottom|tip of the rudder|"
-        "goes down to|comes down to|reaches down to|low side|low edge|under edge|below side|bottom|bottom edge|"
-        "lower edge|foot of the transom|bottom of the transom|lower side|down side|low part|lower part|lower end|"
-        "underside|lowest part|lowest edge|lowest point|below edge|lower border|down part|lowest|its bottom|"
-        "very bottom|bottom lip|foot|heel of the transom|bottom corner|lower lip|lower rim|tuck|knuckle|"
-        "at its lowest|at the bottom|bottom side|the foot"
+        "foot of the rudder|bottom of the rudder|heel of the rudder|rudder's foot|rudder heel|rudder bottom|"
+        "tip of the rudder|goes down to|comes down to|reaches down to|low side|low edge|under edge|below side|"
+        "bottom|bottom edge|lower edge|foot of the transom|bottom of the transom|lower side|down side|low part|"
+        "lower part|lower end|underside|lowest part|lowest edge|lowest point|below edge|lower border|down part|"
+        "lowest|its bottom|very bottom|bottom lip|foot|heel of the transom|bottom corner|lower lip|lower rim|"
+        "tuck|knuckle|at its lowest|at the bottom|bottom side"
     ),
     "WATER": (
         "clear|under the water|water|waterline|water line|wl|dwl|lwl line|waterlines|load waterline|lwl mark|sea|"
-        "sea level|the sea|water level|water's surface|surface of the water|floating line|float line|"
-        "line of flotation|freeboard|under water|below the water|below water|beneath the water|"
-        "under the waterline|below the waterline|below waterline|in the water|at the water|level with the water|"
-        "at water level|at the waterline|on the waterline|right at the water|right on the water|"
-        "flush with the water|touching the water|meets the water|in line with the water|the surface|wet line|"
-        "float plane|water's level|sea surface|dead level of the water|lwl|design waterline|designed waterline|"
+        "sea level|water level|water's surface|surface of the water|floating line|float line|line of flotation|"
+        "freeboard|under water|below the water|below water|beneath the water|under the waterline|"
+        "below the waterline|below waterline|in the water|at the water|level with the water|at water level|"
+        "at the waterline|on the waterline|right at the water|right on the water|flush with the water|"
+        "touching the water|meets the water|in line with the water|the surface|wet line|float plane|"
+        "water's level|sea surface|dead level of the water|lwl|design waterline|designed waterline|"
         "painted waterline|actual waterline|static waterline|waterplane|the wet|water's edge|afloat|"
         "water surface|below the surface|beneath the surface|under the surface|under surface|below surface|"
-        "in under the water"
+        "in under the water|immersed|submerged"
     ),
     "AT_WATER": (
         "at the water|level with the water|at water level|at the waterline|on the waterline|right at the water|"
@@ -134,19 +127,21 @@ WORDS = {
         "bootstripe|boot stripe|boottop|boot top|boot top line|boottopping|boot topping|boot line|boot-top stripe"
     ),
     "TOERAIL": (
-        "capping|capping rail|toerail cap|toe rail cap|cap rail top|"
-        "toe rail|toerail|cap rail|coaming|bulwark|bulwarks|gunwale|rubbing strake|rail cap|caprail|toe rails"
+        "toe rail|toerail|cap rail|coaming|bulwark|bulwarks|gunwale|rubbing strake|rail cap|caprail|toe rails|"
+        "capping|capping rail|teak capping|bulwark capping|wooden capping|covering board|rail capping|cap-rail|"
+        "toe-rail|rail|the rail|toerail cap|toe rail cap|cap rail top"
     ),
     "KEEL": "keel|hull bottom",
     "COCKPIT": (
         "edge of the cockpit sole|edge of the sole|cockpit|cockpit sole|cockpit floor|floor of cockpit|sole edge|"
-        "sole of the cockpit|cockpit sole's edge"
+        "sole of the cockpit|cockpit sole's edge|sole|cockpit well|cockpit floor edge|aft edge of the sole|"
+        "sole's edge"
     ),
     "STEP": (
         "swim step|step|bathing step|sugar scoop step|moulded step|molded step|moulded in step|swim step height|"
         "step height|integral step"
     ),
-    "ENDS": "ends|stops|finishes|stops short",
+    "ENDS": "ends|stops|finishes|stops short|finish|ending|terminates|ends up|stops at|ends at|finishes at",
     "STICK_OUT": (
         "sticks out|stick out|protrudes|extends|projects|reaching|reaches|sticks|stands out|standing out|"
         "protruding|extending|projecting|sticking out|pokes out|overhangs|overhanging the stern|comes out|"
@@ -193,8 +188,9 @@ WORDS = {
     "M_PHOTO": "photo|photograph|from a photo|photos|off a photo|picture|a photograph",
     "MEASURED": "measured|measurements|measurement|measure|measuring|dimensions|taken|figures",
     "PLUMB_LINE": (
-        "plumb line|plumb bob|plumbline|plumb-bob|plummet|bob|a bob|the bob|weighted line|weighted string|"
-        "string with a weight|lead line"
+        "plumb line|plumb bob|plumbline|plumb-bob|plummet|bob|a bob|weighted line|weighted string|"
+        "string with a weight|lead line|fishing weight|string|a weight on a string|weight on a string|"
+        "nut on a string"
     ),
     "GIVE_TAKE": (
         "give or take|plus or minus|plus minus|plus or minus about|to within|accurate to|error of|margin of|"

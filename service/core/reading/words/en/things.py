@@ -4,8 +4,8 @@ WORDS = {
     "O_LADDER": (
         "ladder|boarding ladder|swim ladder|bathing ladder|stern ladder|swimming ladder|ladders|"
         "stern boarding ladder|transom ladder|telescopic ladder|bathing steps ladder|ladder for swimming|"
-        "steps to the water|rope ladder|emergency ladder|swimmer's ladder|step ladder|"
-        "hinged ladder|dive ladder|climbing ladder|stainless ladder|fold down ladder"
+        "steps to the water|rope ladder|emergency ladder|swimmer's ladder|step ladder|dive ladder|"
+        "climbing ladder|stainless ladder"
     ),
     "O_PLATFORM": (
         "duckboard|duck board|duckboards|bathing board|swim grid|swimgrid|platform|bathing platform|"
@@ -51,7 +51,9 @@ WORDS = {
     "O_MAST": (
         "radar pole|radar mast|wind generator|antenna mast|aerial pole|radar post|wind turbine|wind genny|"
         "aerogen|windgen|radar on a pole|aerial mast|antenna pole|wind charger|wind gen|wind generator pole|"
-        "pole for the radar|gps pole|mast for the wind generator|generator pole"
+        "pole for the radar|gps pole|mast for the wind generator|generator pole|gps antenna|gps mushroom|"
+        "antenna stalk|aerial stalk|vhf aerial pole|pole with the gps|pole with the antenna|vhf pole|ais antenna|"
+        "whip aerial|whip antenna|stub mast|antenna mount"
     ),
     "O_STAFF": (
         "ensign staff|flagstaff|flag pole|flagpole|flag staff|ensign pole|jackstaff|flagstaffs|ensign socket|"
@@ -61,11 +63,17 @@ WORDS = {
         "passerella|passerelle|gangway|boarding plank|gangplank|pasarelle|passarelle|passerelles|gang plank|"
         "boarding gangway|gangways|gang way|passarella|gangplanks|stern gangway|boarding ramp"
     ),
-    "O_OTHER": "barbecue|bbq|barbeque|gas grill|grill|fishing rod holders|rod holders|rod holder|bike rack",
     "O_LOCKER": (
         "stern locker|lazarette box|gas locker|gas bottle locker|liferaft locker|stern lockers|liferaft cradle|"
         "life raft on the stern|liferaft|life raft|gas box|gas bottle box|stern box|liferaft on the stern|"
-        "liferaft bracket|raft cradle|gas bottle holder|aft locker on the transom|transom locker"
+        "liferaft bracket|raft cradle|gas bottle holder|aft locker on the transom|transom locker|"
+        "life raft cradle|liferaft canister|raft canister"
+    ),
+    "O_OTHER": "barbecue|bbq|barbeque|gas grill|grill|fishing rod holders|rod holders|rod holder|bike rack",
+    "DROP": (
+        "height between|height difference|difference in height|vertical distance|vertical height|vertical drop|"
+        "drop of|of drop|the drop|straight down|measured down|measured straight down|from edge to edge|"
+        "edge to edge|measured plumb|measured vertically|vertically measured|vertically|of height"
     ),
     "FOLD": (
         "folding|folds|foldable|folds up|hinged|hinges|fold|fold down|going down on hinges|drops down|"
@@ -86,8 +94,7 @@ WORDS = {
     ),
     "SWING": (
         "swings|swinging|swing|swinging out|pivots|swivels|swings out|swings sideways|swivel|pivoting|"
-        "swings aside|swings to the side|swings inboard|swung out|swings away|swing out|swung aside|swings in|"
-        "swings outboard"
+        "swings aside|swings to the side|swings inboard|swung out|swings away|swing out|swung aside|swings in"
     ),
     "SLIDE": (
         "slides|sliding|telescopic|slide out|slides out|slides under|telescoping|retractable|extends from under|"
@@ -113,8 +120,6 @@ WORDS = {
         "comes away|unboltable|take off able|hang on|temporary"
     ),
     "KEEP": (
-        "fond of|rather fond of|we are fond of it|we like it|we love it|wouldn't be without|would not be without|"
-        "love it dearly|quite attached to|"
         "must be left|left where it is|has to be left|should be left|want it left|must to stay|it should stay|"
         "want to go on using|still use it|keep using|be able to use|dont want to lose|wouldn't want to lose|"
         "would hate to lose|do not want to remove|don't want to remove|don't want to lose|do not want to lose|"
@@ -132,7 +137,10 @@ WORDS = {
         "dear to us|sacred|not up for discussion|not for discussion|preserve|preserved|going nowhere|"
         "not going anywhere|here to stay|attached to it|won't part with|will not part with|vital|we rely on|"
         "i rely on|set on keeping|insist on keeping|insists on|won't part|wont part with|not part with|"
-        "won't part with it|will not be parted|not be parted"
+        "won't part with it|will not be parted|not be parted|isn't going anywhere|aren't going anywhere|"
+        "we need them|i need it|i need them|they need it|need that one|we use it|we use that|fond of|"
+        "rather fond of|we are fond of it|we like it|we love it|wouldn't be without|would not be without|"
+        "love it dearly|quite attached to"
     ),
     "PORT": (
         "port|port side|port half|to port|port hand|left side|left hand side|on the left|port quarter|on port|"
@@ -169,13 +177,13 @@ WORDS = {
         "ideally|if at all possible|want it|want it off|i'd want it|we'd want it|prefer|would like it on|"
         "rather have it|would rather|i'd like it|preferably|preference|would like|favour|preferred|"
         "i would like it|would love it|best on|want it on|rather|my wish|wish it|i want it|we want it|"
-        "if possible on"
+        "if possible on|would like to have it|would prefer|she'd prefer|he'd prefer|they'd prefer|"
+        "they would prefer|he would prefer|she would prefer|we'd prefer|i'd prefer|better on|i'd go for|"
+        "our choice would be|favours|favor|favors|leaning towards|sooner have it|happier with|happiest with|"
+        "we want the|i want the|want the gear|like the gear|like it on|like it to"
     ),
     "AVOID": "avoid|avoiding|don't want it|do not want it|not want|anywhere but|under no circumstances|on no account",
     "GONE": (
-        "already gone|has already gone|have already gone|already sold|already off|long since gone|"
-        "already been removed|already been sold|already removed|has now gone|have now gone|is off now|are off now|"
-        "none sold|gone already|off already|sold already|no longer aboard|no longer on board|"
         "we sold|was sold|has been sold|is sold|have sold|came off|was taken off|has been taken off|long gone|"
         "went years ago|have taken off|lives in|lives below|stowed|is stowed|kept in|kept below|is kept|"
         "stored in|in a locker|in the locker|in the lazarette|in the cockpit locker|stays at home|stays ashore|"
@@ -187,7 +195,11 @@ WORDS = {
         "below deck|below decks|on the foredeck|on the coachroof|on deck forward|in the forepeak|stowed away|"
         "put away|stows in|stow it|stow them|we stow|i stow|previous owner took|went with the previous owner|"
         "lost overboard|broke off|rotted away|fell off|we no longer have|no longer have|no longer has|"
-        "no longer carry|no longer carries|no longer fitted|no longer exist|no longer exists|not fitted any more"
+        "no longer carry|no longer carries|no longer fitted|no longer exist|no longer exists|not fitted any more|"
+        "given to the|given to a|went to the|passed on to|been given to|given to another|has moved on|"
+        "have moved on|already gone|has already gone|have already gone|already sold|already off|long since gone|"
+        "already been removed|already been sold|already removed|has now gone|have now gone|is off now|"
+        "are off now|none sold|gone already|off already|sold already|no longer aboard|no longer on board"
     ),
     "BESIDE": "next to|beside|near|near to|close to|at|by|through|just above|just below|hole for|where",
     "BEGIN": "starts|begins|starting|beginning|begins at|starts at",
@@ -196,7 +208,8 @@ WORDS = {
         "remove|removing|unbolt|unbolting|unscrew|unscrewing|detach|detaching|demount|demounting|dismount|"
         "dismantle|dismantling|unship|unshipping|sacrifice|lose|relocate|relocating|unfasten|discard|ditch|"
         "scrap it|scrap them|do away with|get rid of|getting rid of|part with|forgo|sell|selling|dispense with|"
-        "strip off|eliminate|do without|manage without|live without|give up|giving up"
+        "strip off|eliminate|do without|manage without|live without|give up|giving up|shift|shifting|shove|chuck|"
+        "bin"
     ),
     "OFFED": (
         "removed|unbolted|detached|demounted|dismounted|dismantled|unshipped|unscrewed|sold|got rid of|"
@@ -237,6 +250,14 @@ WORDS = {
     "TAKE_THIS": (
         "take that|use that|take that one|use that one|go with that|go by that|work with that|take this one|"
         "use this one|that one counts|trust that one|use the latter|take the latter|go with the latter|"
-        "that's the one to use|believe the tape|trust the tape"
+        "that's the one to use|believe the tape|trust the tape|is the real one|is the true one|"
+        "that's the true one|it is then"
     ),
+    "AXIS": "axis|its axis|axle|post|shaft|spindle|its post|its stock",
+    "LOATH": (
+        "hate to|hate losing|loath to|loathe to|reluctant to|sorry to|rather not|sooner not|unwilling to|"
+        "no wish to|sad to|hesitate to|don't fancy|do not fancy|not keen to|not keen on|would be a shame to|"
+        "a shame to|a pity to"
+    ),
+    "LESS": "take that off|take it off that|to be taken off|deduct|subtract|less the|minus the|knock off",
 }

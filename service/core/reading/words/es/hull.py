@@ -2,15 +2,15 @@
 
 WORDS = {
     "TRANSOM": (
-        "borde del espejo|canto del espejo|espejo|espejo de popa|popa|del espejo|espejos|el espejo|de popa|"
-        "espejo popa|borde superior del espejo|pie del espejo|inclinación del espejo|anchura del espejo|"
-        "ancho del espejo|espejo invertido|popa invertida|espejo negativo|popa lanzada negativa|"
-        "espejo de la popa|espejo popero|tabla de popa|trasera|culo del barco|plano de popa|cara de popa|"
-        "espejo trasero|popa del barco|coronamiento|parte alta del espejo|parte baja del espejo|"
-        "canto superior del espejo|canto inferior del espejo|borde inferior del espejo|espejito"
+        "borde del espejo|canto del espejo|espejo|espejo de popa|popa|del espejo|espejos|espejo popa|"
+        "borde superior del espejo|pie del espejo|inclinación del espejo|anchura del espejo|ancho del espejo|"
+        "espejo invertido|popa invertida|espejo negativo|popa lanzada negativa|espejo de la popa|espejo popero|"
+        "tabla de popa|trasera|culo del barco|plano de popa|cara de popa|espejo trasero|popa del barco|"
+        "coronamiento|parte alta del espejo|parte baja del espejo|canto superior del espejo|"
+        "canto inferior del espejo|borde inferior del espejo|espejito|contrahuella|tabica|de popa"
     ),
-    "POST": "codaste|el codaste|roda de popa|cabeza del codaste",
-    "HULL": "tablazón|chapa|plancha|casco|laminado|forro|del casco",
+    "POST": "codaste|roda de popa|cabeza del codaste",
+    "HULL": "tablazón|chapa|plancha|casco|laminado|forro|del casco|tablas|tablones",
     "BOAT": "barco|velero|embarcación|barco de vela|yate|queche|balandro|lancha|del barco|de barco",
     "PLUMB": (
         "es recto|es recta|vertical|a plomo|recto|verticales|aplomado|completamente vertical|casi vertical|recta|"
@@ -52,13 +52,13 @@ WORDS = {
         "afilada a popa|popa canoa|canoera"
     ),
     "RUDDER": (
-        "pie del timón|parte baja del timón|talón del timón|"
-        "cabeza del timón|cabeza del timon|parte alta del timón|cabeza de la pala|"
-        "timón|pala|del timón|pala del timón|timones|el timón|dos timones|dos palas|borde de salida del timón|"
+        "timón|pala|del timón|pala del timón|timones|dos timones|dos palas|borde de salida del timón|"
         "mecha del timón|eje del timón|mecha de timón|timón colgante|timón compensado|timón suspendido|"
         "timón de pala|timón colgado|timón colgado en el espejo|timón exterior|timón en el espejo|"
         "timón de espejo|timón principal|timón del barco|pala de timón|palas|palas del timón|timón propio|"
-        "hoja del timón|timon|la pala"
+        "hoja del timón|timon|timón por fuera|timón externo|timón de fuera|pala exterior|pala colgada|de pala|"
+        "tipo pala|pala suspendida|pala compensada|pie del timón|parte baja del timón|talón del timón|"
+        "cabeza del timón|cabeza del timon|parte alta del timón|cabeza de la pala"
     ),
     "HUNG_OUT": (
         "colgada del espejo|va colgada|colgada en el espejo|colgada|timón colgado|colgado en el espejo|"
@@ -82,17 +82,17 @@ WORDS = {
     ),
     "UNDER": (
         "en la quilla|bajo el casco|con skeg|skeg|debajo del casco|bajo el barco|debajo del barco|sobre skeg|"
-        "en skeg|por debajo del casco|bajo la popa"
+        "en skeg|por debajo del casco|bajo la popa|metido bajo|escondido bajo|bajo la bañera|bajo el espejo|"
+        "debajo de la popa"
     ),
     "TRAILING": (
-        "parte trasera de la pala|canto trasero de la pala|borde posterior de la pala|"
         "borde de salida|canto posterior|borde de popa|canto de popa|borde posterior|borde de salida del timón|"
         "borde trasero|canto de salida|parte más a popa|borde de fuga|canto de fuga|borde de atrás|canto trasero|"
         "filo posterior|filo trasero|borde popel|extremo trasero|punto más a popa|extremo popel|arista posterior|"
         "borde de salida de la pala|parte trasera del timón|borde de ataque trasero|canto de atrás|"
-        "trasera del timón|borde salida"
+        "trasera del timón|borde salida|parte trasera de la pala|canto trasero de la pala|"
+        "borde posterior de la pala"
     ),
-    "AXIS": "eje|su eje|el eje",
     "STOCK": (
         "mecha|mecha del timón|eje del timón|mecha de timón|eje de la mecha|eje de giro del timón|limera|"
         "centro de la mecha|eje de la pala|mechas|eje timón|eje de giro|el eje del timón"
@@ -116,22 +116,22 @@ WORDS = {
         "alma de espuma|tipo sándwich"
     ),
     "WOOD": (
-        "madera epoxi|madera|de madera|contrachapado|caoba|roble|iroko|teca|tablazón|de caoba|casco de madera|"
-        "madera laminada|madera moldeada|contrachapado marino|tablazón de|madera y epoxi|madera-epoxi|"
-        "forro de madera|barco de madera|madera maciza|tingladillo|en madera|de teca|de roble|de iroko|okume|"
-        "okumé|madera epoxy|construcción en madera|a tope de madera"
+        "madera epoxi|madera|contrachapado|caoba|roble|iroko|teca|tablazón|casco de madera|madera laminada|"
+        "madera moldeada|contrachapado marino|tablazón de|madera y epoxi|madera-epoxi|forro de madera|"
+        "barco de madera|madera maciza|tingladillo|en madera|okume|okumé|madera epoxy|construcción en madera|"
+        "a tope de madera|de madera|de caoba|de teca|de roble|de iroko"
     ),
     "ALU": (
-        "aluminio|de aluminio|casco de aluminio|en aluminio|aluminio soldado|chapa de aluminio|de alu|"
-        "aluminio naval|aleación ligera|barco de aluminio|construido en aluminio|construcción en aluminio"
+        "aluminio|casco de aluminio|en aluminio|aluminio soldado|chapa de aluminio|de alu|aluminio naval|"
+        "aleación ligera|barco de aluminio|construido en aluminio|construcción en aluminio|de aluminio"
     ),
     "STEEL": (
-        "acero|de acero|chapa de acero|casco de acero|acero naval|en acero|acero soldado|barco de acero|"
-        "chapa naval|acero corten|construcción en acero|construido en acero|velero de acero|de chapa de acero"
+        "acero|chapa de acero|casco de acero|acero naval|en acero|acero soldado|barco de acero|chapa naval|"
+        "acero corten|construcción en acero|construido en acero|velero de acero|de chapa de acero|de acero"
     ),
     "YEAR": (
         "del|año|de|construido en|año de construcción|construido|construida en|botado en|botada|fabricado en|"
-        "de construcción|del año|año de fabricación|modelo del año|matriculado"
+        "de construcción|del año|año de fabricación|modelo del año|matriculado|hecho en|botado"
     ),
     "HULL_NUMBER": (
         "número de casco|casco número|n de casco|casco n|casco nº|nº de casco|número del casco|núm de casco"

@@ -21,8 +21,8 @@ WORDS = {
         "rectifico|error|en realidad|correcto"
     ),
     "OURS": (
-        "hermano y yo|amigo y yo|cuñado y yo|el nuestro|nuestro|tenemos|el mío|en el mío|en el nuestro|mi barco|"
-        "nuestro barco"
+        "hermano y yo|amigo y yo|cuñado y yo|nuestro|tenemos|el mío|en el mío|en el nuestro|mi barco|"
+        "nuestro barco|el nuestro"
     ),
     "ASK": (
         "consulta|queremos saber|presupuesto|qué soporte|harían falta|precio|cuánto|necesito|necesitamos|"
@@ -32,7 +32,8 @@ WORDS = {
     ),
     "GEAR": (
         "timón de viento|piloto de viento|veleta|timones de viento|pilotos de viento|piloto eólico|"
-        "gobierno por viento|timón auxiliar|veleta de viento|servo|autotimón"
+        "gobierno por viento|timón auxiliar|veleta de viento|servo|autotimón|timón automático de viento|"
+        "autotimón de viento"
     ),
     "ORDER": (
         "repuesto|repuestos|pedido|número de serie|recambio|recambios|pieza|piezas|casquillos|casquillo|"
@@ -46,7 +47,7 @@ WORDS = {
         "gracias por adelantado|a la espera|abrazos|saludos desde|saludo|atte|buena proa|muchas gracias|"
         "gracias y un|recibid un|un fuerte abrazo|saludos a todos|cordiales saludos|hasta pronto|buenos vientos|"
         "buen viento|saludos náuticos|reciba un saludo|un saludo cordial|afectuosamente|sin otro particular|"
-        "les saludo|le saluda"
+        "le saluda|les saludo|mil gracias|muchísimas gracias|se agradece|muy agradecido|agradecido"
     ),
     "CUSTOMER": "cliente|un cliente|clientes|para un cliente|armador|nuestro cliente|por cuenta de",
     "COMPANY": (

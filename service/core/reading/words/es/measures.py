@@ -1,25 +1,20 @@
 """Spanish: what is measured, from where, which way and by what."""
 
 WORDS = {
-    "LENGTH": "de eslora total|de largo|largo|de eslora",
-    "DROP": (
-        "diferencia de altura|desnivel|altura entre|distancia vertical|medido en vertical|medidos en vertical|"
-        "en vertical|medido a plomo|medidos a plomo|altura vertical|de canto a canto|verticalmente|"
-        "medida en vertical"
-    ),
-    "HEIGHT": "altura|alto|alto de|de alto|altura de|francobordo|de altura|alturas|alzada|elevación|en altura",
+    "LENGTH": "de eslora total|largo|de eslora|de largo",
+    "HEIGHT": "altura|alto|alto de|altura de|francobordo|alturas|alzada|elevación|en altura|de alto|de altura",
     "WIDTH": (
-        "anchura|ancho|ancho de|de ancho|anchura de|de anchura|ancha|anchura del espejo|ancho del espejo|"
-        "anchuras|anchos|de lado a lado|de banda a banda|a lo ancho|de un lado a otro|transversalmente|de través"
+        "anchura|ancho|ancho de|anchura de|ancha|anchura del espejo|ancho del espejo|anchuras|anchos|"
+        "de lado a lado|de banda a banda|a lo ancho|de un lado a otro|transversalmente|de través|de ancho|"
+        "de anchura"
     ),
     "THICK": (
-        "espesor|grosor|grueso|de espesor|de grosor|grueso de|de grueso|espesores|gruesos|gruesa|grosores|"
-        "de espesores|espesor total|espesor del casco|espesor del espejo|grosor del espejo|gordo|de gordo|"
-        "espesor de chapa"
+        "espesor|grosor|grueso|grueso de|espesores|gruesos|gruesa|grosores|espesor total|espesor del casco|"
+        "espesor del espejo|grosor del espejo|gordo|espesor de chapa|de espesor|de grosor|de grueso"
     ),
     "DEPTH": (
-        "de proa a popa|de fondo|de delante atrás|de delante a atrás|en sentido longitudinal|"
-        "profundidad|fondo|profundo|profunda|de fondo|de profundidad"
+        "de proa a popa|de fondo|de delante atrás|de delante a atrás|en sentido longitudinal|profundidad|fondo|"
+        "profundo|profunda|de profundidad"
     ),
     "LOA": (
         "eslora|eslora total|eslora máxima|longitud total|eslora casco|eslora del casco|largo total|"
@@ -47,8 +42,8 @@ WORDS = {
     ),
     "LEAN": (
         "inclinado|inclinada|se inclina|inclina|cae|se tumba|tumbado|lanzado|tiene una inclinación|inclinados|"
-        "ladeado|se inclina hacia|inclina hacia|caído|caída hacia|cae hacia|tumbada|inclinadas|ladeada|lanzada|"
-        "va inclinado|va inclinada|se echa|echado|echada|vencido|sesgado|oblicuo"
+        "ladeado|caído|tumbada|inclinadas|ladeada|lanzada|va inclinado|va inclinada|se echa|echado|echada|"
+        "vencido|sesgado|oblicuo"
     ),
     "TURN": (
         "a cada banda|giro máximo|giro|a cada lado|por banda|ángulo máximo|a ambas bandas|gira|giro del timón|"
@@ -59,7 +54,7 @@ WORDS = {
         "hacia proa|más a proa|por delante|hacia delante|a proa|más adelante|hacia adelante|delante|delante del|"
         "adelantado|por delante del|más hacia proa|a proa del|por la proa|hacia la proa|más adelantado|"
         "por delante de|delante de|a proa de|hacia dentro|hacia el interior|adelantada|más adelantada|antes del|"
-        "proel|hacia adentro|a proa respecto"
+        "proel|hacia adentro|a proa respecto|antes de llegar al"
     ),
     "AFT": (
         "hacia popa|más a popa|por detrás|hacia atrás|por detrás del|a popa|más atrás|detrás|detrás del|atrás|"
@@ -69,31 +64,31 @@ WORDS = {
         "más allá de"
     ),
     "TOP": (
-        "cabeza del timón|cabeza del timon|parte alta del timón|cabeza de la pala|"
         "cabeza del codaste|borde del espejo|canto del espejo|hasta la cubierta|a la cubierta|sube hasta|"
         "llega hasta|canto alto|parte superior|borde superior|canto superior|parte alta|borde de arriba|"
         "canto de arriba|arriba|borde alto|parte de arriba|lo alto|el de arriba|la parte alta|extremo superior|"
-        "borde superior del espejo|superior|el superior|punto más alto|extremo alto|cima|remate|remate superior|"
+        "borde superior del espejo|superior|punto más alto|extremo alto|cima|remate|remate superior|"
         "filo superior|lado alto|lado superior|arista superior|coronación|tapa del espejo|el alto|parte más alta|"
-        "en lo alto|en la parte alta|coronamiento|parte alta del espejo|canto superior del espejo|por arriba"
+        "en lo alto|en la parte alta|coronamiento|parte alta del espejo|canto superior del espejo|por arriba|"
+        "el superior|cabeza del timón|cabeza del timon|parte alta del timón|cabeza de la pala"
     ),
     "BOTTOM": (
-        "pie del timón|parte baja del timón|talón del timón|"
         "baja hasta|llega por abajo|parte inferior|borde inferior|canto inferior|borde de abajo|canto de abajo|"
         "abajo|canto bajo|borde bajo|parte baja|el de abajo|extremo inferior|parte de abajo|pie del espejo|"
-        "inferior|el inferior|punto más bajo|extremo bajo|filo inferior|lado bajo|lado inferior|arista inferior|"
-        "el bajo|parte más baja|en la parte baja|base|base del espejo|pie|parte baja del espejo|"
-        "canto inferior del espejo|borde inferior del espejo|por abajo|fondo del espejo"
+        "inferior|punto más bajo|extremo bajo|filo inferior|lado bajo|lado inferior|arista inferior|el bajo|"
+        "parte más baja|en la parte baja|base|base del espejo|pie|parte baja del espejo|"
+        "canto inferior del espejo|borde inferior del espejo|por abajo|fondo del espejo|el inferior|"
+        "pie del timón|parte baja del timón|talón del timón"
     ),
     "WATER": (
-        "en el agua|agua|línea de flotación|flotación|el agua|lámina de agua|superficie|superficie del agua|"
-        "nivel del agua|la flotación|lin flotación|francobordo|bajo el agua|por debajo del agua|"
-        "bajo la flotación|por debajo de la flotación|debajo del agua|por debajo de la línea de flotación|"
+        "en el agua|agua|línea de flotación|flotación|lámina de agua|superficie|superficie del agua|"
+        "nivel del agua|lin flotación|francobordo|bajo el agua|por debajo del agua|bajo la flotación|"
+        "por debajo de la flotación|debajo del agua|por debajo de la línea de flotación|"
         "bajo la línea de flotación|a ras de agua|a ras del agua|justo en el agua|toca el agua|"
         "en la línea de flotación|en la flotación|a flor de agua|justo en la flotación|a nivel del agua|"
         "línea de agua|línea de agua de proyecto|nivel del mar|superficie del mar|el mar|lámina|línea flotación|"
         "aguas|nivel de agua|espejo del agua|línea de flotacion|plano de flotación|francobordos|lf|ras del agua|"
-        "bajo la superficie|por debajo de la superficie"
+        "bajo la superficie|por debajo de la superficie|sumergido|sumergida|sumergidos"
     ),
     "AT_WATER": (
         "a ras de agua|a ras del agua|justo en el agua|toca el agua|en la línea de flotación|en la flotación|"
@@ -103,13 +98,16 @@ WORDS = {
     "BELOW": (
         "metido|metida|en el agua|bajo el agua|por debajo del agua|sumergido|sumergida|bajo la flotación|"
         "por debajo de la flotación|debajo del agua|por debajo de la línea de flotación|"
-        "bajo la línea de flotación|por debajo|bajo la superficie|por debajo de la superficie"
+        "bajo la línea de flotación|por debajo|bajo la superficie|por debajo de la superficie|sumergidos"
     ),
     "BOOTSTRIPE": "franja de flotación|línea de agua pintada|franja",
-    "TOERAIL": "regala|tapa de regala|amurada|cintón|carril de regala|tapa regala",
-    "COCKPIT": "bañera|piso de la bañera|suelo de la bañera|fondo de la bañera|plan de la bañera",
+    "TOERAIL": (
+        "regala|tapa de regala|amurada|cintón|carril de regala|tapa regala|tapa de la regala|regalas|"
+        "batayola de teca|listón|cinta de teca|galón"
+    ),
+    "COCKPIT": "bañera|piso de la bañera|suelo de la bañera|fondo de la bañera|plan de la bañera|borde de la bañera",
     "STEP": "escalón|peldaño|escalones|peldaños|escalón de baño|escalón moldeado",
-    "ENDS": "termina|acaba",
+    "ENDS": "termina|acaba|se acaba|finaliza|terminan|acaban|se corta",
     "STICK_OUT": (
         "saca|sale hacia atrás|sobresale|asoma|sale|saliente|sobresaliendo|se proyecta|sobresalen|sobresalir|"
         "vuela|asoma por|se extiende|saliendo|rebasa|sale por|sobresale por|asomando|vuelo|sobrepasa|se sale|"
@@ -145,7 +143,10 @@ WORDS = {
     ),
     "M_PHOTO": "foto|fotos|fotografía",
     "MEASURED": "medidas|medido|medida|medí|mediciones|tomadas|he medido|dimensiones",
-    "PLUMB_LINE": "plomada|hilo de plomada|hilo a plomo|con plomada|con una plomada|hilo de plomo",
+    "PLUMB_LINE": (
+        "plomada|hilo de plomada|hilo a plomo|con plomada|con una plomada|hilo de plomo|cordel|peso en un hilo|"
+        "sedal con plomo"
+    ),
     "GIVE_TAKE": (
         "más o menos|más menos|con un error de|con un margen de|margen de|tolerancia de|arriba o abajo|"
         "precisión de|con una tolerancia de|con un error|incertidumbre de|margen de error de"

@@ -2,9 +2,9 @@
 
 WORDS = {
     "O_LADDER": (
-        "escalera|escalera de baño|escalerilla|escala|escalera plegable|escalera fija|escaleras|escala de baño|"
-        "escalera de baños|escalerilla de baño|escala de popa|escalera de popa|escalera telescópica|"
-        "escalera inox|escalerillas|escala de gato|escalera de bañistas|escalera de mano"
+        "escalera|escalera de baño|escalerilla|escala|escaleras|escala de baño|escalera de baños|"
+        "escalerilla de baño|escala de popa|escalera de popa|escalera inox|escalerillas|escala de gato|"
+        "escalera de bañistas|escalera de mano"
     ),
     "O_PLATFORM": (
         "plataforma|plataforma de baño|plataformas|bañera de baño|plataforma de popa|plataforma fija|"
@@ -52,15 +52,14 @@ WORDS = {
     "O_MAST": (
         "aerogenerador|palo de radar|palo del aerogenerador|generador eólico|mástil de radar|aerogeneradores|"
         "palo del radar|mástil del radar|generador de viento|poste del aerogenerador|palo de antenas|"
-        "mástil de antenas|palito del radar|turbina eólica"
+        "mástil de antenas|palito del radar|turbina eólica|antena del gps|antena gps|tubo con la antena|"
+        "tubo de la antena|palo de la antena|poste de antena|antena vhf|antena ais|seta del gps"
     ),
     "O_PASSERELLE": (
-        "pasarela|la pasarela|pasarelas|plancha de embarque|pasarela de popa|tabla de desembarco|pasarelita|"
-        "plancha de desembarque"
+        "pasarela|pasarelas|plancha de embarque|pasarela de popa|tabla de desembarco|pasarelita|plancha de desembarque"
     ),
     "O_BOOMKIN": (
-        "botalón de popa|batículo|arbotante|botalón trasero|botalón de mesana|tangón de popa|baupré de popa|"
-        "botalón|el botalón"
+        "botalón de popa|batículo|arbotante|botalón trasero|botalón de mesana|tangón de popa|baupré de popa|botalón"
     ),
     "O_STAFF": "asta|asta de bandera|mástil de bandera|asta de la bandera|palo de bandera|porta bandera|astabandera",
     "O_OTHER": "barbacoa|bbq|parrilla|cañeros|portacañas",
@@ -70,17 +69,17 @@ WORDS = {
     ),
     "FOLD": (
         "que se levanta|para plegar|plegable|abatible|plegables|abatibles|se abate|se pliega|plegado|rebatible|"
-        "que se abate|que se pliega|basculante|se levanta|retráctil|se recoge|escalera plegable|se pliegan|"
-        "se abaten|se levantan|que se recoge|abatida|plegada|abatido|basculantes|rebatibles|se rebate|"
-        "con bisagras|sube y baja|levadiza|levadizo|plegar|abatir|se puede plegar|se puede abatir|"
-        "se puede levantar|se puede subir|puede plegarse|puede abatirse|que se sube|que se baja|articulada|"
-        "articulado|recogible|elevable|doblable|se dobla|replegable"
+        "que se abate|que se pliega|basculante|se levanta|retráctil|se recoge|se pliegan|se abaten|se levantan|"
+        "que se recoge|abatida|plegada|abatido|basculantes|rebatibles|se rebate|con bisagras|sube y baja|"
+        "levadiza|levadizo|plegar|abatir|se puede plegar|se puede abatir|se puede levantar|se puede subir|"
+        "puede plegarse|puede abatirse|que se sube|que se baja|articulada|articulado|recogible|elevable|doblable|"
+        "se dobla|replegable"
     ),
     "FIXED": (
         "fija|fijo|soldado|fijas|fijos|atornillada|atornillado|soldada|rígida|rígido|remachada|firme|"
-        "escalera fija|plataforma fija|no plegable|no abatible|soldados|atornillados|no se pliega|no se abate|"
-        "no se levanta|de fijo|inamovible|soldadas|rígidos|rígidas|empernado|empernada|no plegables|fijo soldado|"
-        "no se puede plegar|no se puede abatir"
+        "plataforma fija|no plegable|no abatible|soldados|atornillados|no se pliega|no se abate|no se levanta|"
+        "inamovible|soldadas|rígidos|rígidas|empernado|empernada|no plegables|fijo soldado|no se puede plegar|"
+        "no se puede abatir"
     ),
     "REMOVE": (
         "podemos prescindir|puedo prescindir|podríamos prescindir|se puede mover|se puede cambiar de sitio|"
@@ -94,17 +93,20 @@ WORDS = {
     ),
     "KEEP": (
         "mucho cariño|tenemos cariño|tengo cariño|mucho aprecio|no queremos prescindir|no quiero prescindir|"
-        "no queremos perderlo|no queremos perderla|"
-        "seguir usando|seguir utilizando|seguir usándola|no queremos quitar|no quiero quitar|no queremos perder|"
-        "no se quitan|debe quedarse|se queda|conservar|tienen que quedarse|tiene que quedarse|deben quedarse|"
-        "queremos conservar|quiero conservar|mantener|conservarla|conservarlo|ha de quedarse|tiene que seguir|"
-        "debe seguir|no se puede quitar|no se puede desmontar|queremos mantener|quiero mantener|imprescindible|"
-        "debe permanecer|se quedan|no se toca|hay que conservar|no se pueden quitar|permanece|permanecen|"
-        "se mantiene|se conserva|se conservan|queremos que siga|debe seguir ahí|dejarlo|dejarla|dejar donde está|"
-        "intocable|innegociable|no negociable|no se mueve|mantenerla|mantenerlo|tiene que estar|no prescindimos|"
-        "no podemos prescindir|no puedo prescindir|conservamos|conservo|conserva|imprescindibles|seguirá|"
-        "seguirán|se quedará|se quedarán|quiero que se quede|queremos que se quede|que se quede|que se queden|"
-        "se quede|se queden|no se puede tocar|no se pueden tocar|no se tocan"
+        "no queremos perderlo|no queremos perderla|seguir usando|seguir utilizando|seguir usándola|"
+        "no queremos quitar|no quiero quitar|no queremos perder|no se quitan|debe quedarse|se queda|conservar|"
+        "tienen que quedarse|tiene que quedarse|deben quedarse|queremos conservar|quiero conservar|mantener|"
+        "conservarla|conservarlo|ha de quedarse|tiene que seguir|debe seguir|no se puede quitar|"
+        "no se puede desmontar|queremos mantener|quiero mantener|imprescindible|debe permanecer|se quedan|"
+        "no se toca|hay que conservar|no se pueden quitar|permanece|permanecen|se mantiene|se conserva|"
+        "se conservan|queremos que siga|debe seguir ahí|dejarlo|dejarla|dejar donde está|intocable|innegociable|"
+        "no negociable|no se mueve|mantenerla|mantenerlo|tiene que estar|no prescindimos|no podemos prescindir|"
+        "no puedo prescindir|conservamos|conservo|conserva|imprescindibles|seguirá|seguirán|se quedará|"
+        "se quedarán|quiero que se quede|queremos que se quede|que se quede|que se queden|se quede|se queden|"
+        "no se puede tocar|no se pueden tocar|no se tocan|no lo quito|no la quito|no los quito|no las quito|"
+        "ese no se quita|esa no se quita|no lo saco|no la saco|no lo quitamos|no la quitamos|no lo toco|"
+        "es mi único|la necesitamos|lo necesitamos|los necesitamos|las necesitamos|la necesito|lo necesito|"
+        "nos hace falta|la usamos|lo usamos"
     ),
     "PORT": (
         "babor|a babor|banda de babor|izquierda|lado de babor|a la izquierda|por babor|a la banda de babor|"
@@ -117,10 +119,10 @@ WORDS = {
         "parte de estribor|lado estribor|banda estribor|esquina de estribor|estribor popa"
     ),
     "CENTRE": (
-        "centro|crujía|en el centro|línea de crujía|la crujía|central|del centro|en medio|en crujía|de crujía|"
-        "eje|centrada|centrado|desde crujía|de la crujía|a crujía|al centro|centrada en|fuera de crujía|"
-        "línea central|desde el centro|eje longitudinal|eje central|del eje|desde el eje|línea media|"
-        "plano de crujía|justo en medio|en el medio|al medio"
+        "centro|crujía|en el centro|línea de crujía|central|del centro|en medio|en crujía|eje|centrada|centrado|"
+        "desde crujía|de la crujía|a crujía|al centro|centrada en|fuera de crujía|línea central|desde el centro|"
+        "eje longitudinal|eje central|del eje|desde el eje|línea media|plano de crujía|justo en medio|"
+        "en el medio|al medio|de crujía"
     ),
     "EACH_SIDE": (
         "a cada lado|por cada banda|a ambos lados|a ambas bandas|en cada banda|uno a cada banda|en ambas bandas|"
@@ -129,8 +131,9 @@ WORDS = {
     ),
     "PREFER": (
         "me gustaría montarlo|nos gustaría montarlo|querríamos|preferimos|prefiero|preferiría|"
-        "preferimos montarlo|preferencia|preferible|preferiríamos|mejor|nos gustaría|me gustaría|de preferencia|"
-        "a ser posible|si es posible"
+        "preferimos montarlo|preferencia|preferible|preferiríamos|mejor|nos gustaría|me gustaría|a ser posible|"
+        "si es posible|preferiría que|preferirían|le gustaría|les gustaría|mejor que vaya|querría|querría que|"
+        "de preferencia|queremos|quiero|deseamos|desearíamos|quisiera|quisiéramos"
     ),
     "SLIDE": (
         "telescópica|corredera|extensible|deslizante|telescópicas|que se desliza|se desliza|extraíble de|"
@@ -143,14 +146,13 @@ WORDS = {
     "GONE": (
         "ya no están|ya no está|ya no lleva|ya no llevamos|ya no llevo|ya vendido|ya vendidos|ya desmontado|"
         "ya desmontados|ya desmontada|ya quitado|ya quitados|ya quitada|ya no tiene|ya no tenemos|"
-        "ya no los tenemos|ya no la tenemos|"
-        "lo vendimos|la vendimos|está desmontado|está desmontada|ya desmontado|ya desmontada|en el cofre|"
+        "ya no los tenemos|ya no la tenemos|lo vendimos|la vendimos|está desmontado|está desmontada|en el cofre|"
         "en un cofre|guardamos|guardo en|va guardado|va guardada|guardado en|guardada en|estibado|estibada|"
-        "se queda en tierra|ya la saqué|la saqué|lo saqué|la quité|lo quité|ya no está|ya no hay|"
-        "la hemos quitado|lo hemos quitado|fue retirada|la sacamos|la quitamos|los quitamos|ya no están|"
-        "ya no existe|ya no tenemos|ya no tengo|ya no lleva|desapareció|desaparecieron|en el garaje|en casa|"
-        "en tierra|guardado|guardada|guardados|guardadas|en el pañol|se guarda|lo guardamos|la guardamos|"
-        "del antiguo dueño|es historia|pasó a la historia|bajo cubierta|ya no llevamos|ya no quedan"
+        "se queda en tierra|ya la saqué|la saqué|lo saqué|la quité|lo quité|ya no hay|la hemos quitado|"
+        "lo hemos quitado|fue retirada|la sacamos|la quitamos|los quitamos|ya no existe|ya no tengo|desapareció|"
+        "desaparecieron|en el garaje|en casa|en tierra|guardado|guardada|guardados|guardadas|en el pañol|"
+        "se guarda|del antiguo dueño|es historia|pasó a la historia|bajo cubierta|ya no quedan|fueron para|"
+        "se los quedó|se lo quedó|regalados a"
     ),
     "BESIDE": "junto al|junto a|al lado del|al lado de la|cerca del|cerca de la",
     "BEGIN": "empieza|comienza|a partir de|arranca",
@@ -160,7 +162,7 @@ WORDS = {
         "retirarlo|retirarla|eliminar|suprimir|desatornillar|sacar|sacarlo|sacarla|vender|vendemos|venderlo|"
         "venderla|prescindir|trasladar|quitaremos|quitaré|quitaríamos|quitaría|desmontaremos|desmontaré|"
         "retiraremos|quito|desmonto|sacrificar|deshacernos|deshacerme|venderán|venderá|venderemos|venderé|"
-        "quitarán|quitará|desmontarán|desmontará|retirarán|renunciar"
+        "quitarán|quitará|desmontarán|desmontará|retirarán|renunciar|se puede mover"
     ),
     "OFFED": (
         "quitado|quitada|quitados|quitadas|quité|desmontado|desmontada|desmontados|desmontadas|desmonté|retirado|"
@@ -193,5 +195,12 @@ WORDS = {
     "TAKE_THIS": (
         "tomen ese|tomen esa|tome ese|tomad ese|usen ese|use ese|quédense con ese|ese es el bueno|"
         "esa es la buena|cojan ese|usad ese|vale ese|ese vale|la buena es|el bueno es|tomen esta"
+    ),
+    "AXIS": "el eje|eje|su eje",
+    "LOATH": "daría pena|da pena|lástima|a regañadientes|dolería|sentiríamos|fastidiaría|nos costaría",
+    "DROP": (
+        "diferencia de altura|desnivel|altura entre|distancia vertical|medido en vertical|medidos en vertical|"
+        "en vertical|medido a plomo|medidos a plomo|altura vertical|de canto a canto|verticalmente|"
+        "medida en vertical"
     ),
 }

@@ -2,16 +2,17 @@
 
 WORDS = {
     "TRANSOM": (
-        "bord du tableau|arête du tableau|tableau|tableau arrière|arrière|poupe|tableaux|le tableau|"
-        "cul du bateau|arrière du bateau|haut du tableau|haut du tableau arrière|dessus du tableau|"
-        "bas du tableau|pied du tableau|bas du tableau arrière|inclinaison du tableau|angle du tableau|"
-        "quête arrière|largeur du tableau|épaisseur du tableau|tableau inversé|arrière inversé|arrière inversée|"
+        "bord du tableau|arête du tableau|tableau|tableau arrière|arrière|poupe|tableaux|cul du bateau|"
+        "arrière du bateau|haut du tableau|haut du tableau arrière|dessus du tableau|bas du tableau|"
+        "pied du tableau|bas du tableau arrière|inclinaison du tableau|angle du tableau|quête arrière|"
+        "largeur du tableau|épaisseur du tableau|tableau inversé|arrière inversé|arrière inversée|"
         "tableau négatif|tableaux arrière|panneau arrière|face arrière|cul|l'arrière du bateau|arrière tableau|"
         "arcasse|haut de l'arrière|bas de l'arrière|plan du tableau|face du tableau|tableau de poupe|"
-        "tableau d'arcasse|le cul du bateau|sommet du tableau|rebord du tableau|épaisseur au tableau"
+        "tableau d'arcasse|le cul du bateau|sommet du tableau|rebord du tableau|épaisseur au tableau|"
+        "contremarche|contre marche"
     ),
     "POST": "tête de l'étambot|haut de l'étambot|étambot|mèche arrière|tête d'étambot|l'étambot",
-    "HULL": "échantillonnage|tôle|tôles|bordage|bordages|coque|bordé|la coque|stratification|bordés|peau",
+    "HULL": "échantillonnage|tôle|tôles|bordage|bordages|coque|bordé|stratification|bordés|peau",
     "BOAT": "bateau|voilier|yacht|mon voilier|sloop|ketch|cotre|dériveur|navire|unité|voiliers",
     "PLUMB": (
         "est droit|bien droit|vertical|verticale|droit|d'aplomb|à la verticale|verticaux|quasi vertical|"
@@ -55,13 +56,14 @@ WORDS = {
         "arrière en canoé|poupe en pointe|poupe de canoë"
     ),
     "RUDDER": (
-        "bas du safran|pied du safran|talon du safran|"
-        "tête du safran|tête de safran|haut du safran|tête de la pale|"
-        "safran|gouvernail|safrans|le safran|pelle|bi safran|double safran|deux safrans|pelle de safran|"
+        "safran|gouvernail|safrans|pelle|bi safran|double safran|deux safrans|pelle de safran|"
         "bord de fuite du safran|mèche de safran|axe du safran|mèche du safran|axe de safran|safran suspendu|"
         "safran sur aileron|safran sous la coque|safran sur skeg|safran extérieur|safran sur le tableau|"
         "safran accroché au tableau|safran de tableau|gouvernail extérieur|safran du bateau|pelle du safran|"
-        "lame du safran|safran principal|gouvernails|le gouvernail|du safran|safran d'origine|la pelle|lame"
+        "lame du safran|safran principal|gouvernails|du safran|safran d'origine|lame|safran rapporté|"
+        "gouvernail sur tableau|safran relevable|safran arrière|safran accroché|safran à aileron|"
+        "safrans suspendus|safran compensé|bas du safran|pied du safran|talon du safran|tête du safran|"
+        "tête de safran|haut du safran|tête de la pale"
     ),
     "HUNG_OUT": (
         "safran extérieur|safran sur le tableau|monté sur le tableau|safran accroché au tableau|"
@@ -87,16 +89,15 @@ WORDS = {
     ),
     "UNDER": (
         "sur la quille|sur quille|suspendu|sur aileron|sous la coque|sous le bateau|sous la voûte|sur skeg|"
-        "aileron|skeg|sous coque|sous la carène|suspendus"
+        "aileron|skeg|sous coque|sous la carène|suspendus|planqué sous|bien en dessous|sous la jupe|"
+        "sous le tableau|sous le cockpit"
     ),
     "TRAILING": (
-        "arrière de la pale|arrière du safran|fin de la pale|"
         "bord de fuite|bord arrière|arête arrière|partie la plus arrière|bord de fuite du safran|bord postérieur|"
         "extrémité arrière|arrière du safran|bord arrière du safran|bords de fuite|bout du safran|"
         "extrémité du safran|chant arrière|bordure arrière|arrête arrière|point le plus en arrière|"
-        "partie arrière du safran|bord fuite|bout arrière"
+        "partie arrière du safran|bord fuite|bout arrière|arrière de la pale|fin de la pale"
     ),
-    "AXIS": "axe|l'axe|son axe",
     "STOCK": (
         "mèche|mèche de safran|axe du safran|mèche du safran|sa mèche|axe de safran|axe de mèche|jaumière|"
         "axe de rotation du safran|mèche du gouvernail|axe de la mèche|centre de la mèche|axe du gouvernail|"
@@ -123,8 +124,8 @@ WORDS = {
         "coque bois|en bois|petites lattes|strip planking|bois époxy|chêne|bois massif|bordés bois|"
         "bois classique|construction bois|bois moulé époxy|acajou sur chêne|contreplaqué marine|bois-époxy|"
         "coque en bois|bois/époxy|iroko|pin d'oregon|mélèze|en contreplaqué|à clins|teck|strip-planking|"
-        "red cedar|bordages bois|bordé bois|bateau bois|bateau en bois|de bois|cèdre|bois collé|en acajou|"
-        "en strip"
+        "red cedar|bordages bois|bordé bois|bateau bois|bateau en bois|cèdre|bois collé|en acajou|en strip|"
+        "de bois"
     ),
     "ALU": (
         "aluminium|alu|coque alu|coque aluminium|en alu|en aluminium|coque en alu|coque en aluminium|"
@@ -138,7 +139,7 @@ WORDS = {
     ),
     "YEAR": (
         "an|de|année|construit en|datant de|millésime|construit|construite en|lancé en|mis à l'eau en|"
-        "mise à l'eau|année de construction|de l'année|sorti en|daté de"
+        "mise à l'eau|année de construction|de l'année|sorti en|daté de|construit à|construit chez|bâti en"
     ),
     "HULL_NUMBER": (
         "coque nº|nº de coque|numéro de coque|coque numéro|n de coque|numéro de la coque|coque n|no de coque"

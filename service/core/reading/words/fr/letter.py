@@ -32,7 +32,7 @@ WORDS = {
     ),
     "GEAR": (
         "régulateur|régulateur d'allure|pilote à vent|régulateurs|conservateur d'allure|pilote éolien|"
-        "safran auxiliaire|régulateurs d'allure|régulateur d'allures"
+        "safran auxiliaire|régulateurs d'allure|régulateur d'allures|pilote d'allure|barre automatique à vent"
     ),
     "ORDER": (
         "pièce détachée|pièces détachées|commande|commander|numéro de série|pièces|pièce|rechange|"
@@ -49,7 +49,8 @@ WORDS = {
         "bonne réception|dans l'attente|en vous remerciant|merci par avance|avec mes remerciements|amitiés|cdlt|"
         "bonne navigation|salutations marines|avec mes salutations|respectueusement|d'avance merci|bises|bisous|"
         "grosses bises|bises du|la bise|bien amicalement|chaleureusement|au plaisir|vent arrière|bon vent|"
-        "à vous lire|à très bientôt|bien cordiales salutations|cordialement vôtre|sincèrement"
+        "à vous lire|à très bientôt|bien cordiales salutations|cordialement vôtre|sincèrement|mille mercis|"
+        "merci infiniment|grand merci|encore merci|merci à vous"
     ),
     "CUSTOMER": (
         "client|cliente|clients|un de nos clients|notre client|l'un de nos clients|propriétaire|"

@@ -1,28 +1,22 @@
 """French: what is measured, from where, which way and by what."""
 
 WORDS = {
-    "LENGTH": "hors tout|de long|long",
-    "DROP": (
-        "différence de hauteur|dénivelé|hauteur entre|distance verticale|mesuré à la verticale|"
-        "mesurés à la verticale|mesuré verticalement|mesurés verticalement|verticalement|hauteur verticale|"
-        "d'un bord à l'autre|écart de hauteur|de dénivelé"
-    ),
+    "LENGTH": "hors tout|long|de long",
     "HEIGHT": (
         "hauteur|haut de|haut|haute|franc bord|hauteur sur l'eau|hauteurs|hauteur de|hauteur au dessus|élévation|"
         "en hauteur|hauts|hautes"
     ),
     "WIDTH": (
-        "largeur|large|large de|de large|en largeur|de largeur|larg|largeur du tableau|largeurs|larges|"
-        "d'un bord à l'autre|en travers|transversalement|de travers|bord à bord"
+        "largeur|large|large de|en largeur|larg|largeur du tableau|largeurs|larges|d'un bord à l'autre|"
+        "en travers|transversalement|de travers|bord à bord|de large|de largeur"
     ),
     "THICK": (
         "épaisseur|épais|d'épaisseur|épaisse|épaisseur du tableau|épaisseur de la coque|épaisseur de coque|"
-        "épaisseurs|épaisses|épaisseur totale|d'ép|ép|épaisseur du bordé|épaisseur d'environ|"
-        "épaisseur au tableau|de épaisseur"
+        "épaisseurs|épaisses|épaisseur totale|d'ép|ép|épaisseur du bordé|épaisseur d'environ|épaisseur au tableau"
     ),
     "DEPTH": (
-        "d'avant en arrière|de l'avant à l'arrière|dans le sens de la longueur|d'avant en arrière de|"
-        "profondeur|profond|profonde|profondeur de|de profondeur|longue de"
+        "profondeur|profond|profonde|profondeur de|longue de|de profondeur|d'avant en arrière|"
+        "de l'avant à l'arrière|dans le sens de la longueur|d'avant en arrière de"
     ),
     "LOA": (
         "longueur|longueur hors tout|longueur ht|lht|longueur totale|long hors tout|l h t|longueur de coque|loa|"
@@ -54,9 +48,21 @@ WORDS = {
     "LEAN": (
         "incliné vers l'avant|inclinée vers l'avant|penché vers l'avant|incliné sur l'avant|penche vers l'avant|"
         "incliné vers l'arrière|inclinée vers l'arrière|penché vers l'arrière|incliné sur l'arrière|"
-        "penche vers l'arrière|incliné|inclinée|penche|incliné vers|penchée|s'incline|inclinés|fait un angle|"
-        "part vers|tombe|oblique|penché|penchés|inclinées|s'incline vers|part en|fuit|incline|penchent|en pente|"
-        "a de la pente|tombe vers|en biais|biaisé|incliné de"
+        "penche vers l'arrière|incliné|inclinée|penche|penchée|s'incline|inclinés|fait un angle|tombe|oblique|"
+        "penché|penchés|inclinées|fuit|incline|penchent|en pente|a de la pente|en biais|biaisé|part vers l'avant|"
+        "part en avant|part sur l'avant|part vers la proue|part vers l'arrière|part en arrière|"
+        "part sur l'arrière|part vers la poupe|s'incline vers l'avant|s'incline en avant|s'incline sur l'avant|"
+        "s'incline vers la proue|s'incline vers l'arrière|s'incline en arrière|s'incline sur l'arrière|"
+        "s'incline vers la poupe|tombe vers l'avant|tombe en avant|tombe sur l'avant|tombe vers la proue|"
+        "tombe vers l'arrière|tombe en arrière|tombe sur l'arrière|tombe vers la poupe|penche en avant|"
+        "penche sur l'avant|penche vers la proue|penche en arrière|penche sur l'arrière|penche vers la poupe|"
+        "incliné en avant|incliné vers la proue|incliné en arrière|incliné vers la poupe|inclinée en avant|"
+        "inclinée sur l'avant|inclinée vers la proue|inclinée en arrière|inclinée sur l'arrière|"
+        "inclinée vers la poupe|fuit vers l'avant|fuit en avant|fuit sur l'avant|fuit vers la proue|"
+        "fuit vers l'arrière|fuit en arrière|fuit sur l'arrière|fuit vers la poupe|s'en va vers l'avant|"
+        "s'en va en avant|s'en va sur l'avant|s'en va vers la proue|s'en va vers l'arrière|s'en va en arrière|"
+        "s'en va sur l'arrière|s'en va vers la poupe|va vers l'avant|va en avant|va sur l'avant|va vers la proue|"
+        "va vers l'arrière|va en arrière|va sur l'arrière|va vers la poupe"
     ),
     "TURN": (
         "de chaque bord|débattement|angle de barre|de chaque côté|sur chaque bord|angle maxi|butée|"
@@ -69,7 +75,13 @@ WORDS = {
         "en avant|vers l'avant|plus en avant|en avant du|devant|vers avant|plus avancé|sur l'avant|"
         "avant du tableau|plus à l'avant|en avant de|plus vers l'avant|à l'avant|sur l'avant du|vers la proue|"
         "vers l'intérieur|côté proue|devant le|sur l'avant de|plus avant|avançant|en avant par rapport|rentre|"
-        "rentrant|vers l'étrave|en deçà|avant le tableau"
+        "rentrant|vers l'étrave|en deçà|avant le tableau|en deçà du|part vers l'avant|part en avant|"
+        "part sur l'avant|part vers la proue|s'incline vers l'avant|s'incline en avant|s'incline sur l'avant|"
+        "s'incline vers la proue|tombe vers l'avant|tombe en avant|tombe sur l'avant|tombe vers la proue|"
+        "penche en avant|penche sur l'avant|penche vers la proue|incliné en avant|incliné vers la proue|"
+        "inclinée en avant|inclinée sur l'avant|inclinée vers la proue|fuit vers l'avant|fuit en avant|"
+        "fuit sur l'avant|fuit vers la proue|s'en va vers l'avant|s'en va en avant|s'en va sur l'avant|"
+        "s'en va vers la proue|va vers l'avant|va en avant|va sur l'avant|va vers la proue"
     ),
     "AFT": (
         "incliné vers l'arrière|inclinée vers l'arrière|penché vers l'arrière|incliné sur l'arrière|"
@@ -77,34 +89,40 @@ WORDS = {
         "à l'arrière|plus à l'arrière|vers arrière|plus vers l'arrière|en retrait|en arrière de|en arrière du|"
         "recule|vers la poupe|côté poupe|plus sur l'arrière|plus en arrière que|derrière le|sur l'arrière de|"
         "vers l'extérieur|au delà du|au delà de|plus reculée|reculé|reculée|à l'extérieur|à l'arrière du|"
-        "plus arrière|en arrière par rapport"
+        "plus arrière|en arrière par rapport|part vers l'arrière|part en arrière|part sur l'arrière|"
+        "part vers la poupe|s'incline vers l'arrière|s'incline en arrière|s'incline sur l'arrière|"
+        "s'incline vers la poupe|tombe vers l'arrière|tombe en arrière|tombe sur l'arrière|tombe vers la poupe|"
+        "penche en arrière|penche sur l'arrière|penche vers la poupe|incliné en arrière|incliné vers la poupe|"
+        "inclinée en arrière|inclinée sur l'arrière|inclinée vers la poupe|fuit vers l'arrière|fuit en arrière|"
+        "fuit sur l'arrière|fuit vers la poupe|s'en va vers l'arrière|s'en va en arrière|s'en va sur l'arrière|"
+        "s'en va vers la poupe|va vers l'arrière|va en arrière|va sur l'arrière|va vers la poupe"
     ),
     "TOP": (
-        "tête du safran|tête de safran|haut du safran|tête de la pale|"
         "tête d'étambot|tête de l'étambot|haut de l'étambot|bord du tableau|arête du tableau|jusqu'au pont|"
         "au niveau du pont|monte jusqu'à|s'élève à|culmine à|monte à|haut|bord supérieur|haut du tableau|sommet|"
-        "partie haute|bord haut|arête supérieure|en haut|haut du tableau arrière|le haut|partie supérieure|"
-        "dessus du tableau|le sommet|bord du fond|bord du fond de cockpit|livet|arête haute|supérieur|"
-        "le supérieur|haut de|point le plus haut|point haut|extrémité supérieure|rebord supérieur|arête du haut|"
-        "bord du haut|côté haut|chant supérieur|au sommet|tout en haut|sommet du tableau|partie la plus haute|"
-        "rebord|dessus|lisse|haut de l'arrière|crête|niveau du pont|haut du pont|rebord du tableau"
+        "partie haute|bord haut|arête supérieure|en haut|haut du tableau arrière|partie supérieure|"
+        "dessus du tableau|bord du fond|bord du fond de cockpit|livet|arête haute|supérieur|haut de|"
+        "point le plus haut|point haut|extrémité supérieure|rebord supérieur|arête du haut|bord du haut|"
+        "côté haut|chant supérieur|au sommet|tout en haut|sommet du tableau|partie la plus haute|rebord|dessus|"
+        "lisse|haut de l'arrière|crête|niveau du pont|haut du pont|rebord du tableau|tête du safran|"
+        "tête de safran|haut du safran|tête de la pale"
     ),
     "BOTTOM": (
-        "bas du safran|pied du safran|talon du safran|"
-        "descend à|descend jusqu'à|bas|bord inférieur|bas du tableau|en bas|partie basse|arête inférieure|le bas|"
+        "descend à|descend jusqu'à|bas|bord inférieur|bas du tableau|en bas|partie basse|arête inférieure|"
         "partie inférieure|pied du tableau|bord bas|bas du tableau arrière|arête basse|inférieur|l'inférieur|"
         "point le plus bas|point bas|extrémité inférieure|rebord inférieur|arête du bas|bord du bas|côté bas|"
         "chant inférieur|tout en bas|pied|partie la plus basse|dessous du tableau|bas de l'arrière|base|"
-        "base du tableau|dessous"
+        "base du tableau|dessous|bas du safran|pied du safran|talon du safran"
     ),
     "WATER": (
-        "eau|l'eau|flottaison|ligne de flottaison|de l'eau|la flottaison|surface de l'eau|surface|"
-        "niveau de l'eau|lf|franc bord|sous l'eau|sous la flottaison|en dessous de l'eau|"
-        "en dessous de la flottaison|sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|"
-        "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
+        "eau|l'eau|flottaison|ligne de flottaison|surface de l'eau|surface|niveau de l'eau|lf|franc bord|"
+        "sous l'eau|sous la flottaison|en dessous de l'eau|en dessous de la flottaison|"
+        "sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|à fleur d'eau|"
+        "au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
         "au niveau de la flottaison|pile à la flottaison|hauteur sur l'eau|surface de flottaison|plan d'eau|"
         "ras de l'eau|niveau de flottaison|eau calme|la surface de l'eau|dwl|flottaisons|ligne d'eau|mer|"
-        "niveau de la mer|du niveau de l'eau|flot|tirage|sous la surface|en dessous de la surface"
+        "niveau de la mer|du niveau de l'eau|flot|tirage|sous la surface|en dessous de la surface|de l'eau|"
+        "immergé|immergée|immergés"
     ),
     "AT_WATER": (
         "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
@@ -114,16 +132,19 @@ WORDS = {
     "BELOW": (
         "sous l'eau|sous la flottaison|au dessous|immergé|immergée|en dessous de l'eau|"
         "en dessous de la flottaison|sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|"
-        "en dessous|sous la surface|en dessous de la surface"
+        "en dessous|sous la surface|en dessous de la surface|immergés"
     ),
     "BOOTSTRIPE": "liseré|bande de flottaison|filet de flottaison",
-    "TOERAIL": "liston|rail de fargue|pavois|rail de fargues|cale pied|cale pieds|listel|fargue|fargues",
+    "TOERAIL": (
+        "liston|rail de fargue|pavois|rail de fargues|cale pied|cale pieds|listel|fargue|fargues|plat bord|"
+        "plat-bord|lisse de pavois|lisse en teck|cale-pieds|listeau|liston de teck"
+    ),
     "COCKPIT": (
         "fond de cockpit|plancher du cockpit|cockpit|sole de cockpit|plancher de cockpit|bord du fond de cockpit|"
-        "fond du cockpit"
+        "fond du cockpit|plancher|bord du plancher"
     ),
     "STEP": "marche|jupe|marche de bain|marches|marche de la jupe|marche moulée",
-    "ENDS": "s'arrête|se termine|finit",
+    "ENDS": "s'arrête|se termine|finit|finissent|s'achève|finissant|s'interrompt|prend fin",
     "STICK_OUT": (
         "dépasse|dépassant|déborde|dépasse de|ressort|en saillie|saillie|débordant|dépassent|dépasse derrière|"
         "se prolonge|ressortir|déborde de|s'étend|dépassement|porte à faux|va au delà|va jusqu'à|va en arrière|"
@@ -163,7 +184,10 @@ WORDS = {
     ),
     "M_PHOTO": "photo|photos|sur photo|d'après photo",
     "MEASURED": "mesuré|mesurée|mesures|mesure|relevé|cotes|cote|relevée|dimensions|relevés|mesurés",
-    "PLUMB_LINE": "fil à plomb|au fil à plomb|un fil à plomb|plomb|un plomb|ficelle plombée|fil plombé",
+    "PLUMB_LINE": (
+        "fil à plomb|au fil à plomb|un fil à plomb|plomb|un plomb|ficelle plombée|fil plombé|ficelle|"
+        "poids au bout d'une ficelle"
+    ),
     "GIVE_TAKE": (
         "plus ou moins|à plus ou moins|avec une marge de|marge d'erreur de|à une marge de|tolérance de|"
         "avec une erreur de|incertitude de|avec une incertitude de|avec une tolérance de|plus/moins"

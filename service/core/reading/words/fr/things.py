@@ -3,8 +3,7 @@
 WORDS = {
     "O_LADDER": (
         "échelle|échelle de bain|échelles|échelle arrière|échelle de baignade|échelle de plongée|"
-        "échelle de coupée|échelle inox|échelle télescopique|échelle repliable|échelle pliante|"
-        "échelle de secours|échelle de tableau|échelle fixe|échelle de bains"
+        "échelle de coupée|échelle inox|échelle de secours|échelle de tableau|échelle de bains"
     ),
     "O_PLATFORM": (
         "plateforme|plage de bain|plateforme de bain|plateformes|plate forme|plateforme arrière|"
@@ -54,10 +53,11 @@ WORDS = {
     "O_MAST": (
         "mât radar|éolienne|mât d'éolienne|mâtereau|mât arrière|perche radar|mât d'antenne|éoliennes|"
         "aérogénérateur|mât de radar|mât d'éoliennes|perche d'antenne|mât porte antenne|pied d'éolienne|"
-        "support d'éolienne|générateur éolien"
+        "support d'éolienne|générateur éolien|antenne gps|tube d'antenne|perche gps|antenne vhf|mât gps|"
+        "antenne ais|champignon gps"
     ),
     "O_PASSERELLE": (
-        "passerelle|passerelles|la passerelle|planche de coupée|passerelle arrière|passerelle de coupée|coupée|"
+        "passerelle|passerelles|planche de coupée|passerelle arrière|passerelle de coupée|coupée|"
         "passavant arrière|passerelle d'embarquement"
     ),
     "O_BOOMKIN": (
@@ -81,13 +81,13 @@ WORDS = {
         "articulé|articulés|articulées|escamotables|pliables|pliantes|pliants|basculants|basculantes|"
         "sur charnières|à charnières|peut se replier|peut être relevée|peut être rabattue|peut être repliée|"
         "peut se relever|rabattre|replier|rabattue|rabattu|rabattues|se remonte|qui remonte|on la relève|"
-        "on la replie|on la rabat|à bascule"
+        "on la replie|on la rabat|à bascule|plage de bain rabattable|chaise moteur relevable"
     ),
     "FIXED": (
         "fixe|soudé|soudée|boulonnée|fixes|boulonné|rigide|vissée|non repliable|à poste|à demeure|soudées|soudés|"
         "rigides|non pliante|non rabattable|à poste fixe|inamovible|vissé|vissés|boulonnés|boulonnées|"
         "ne se replie pas|ne se rabat pas|ne se relève pas|ne se plie pas|non escamotable|non relevable|"
-        "non repliables|d'une pièce|fixée au tableau|fixes soudés"
+        "non repliables|d'une pièce|fixée au tableau|fixes soudés|bossoirs fixes"
     ),
     "REMOVE": (
         "pourrais déposer|pourrions déposer|peux déposer|pouvons déposer|pourrais enlever|pourrais démonter|"
@@ -105,20 +105,21 @@ WORDS = {
     ),
     "KEEP": (
         "nous y tenons|j'y tiens|on y est attachés|nous y sommes attachés|on ne veut pas s'en séparer|"
-        "pas question d'y toucher|on l'aime bien|"
-        "y tient|y tenons|y tiens|tient à le garder|tient à la garder|tenons à le garder|continuer à utiliser|"
-        "continuer à s'en servir|reste utilisable|ne voulons pas enlever|ne veux pas enlever|"
-        "ne souhaitons pas enlever|ne voulons pas démonter|que je garde|je garde|doit rester|à garder|"
-        "je la garde|je le garde|souhaitons garder|souhaite garder|à conserver|conserver|garder|doivent rester|"
-        "indispensable|nous gardons|veux garder|voulons garder|doit être conservé|doit être conservée|"
-        "reste en place|restera|on la garde|on le garde|je tiens à|ne peut pas être démonté|"
-        "impossible à déplacer|à conserver impérativement|nous y tenons|qui doit rester|reste là|restent|"
-        "restera en place|resteront|laisser en place|garde absolument|gardons|gardée|gardé|gardés|conservons|"
-        "conservé|conservée|conservés|maintenir|maintenu|maintenue|préserver|intouchable|sacré|sacrée|"
-        "non négociable|pas négociable|pas question d'enlever|pas question de démonter|hors de question|"
-        "indispensables|utilisons tous les jours|doit absolument rester|rester en place|pas touche|"
-        "on ne touche pas|ne peut pas bouger|ne bouge pas|ne bougera pas|s'en séparer|ne se séparera pas|"
-        "ne nous séparerons pas|on ne se séparera pas|ne me séparerai pas|pas séparer"
+        "pas question d'y toucher|on l'aime bien|y tient|y tenons|y tiens|tient à le garder|tient à la garder|"
+        "tenons à le garder|continuer à utiliser|continuer à s'en servir|reste utilisable|ne voulons pas enlever|"
+        "ne veux pas enlever|ne souhaitons pas enlever|ne voulons pas démonter|que je garde|je garde|doit rester|"
+        "à garder|je la garde|je le garde|souhaitons garder|souhaite garder|à conserver|conserver|garder|"
+        "doivent rester|indispensable|nous gardons|veux garder|voulons garder|doit être conservé|"
+        "doit être conservée|reste en place|restera|on la garde|on le garde|je tiens à|ne peut pas être démonté|"
+        "impossible à déplacer|à conserver impérativement|qui doit rester|reste là|restent|restera en place|"
+        "resteront|laisser en place|garde absolument|gardons|gardée|gardé|gardés|conservons|conservé|conservée|"
+        "conservés|maintenir|maintenu|maintenue|préserver|intouchable|sacré|sacrée|non négociable|pas négociable|"
+        "pas question d'enlever|pas question de démonter|hors de question|indispensables|"
+        "utilisons tous les jours|doit absolument rester|rester en place|pas touche|on ne touche pas|"
+        "ne peut pas bouger|ne bouge pas|ne bougera pas|s'en séparer|ne se séparera pas|ne nous séparerons pas|"
+        "on ne se séparera pas|ne me séparerai pas|pas séparer|elle y tient|il y tient|ils y tiennent|"
+        "madame y tient|on en a besoin|nous en avons besoin|j'en ai besoin|elle nous est indispensable|"
+        "il nous est indispensable"
     ),
     "PORT": (
         "bâbord|à bâbord|bd|gauche|côté bâbord|sur bâbord|à gauche|du côté bâbord|bord bâbord|bâbord arrière|"
@@ -131,11 +132,11 @@ WORDS = {
         "quart tribord|partie tribord|sur td|à td|tbd|du côté droit"
     ),
     "CENTRE": (
-        "milieu|au milieu|centre|axe|au centre|de l'axe|dans l'axe|sur l'axe|central|centrale|l'axe|axial|"
-        "ligne médiane|centrée|plein milieu|du milieu|de l'axe du bateau|depuis l'axe|à partir de l'axe|hors axe|"
-        "désaxé|désaxée|de l'axe central|de la ligne médiane|axe longitudinal|en plein centre|"
-        "au centre du tableau|en plein milieu|axe du bateau|du centre|par rapport à l'axe|dans l'axe du bateau|"
-        "au beau milieu|ligne de foi|au plein centre|de la médiane|plan longitudinal"
+        "milieu|au milieu|centre|axe|au centre|dans l'axe|sur l'axe|central|centrale|l'axe|axial|ligne médiane|"
+        "centrée|plein milieu|du milieu|de l'axe du bateau|depuis l'axe|à partir de l'axe|hors axe|désaxé|"
+        "désaxée|de l'axe central|de la ligne médiane|axe longitudinal|en plein centre|au centre du tableau|"
+        "en plein milieu|axe du bateau|du centre|par rapport à l'axe|dans l'axe du bateau|au beau milieu|"
+        "ligne de foi|au plein centre|de la médiane|plan longitudinal|de l'axe"
     ),
     "EACH_SIDE": (
         "de chaque côté|des deux côtés|de part et d'autre|sur chaque bord|un de chaque côté|un sur chaque bord|"
@@ -144,9 +145,10 @@ WORDS = {
     ),
     "PREFER": (
         "souhaite un montage|souhaite le montage|souhaite l'installer|souhaite le monter|montage souhaité|"
-        "préférerait|souhaiterait|on préfère|on préférerait|on aimerait|préfère|préférons|préférerais|"
-        "de préférence|aimerais|aimerions|souhaiterais|souhaiterions|préférence|préférerions|plutôt|"
-        "voudrais l'avoir|l'idéal serait|si possible"
+        "préférerait|souhaiterait|on préfère|on préférerait|on aimerait|préfère|préférons|préférerais|aimerais|"
+        "aimerions|souhaiterais|souhaiterions|préférence|préférerions|plutôt|voudrais l'avoir|l'idéal serait|"
+        "si possible|préféreraient|aimerait mieux|aimeraient|souhaiteraient|de préférence|nous voudrions|"
+        "je voudrais|nous voulons|on voudrait|je veux|nous aimerions"
     ),
     "SLIDE": (
         "coulissante|coulissant|télescopique|coulissantes|coulissants|télescopiques|à coulisse|qui coulisse|"
@@ -156,26 +158,26 @@ WORDS = {
     "AVOID": "éviter|surtout pas|en aucun cas",
     "GONE": (
         "déjà partis|déjà parti|déjà partie|déjà parties|plus à bord|ne sont plus là|n'est plus là|déjà vendu|"
-        "déjà vendus|déjà vendue|déjà vendues|déjà démonté|déjà démontés|déjà démontée|déjà démontées|déjà enlevé|"
-        "déjà enlevés|déjà enlevée|déjà enlevées|déjà déposé|déjà déposés|"
-        "avons vendu|est démonté|est démontée|déjà démonté|déjà démontée|dans le coffre|dans un coffre|rangé|"
-        "rangée|reste à terre|est rangé|est rangée|stocké|stockée|a été démontée|a été démonté|a été enlevée|"
-        "a été enlevé|je l'ai enlevée|je l'ai enlevé|nous l'avons enlevée|nous l'avons enlevé|n'est plus là|"
-        "ont été démontés|ont été enlevés|je l'ai démontée|n'existe plus|n'existent plus|n'y est plus|"
-        "n'y sont plus|n'est plus|ne sont plus|plus là|n'avons plus|n'ai plus|il n'y a plus|a disparu|"
-        "ont disparu|disparu|disparue|au garage|à la maison|à terre|au grenier|sous le pont|dans la baille|"
-        "dans la soute|dans la cabine|stockés|rangés|rangées|du précédent propriétaire|c'est du passé|"
-        "fait partie du passé|passé par dessus bord|n'y a plus|n'a plus|n'en avons plus|n'en ai plus"
+        "déjà vendus|déjà vendue|déjà vendues|déjà démonté|déjà démontés|déjà démontée|déjà démontées|"
+        "déjà enlevé|déjà enlevés|déjà enlevée|déjà enlevées|déjà déposé|déjà déposés|avons vendu|est démonté|"
+        "est démontée|dans le coffre|dans un coffre|rangé|rangée|reste à terre|est rangé|est rangée|stocké|"
+        "stockée|a été démontée|a été démonté|a été enlevée|a été enlevé|je l'ai enlevée|je l'ai enlevé|"
+        "nous l'avons enlevée|nous l'avons enlevé|ont été démontés|ont été enlevés|je l'ai démontée|"
+        "n'existe plus|n'existent plus|n'y est plus|n'y sont plus|n'est plus|ne sont plus|plus là|n'avons plus|"
+        "n'ai plus|il n'y a plus|a disparu|ont disparu|disparu|disparue|au garage|à la maison|à terre|au grenier|"
+        "sous le pont|dans la baille|dans la soute|dans la cabine|stockés|rangés|rangées|"
+        "du précédent propriétaire|c'est du passé|fait partie du passé|passé par dessus bord|n'y a plus|n'a plus|"
+        "n'en avons plus|n'en ai plus|donnés à|donné à|partis chez|parti chez"
     ),
     "BESIDE": "à côté de|près de|près du|à côté du|au niveau de|au niveau du|à hauteur de|au droit de",
     "BEGIN": "commence|débute|à partir de|démarre|part de|commence à",
     "EXCEPT": "sauf|à part|hormis|excepté|seulement",
     "OFF": (
         "enlever|ôter|démonter|déposer|retirer|supprimer|déboulonner|dévisser|déplacer|vendre|sacrifier|"
-        "débarrasser|éliminer|l'enlever|la démonter|le démonter|enlèverai|enlèverons|démonterai|démonterons|"
-        "déposerons|retirerons|supprimerons|vendons|vends|enlève|enlevons|démonte|démontons|retire|retirons|"
-        "passer de|passer du|passer d|passer des|me passer|nous passer|se passer|m'en passer|nous en passer|"
-        "s'en passer|se séparer|nous séparer|me séparer|renoncer|faire sans"
+        "débarrasser|éliminer|l'enlever|enlèverai|enlèverons|démonterai|démonterons|déposerons|retirerons|"
+        "supprimerons|vendons|vends|enlève|enlevons|démonte|démontons|retire|retirons|passer de|passer du|"
+        "passer d|passer des|me passer|nous passer|se passer|m'en passer|nous en passer|s'en passer|se séparer|"
+        "nous séparer|me séparer|renoncer|faire sans|bouger"
     ),
     "OFFED": (
         "enlevé|enlevée|enlevés|enlevées|ôté|ôtée|ôtés|démonté|démontée|démontés|démontées|déposé|déposée|"
@@ -210,4 +212,13 @@ WORDS = {
         "prenez celle là|prenez celui là|prenez ça|prenez cette valeur|c'est celle là qui compte|c'est celui là|"
         "prenez plutôt|retenez celle ci|partez sur"
     ),
+    "LOATH": (
+        "regretterions|regretterais|à regret|à contrecœur|dommage de|dommage d'|embêterait de|ennuierait de|répugne à"
+    ),
+    "DROP": (
+        "différence de hauteur|dénivelé|hauteur entre|distance verticale|mesuré à la verticale|"
+        "mesurés à la verticale|mesuré verticalement|mesurés verticalement|verticalement|hauteur verticale|"
+        "d'un bord à l'autre|écart de hauteur|de dénivelé"
+    ),
+    "AXIS": "axe|l'axe|son axe",
 }

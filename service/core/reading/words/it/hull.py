@@ -2,15 +2,16 @@
 
 WORDS = {
     "TRANSOM": (
-        "bordo dello specchio|filo dello specchio|specchio|specchio di poppa|poppa|dello specchio|lo specchio|"
-        "poppiero|specchi|specchio poppiero|specchio poppa|bordo superiore dello specchio|piede dello specchio|"
+        "bordo dello specchio|filo dello specchio|specchio|specchio di poppa|poppa|dello specchio|poppiero|"
+        "specchi|specchio poppiero|specchio poppa|bordo superiore dello specchio|piede dello specchio|"
         "inclinazione dello specchio|angolo dello specchio|larghezza dello specchio|spessore dello specchio|"
         "specchio rovesciato|specchio negativo|poppa rovescia|poppa inversa|specchietto|quadro di poppa|quadro|"
         "culo della barca|fondo della poppa|parete di poppa|coronamento|lato superiore dello specchio|"
-        "lato inferiore dello specchio|bordo inferiore dello specchio|poppa a specchio|arcaccia|dritto poppa"
+        "lato inferiore dello specchio|bordo inferiore dello specchio|poppa a specchio|arcaccia|dritto poppa|"
+        "alzata|contro gradino"
     ),
     "POST": "testa del dritto di poppa|dritto di poppa|ruota di poppa|dritto|testa del dritto",
-    "HULL": "lamiera|tavolato|scafo|fasciame|carena|laminato|dello scafo",
+    "HULL": "lamiera|tavolato|scafo|fasciame|carena|laminato|dello scafo|tavole",
     "BOAT": "barca|yacht|imbarcazione|barca a vela|veliero|ketch|sloop|natante|cutter|barche",
     "PLUMB": (
         "è dritto|è diritto|verticale|a piombo|verticali|quasi verticale|dritto a piombo|perpendicolare|diritto|"
@@ -53,11 +54,13 @@ WORDS = {
         "poppa lanceolata|doppio ender|a due punte|simmetrica prua e poppa"
     ),
     "RUDDER": (
-        "piede del timone|fondo del timone|tallone del timone|punta del timone|"
-        "testa del timone|cima del timone|testa della pala|sommità del timone|"
-        "timone esterno|timone appeso|timone|pala del timone|pala|timoni|pale del timone|due timoni|"
-        "doppio timone|doppia pala|del timone|timone principale|pala timone|timone della barca|"
-        "timone di rispetto|lama del timone|timoniera|la pala"
+        "piede del timone|fondo del timone|tallone del timone|punta del timone|testa del timone|cima del timone|"
+        "testa della pala|sommità del timone|timone esterno|timone appeso|timone|pala del timone|pala|timoni|"
+        "pale del timone|due timoni|doppio timone|doppia pala|del timone|timone principale|pala timone|"
+        "timone della barca|timone di rispetto|lama del timone|timoniera|timone allo specchio|timone fuoribordo|"
+        "timone appeso allo specchio|timone esterno appeso|timone a poppa|timone incernierato|pala esterna|"
+        "timone sullo specchio|timone poppiero|timone a spada|timone sospeso|a pala sospesa|a pala|pala sospesa|"
+        "timone compensato|timone a pala|timone interno"
     ),
     "HUNG_OUT": (
         "appeso al dritto di poppa|timone appeso|appeso allo specchio|appeso|timone esterno|appeso alla poppa|"
@@ -81,17 +84,17 @@ WORDS = {
         "dietro uno skeg|con calcagnolo"
     ),
     "UNDER": (
-        "sulla chiglia|sul bulbo|sotto lo scafo|sospeso|con skeg|skeg|sotto la barca|sotto la poppa|su skeg|sotto scafo"
+        "sulla chiglia|sul bulbo|sotto lo scafo|sospeso|con skeg|skeg|sotto la barca|sotto la poppa|su skeg|"
+        "sotto scafo|nascosto sotto|sotto lo specchio|sotto il pozzetto"
     ),
     "TRAILING": (
-        "parte posteriore della pala|bordo posteriore della pala|bordo poppiero della pala|"
-        "bordo d'uscita|bordo di uscita|bordo di poppa|filo d'uscita|bordo poppiero|bordo d'uscita del timone|"
-        "spigolo poppiero|bordo posteriore|bordo di fuga|bordo d'uscita della pala|bordo di uscita del timone|"
-        "filo di uscita|lato poppiero|lato posteriore|estremità poppiera|estremità posteriore|punto più a poppa|"
-        "bordo uscita|margine posteriore|spigolo posteriore|parte posteriore del timone|"
-        "bordo di uscita della pala|filo posteriore|bordi d'uscita"
+        "parte posteriore della pala|bordo posteriore della pala|bordo poppiero della pala|bordo d'uscita|"
+        "bordo di uscita|bordo di poppa|filo d'uscita|bordo poppiero|bordo d'uscita del timone|spigolo poppiero|"
+        "bordo posteriore|bordo di fuga|bordo d'uscita della pala|bordo di uscita del timone|filo di uscita|"
+        "lato poppiero|lato posteriore|estremità poppiera|estremità posteriore|punto più a poppa|bordo uscita|"
+        "margine posteriore|spigolo posteriore|parte posteriore del timone|bordo di uscita della pala|"
+        "filo posteriore|bordi d'uscita"
     ),
-    "AXIS": "asse|l'asse|suo asse|il suo asse",
     "STOCK": (
         "asse del timone|asse timone|asta del timone|losca|asse della pala|asta timone|asse di rotazione|"
         "asse di rotazione del timone|asse dell'asta|mozzo del timone|assi del timone|astuccio del timone|"
@@ -131,7 +134,7 @@ WORDS = {
     ),
     "YEAR": (
         "del|anno|costruita nel|di|costruito nel|costruito|costruita|del anno|varata nel|varato nel|"
-        "anno di costruzione|dell'anno|anno di varo"
+        "anno di costruzione|dell'anno|anno di varo|costruita a|costruito a"
     ),
     "HULL_NUMBER": "numero di scafo|scafo numero|n di scafo|numero scafo|scafo n|matricola scafo|nr scafo",
     "BUILDER": "cantiere|costruttore|costruttori|costruita da|costruito da|cantieri",

@@ -32,7 +32,7 @@ WORDS = {
     ),
     "GEAR": (
         "timone a vento|timoni a vento|pilota a vento|timone automatico a vento|autopilota a vento|"
-        "pala ausiliaria|timone ausiliario|girante"
+        "pala ausiliaria|timone ausiliario|girante|timoneria a vento|servotimone"
     ),
     "ORDER": (
         "ricambio|ricambi|ordine|numero di serie|boccole|boccola|pezzi|pezzo|ordinare|matricola|rotta|rotto|"
@@ -44,7 +44,8 @@ WORDS = {
         "cordiali saluti|saluti|distinti saluti|un saluto|grazie|cordialmente|buon vento|porgo distinti saluti|"
         "cordialità|un cordiale saluto|in attesa|grazie in anticipo|ringraziando|buona giornata|a presto|"
         "grazie e saluti|con i migliori saluti|migliori saluti|saluti cordiali|un abbraccio|resto in attesa|"
-        "grazie mille|cari saluti|un caro saluto|tanti saluti|la ringrazio"
+        "grazie mille|cari saluti|un caro saluto|tanti saluti|la ringrazio|mille grazie|grazie infinite|"
+        "molte grazie|grazie e a presto|grazie e buon lavoro"
     ),
     "CUSTOMER": "cliente|un cliente|clienti|armatore|un nostro cliente|per conto di|nostro cliente",
     "COMPANY": (

@@ -2,11 +2,6 @@
 
 WORDS = {
     "LENGTH": "fuori tutto|lunga|di lunghezza|lungo",
-    "DROP": (
-        "differenza di altezza|dislivello|altezza tra|altezza fra|distanza verticale|misurato in verticale|"
-        "misurati in verticale|in verticale|misurata in verticale|altezza verticale|verticalmente|"
-        "da bordo a bordo"
-    ),
     "HEIGHT": "altezza|alto|alta|di altezza|bordo libero|altezze|in altezza|elevazione|quota|altezza sopra",
     "WIDTH": (
         "larghezza|largo|larga|di larghezza|larghezza dello specchio|larghi|larghezze|larghe|da lato a lato|"
@@ -48,9 +43,9 @@ WORDS = {
         "fuori verticale"
     ),
     "LEAN": (
-        "inclinato|inclinata|pende|inclina|si inclina|pendente|cade|inclinati|obliquo|inclinazione verso|"
-        "si appoggia|ha un'inclinazione|inclinate|s'inclina|pendono|cadente|inclinato di|si piega|piegato|"
-        "sbandato|obliqua|obliqui|va inclinato|pende verso"
+        "inclinato|inclinata|pende|inclina|si inclina|pendente|cade|inclinati|obliquo|si appoggia|"
+        "ha un'inclinazione|inclinate|s'inclina|pendono|cadente|si piega|piegato|sbandato|obliqua|obliqui|"
+        "va inclinato"
     ),
     "TURN": (
         "per lato|angolo massimo|per parte|angolo di barra|a ogni lato|da ogni lato|da ciascun lato|corsa|"
@@ -59,11 +54,11 @@ WORDS = {
         "da ambo i lati|rotazione|battute"
     ),
     "FORWARD": (
-        "davanti a esso|davanti ad esso|prima dello stesso|davanti allo stesso|più avanti|"
-        "in avanti|verso prua|più avanti|a proravia|più a prua|a prua|avanti|davanti|verso la prua|più avanzato|"
-        "a proravia dello|in avanti di|anteriormente|davanti allo|verso avanti|verso l'interno|davanti a|"
-        "più avanti di|prima dello|in avanti rispetto|più a proravia|avanzata|più avanzata|rientrante|a prora|"
-        "verso prora|più a prora|anteriore"
+        "davanti a esso|davanti ad esso|prima dello stesso|davanti allo stesso|più avanti|in avanti|verso prua|"
+        "a proravia|più a prua|a prua|avanti|davanti|verso la prua|più avanzato|a proravia dello|in avanti di|"
+        "anteriormente|davanti allo|verso avanti|verso l'interno|davanti a|più avanti di|prima dello|"
+        "in avanti rispetto|più a proravia|avanzata|più avanzata|rientrante|a prora|verso prora|più a prora|"
+        "anteriore|prima del"
     ),
     "AFT": (
         "all'indietro|verso poppa|più indietro|a poppavia|dietro|più a poppa|a poppa|indietro|verso la poppa|"
@@ -72,35 +67,33 @@ WORDS = {
         "più arretrata|arretrata|più a poppa di|a tergo|al di là|al di là dello|oltre lo"
     ),
     "TOP": (
-        "testa del timone|cima del timone|testa della pala|sommità del timone|"
-        "testa del dritto|testa del dritto di poppa|bordo dello specchio|filo dello specchio|fino alla coperta|"
-        "alla coperta|al piano di coperta|arriva fino a|sale fino a|arriva a|bordo superiore|parte superiore|"
-        "parte alta|in alto|sommità|bordo alto|parte di sopra|lato superiore|spigolo superiore|"
-        "il bordo superiore|bordo superiore dello specchio|la parte alta|lato alto|superiore|quello superiore|"
-        "punto più alto|sommità dello specchio|cima|bordo di sopra|ciglio|ciglio superiore|filo superiore|"
-        "estremità superiore|estremità alta|spigolo alto|in cima|sopra in alto|cima dello specchio|"
-        "lato superiore dello specchio|bordo più alto|parte più alta|orlo superiore|orlo|quota più alta|"
-        "coronamento"
+        "testa del timone|cima del timone|testa della pala|sommità del timone|testa del dritto|"
+        "testa del dritto di poppa|bordo dello specchio|filo dello specchio|fino alla coperta|alla coperta|"
+        "al piano di coperta|arriva fino a|sale fino a|arriva a|bordo superiore|parte superiore|parte alta|"
+        "in alto|sommità|bordo alto|parte di sopra|lato superiore|spigolo superiore|il bordo superiore|"
+        "bordo superiore dello specchio|la parte alta|lato alto|superiore|quello superiore|punto più alto|"
+        "sommità dello specchio|cima|bordo di sopra|ciglio|ciglio superiore|filo superiore|estremità superiore|"
+        "estremità alta|spigolo alto|in cima|sopra in alto|cima dello specchio|lato superiore dello specchio|"
+        "bordo più alto|parte più alta|orlo superiore|orlo|quota più alta|coronamento"
     ),
     "BOTTOM": (
-        "piede del timone|fondo del timone|tallone del timone|punta del timone|"
-        "scende a|scende fino a|bordo inferiore|parte inferiore|parte bassa|lato inferiore|spigolo inferiore|"
-        "bordo basso|in basso|parte di sotto|lato basso|il bordo inferiore|piede dello specchio|la parte bassa|"
-        "inferiore|quello inferiore|punto più basso|bordo di sotto|ciglio inferiore|filo inferiore|"
-        "estremità inferiore|estremità bassa|spigolo basso|in fondo|base|base dello specchio|piede|"
-        "lato inferiore dello specchio|bordo inferiore dello specchio|parte più bassa|orlo inferiore|"
-        "quota più bassa"
+        "piede del timone|fondo del timone|tallone del timone|punta del timone|scende a|scende fino a|"
+        "bordo inferiore|parte inferiore|parte bassa|lato inferiore|spigolo inferiore|bordo basso|in basso|"
+        "parte di sotto|lato basso|il bordo inferiore|piede dello specchio|la parte bassa|inferiore|"
+        "quello inferiore|punto più basso|bordo di sotto|ciglio inferiore|filo inferiore|estremità inferiore|"
+        "estremità bassa|spigolo basso|in fondo|base|base dello specchio|piede|lato inferiore dello specchio|"
+        "bordo inferiore dello specchio|parte più bassa|orlo inferiore|quota più bassa"
     ),
     "WATER": (
-        "acqua|all'acqua|sull'acqua|galleggiamento|linea di galleggiamento|dall'acqua|l'acqua|il galleggiamento|"
-        "pelo dell'acqua|superficie|livello dell'acqua|superficie dell'acqua|pelo d'acqua|linea d'acqua|"
-        "sul galleggiamento|bordo libero|sotto il galleggiamento|sotto la linea di galleggiamento|sotto acqua|"
-        "sotto l'acqua|sott acqua|in acqua|a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|"
-        "tocca l'acqua|a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|"
-        "sul pelo dell'acqua|aqua|l'aqua|dall'aqua|all'aqua|superfice|livello del mare|piano di galleggiamento|"
-        "specchio d'acqua|filo d'acqua|linea di galleggiamento di progetto|filo dell'acqua|mare|dwl|lg|"
-        "galleggiamenti|linea di galleg|sotto la superficie|sotto il pelo dell'acqua|sotto il livello dell'acqua|"
-        "sotto la linea d'acqua|sott'acqua"
+        "acqua|all'acqua|sull'acqua|galleggiamento|linea di galleggiamento|dall'acqua|l'acqua|pelo dell'acqua|"
+        "superficie|livello dell'acqua|superficie dell'acqua|pelo d'acqua|linea d'acqua|sul galleggiamento|"
+        "bordo libero|sotto il galleggiamento|sotto la linea di galleggiamento|sotto acqua|sotto l'acqua|"
+        "sott acqua|in acqua|a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|"
+        "a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|sul pelo dell'acqua|aqua|"
+        "l'aqua|dall'aqua|all'aqua|superfice|livello del mare|piano di galleggiamento|specchio d'acqua|"
+        "filo d'acqua|linea di galleggiamento di progetto|filo dell'acqua|mare|dwl|lg|galleggiamenti|"
+        "linea di galleg|sotto la superficie|sotto il pelo dell'acqua|sotto il livello dell'acqua|"
+        "sotto la linea d'acqua|sott'acqua|immerso|immersa|sommerso|sommersa"
     ),
     "AT_WATER": (
         "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"
@@ -113,10 +106,16 @@ WORDS = {
         "sotto il livello dell'acqua|sotto la linea d'acqua"
     ),
     "BOOTSTRIPE": "bagnasciuga|riga di galleggiamento|boot top|striscia del galleggiamento",
-    "TOERAIL": "falchetta|falchette|capodibanda|trincarino|battagliola bassa|bottazzo|impavesata",
-    "COCKPIT": "pozzetto|fondo del pozzetto|pagliolo del pozzetto|piano del pozzetto|calpestio del pozzetto",
+    "TOERAIL": (
+        "falchetta|falchette|capodibanda|trincarino|battagliola bassa|bottazzo|impavesata|capo di banda|"
+        "bordo in teak|listello|listello in teak|cappellotto"
+    ),
+    "COCKPIT": (
+        "pozzetto|fondo del pozzetto|pagliolo del pozzetto|piano del pozzetto|calpestio del pozzetto|pagliolo|"
+        "bordo del pozzetto"
+    ),
     "STEP": "gradino|gradini|scalino|gradino stampato|scalini",
-    "ENDS": "finisce|termina|si ferma",
+    "ENDS": "finisce|termina|si ferma|finiscono|terminano|si interrompe|si arresta|finendo",
     "STICK_OUT": (
         "sporge|sporgono|sporgente|esce|fuoriesce|aggetta|sporgenza|si protende|sporgere|si estende|esce fuori|"
         "sbuca|sporgendo|sopravanza|aggettante|va oltre|sbalzo|esce di|spunta|aggetto|sporgono di|fuoriescono|"
@@ -157,7 +156,7 @@ WORDS = {
     ),
     "M_PHOTO": "foto|fotografia|dalla foto",
     "MEASURED": "misurato|misure|misurata|misurazioni|misura|rilevato|misurati|quote",
-    "PLUMB_LINE": "filo a piombo|il filo a piombo|piombino|col filo a piombo",
+    "PLUMB_LINE": "filo a piombo|il filo a piombo|piombino|col filo a piombo|cordino|spago|filo con un peso",
     "GIVE_TAKE": (
         "più o meno|con un errore di|con un margine di|più meno|tolleranza|con una tolleranza di|tolleranza di|"
         "con un'incertezza di|incertezza di|precisione di|con un errore|con un margine|più/meno|"

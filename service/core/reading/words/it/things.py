@@ -3,8 +3,8 @@
 WORDS = {
     "O_LADDER": (
         "scaletta|scala|scalette|scaletta bagno|scaletta da bagno|scala da bagno|scaletta di risalita|"
-        "scalette da bagno|scaletta di poppa|scaletta telescopica|scala di poppa|scaletta inox|"
-        "scaletta pieghevole|biscaglina|scaletta bagno inox|scaletta di emergenza|scalettina|scaletta a mare"
+        "scalette da bagno|scaletta di poppa|scala di poppa|scaletta inox|biscaglina|scaletta bagno inox|"
+        "scaletta di emergenza|scalettina|scaletta a mare"
     ),
     "O_PLATFORM": (
         "plancetta|piattaforma|plancetta di poppa|spiaggetta|plancette|piattaforma bagno|piattaforma di poppa|"
@@ -52,9 +52,10 @@ WORDS = {
     "O_MAST": (
         "palo radar|generatore eolico|generatore a vento|palo del radar|eolico|palo del generatore|albero radar|"
         "palo eolico|palo dell'eolico|turbina eolica|palo antenna|alberetto|palo dell'antenna|aerogeneratore|"
-        "palo per radar"
+        "palo per radar|antenna gps|antenna del gps|tubo con antenna|tubo dell'antenna|antenna vhf|antenna ais|"
+        "stilo vhf|funghetto gps|candeliere con antenna"
     ),
-    "O_PASSERELLE": "passerella|passerelle|la passerella|passerella di poppa|pasarella|passerella idraulica",
+    "O_PASSERELLE": "passerella|passerelle|passerella di poppa|pasarella|passerella idraulica",
     "O_BOOMKIN": "buttafuori|bompresso di poppa|buttafuori di poppa|asta di poppa|pennaccino di poppa|buttafuoco",
     "O_STAFF": (
         "asta della bandiera|asta bandiera|asta portabandiera|portabandiera|asta per la bandiera|pennone della bandiera"
@@ -64,6 +65,12 @@ WORDS = {
         "gavone di poppa|zattera|autogonfiabile|gavone del gas|zattera di salvataggio|zatterino|"
         "gavone di poppa esterno|cassone di poppa|cassetta del gas|porta zattera"
     ),
+    "DROP": (
+        "differenza di altezza|dislivello|altezza tra|altezza fra|distanza verticale|misurato in verticale|"
+        "misurati in verticale|in verticale|misurata in verticale|altezza verticale|verticalmente|"
+        "da bordo a bordo"
+    ),
+    "AXIS": "asse|l'asse|suo asse|il suo asse",
     "FOLD": (
         "che si ribalta|che si alza|abbattibile|pieghevole|ribaltabile|pieghevoli|abbattibili|ripiegabile|"
         "si ripiega|si ribalta|si abbatte|richiudibile|reclinabile|a scomparsa|si alza|che si piega|basculante|"
@@ -93,17 +100,18 @@ WORDS = {
     ),
     "KEEP": (
         "ci teniamo|ci tengo|siamo affezionati|sono affezionato|sono affezionata|ci siamo affezionati|"
-        "non vogliamo privarcene|non ce ne vogliamo privare|"
-        "continuare a usare|continuare ad usare|continuare a utilizzare|non vogliamo togliere|"
-        "non voglio togliere|non si tolgono|deve restare|resta|vorrei tenerla|da tenere|deve rimanere|"
-        "devono restare|devono rimanere|vorrei tenere|vogliamo tenere|voglio tenere|tenerla|tenerlo|mantenere|"
-        "da mantenere|vorremmo tenere|non si tocca|non si può togliere|indispensabile|non si può smontare|"
-        "vogliamo mantenere|deve stare|conservare|rimane|rimangono|restano|resterà|rimarrà|resteranno|rimarranno|"
-        "lasciarla|lasciarlo|lasciamo|teniamo|tengo|tenuta|tenuto|conservata|conservato|mantenuto|mantenuta|"
-        "mantenerla|mantenerlo|intoccabile|irrinunciabile|non negoziabile|non se ne parla|guai a chi|"
-        "non possiamo farne a meno|non posso farne a meno|ci teniamo|ci tengo|deve assolutamente restare|"
-        "deve essere mantenuto|deve essere mantenuta|non si muove|non si sposta|sacra|sacro|insostituibile|"
-        "non si toccano|non ci separiamo|non me ne separo|non mi separo"
+        "non vogliamo privarcene|non ce ne vogliamo privare|continuare a usare|continuare ad usare|"
+        "continuare a utilizzare|non vogliamo togliere|non voglio togliere|non si tolgono|deve restare|resta|"
+        "vorrei tenerla|da tenere|deve rimanere|devono restare|devono rimanere|vorrei tenere|vogliamo tenere|"
+        "voglio tenere|tenerla|tenerlo|mantenere|da mantenere|vorremmo tenere|non si tocca|non si può togliere|"
+        "indispensabile|non si può smontare|vogliamo mantenere|deve stare|conservare|rimane|rimangono|restano|"
+        "resterà|rimarrà|resteranno|rimarranno|lasciarla|lasciarlo|lasciamo|teniamo|tengo|tenuta|tenuto|"
+        "conservata|conservato|mantenuto|mantenuta|mantenerla|mantenerlo|intoccabile|irrinunciabile|"
+        "non negoziabile|non se ne parla|guai a chi|non possiamo farne a meno|non posso farne a meno|"
+        "deve assolutamente restare|deve essere mantenuto|deve essere mantenuta|non si muove|non si sposta|sacra|"
+        "sacro|insostituibile|non si toccano|non ci separiamo|non me ne separo|non mi separo|ci tiene|"
+        "lo lascia lì|la lascia lì|li lascia lì|lo lasciamo lì|la lasciamo lì|non ne vuole sapere di toglierlo|"
+        "ci serve|mi serve|ne abbiamo bisogno|ne ho bisogno|ci servono"
     ),
     "PORT": (
         "sinistra|a sinistra|sinistro|lato sinistro|a sx|sx|lato di sinistra|sul lato sinistro|mancina|"
@@ -134,7 +142,8 @@ WORDS = {
     "PREFER": (
         "ci farebbe piacere|mi farebbe piacere|ci piacerebbe|vorremmo montarlo|vorrei montarlo|preferirei|"
         "preferiamo|preferisco|preferenza|preferibilmente|meglio|preferirei averlo|mi piacerebbe|se possibile|"
-        "gradirei|vorrei averlo|preferiremmo"
+        "gradirei|vorrei averlo|preferiremmo|preferirebbe|preferirebbero|vorrebbe averlo|gradirebbe|gradirebbero|"
+        "vorrebbero|vorremmo|vorrei|vogliamo|voglio|desideriamo|desidero"
     ),
     "SLIDE": (
         "telescopica|scorrevole|estraibile|retrattile|telescopico|a scorrimento|scorrevoli|telescopiche|"
@@ -149,13 +158,12 @@ WORDS = {
     "GONE": (
         "non ci sono più|non c'è più|già smontato|già smontati|già smontata|già smontate|già tolto|già tolti|"
         "già tolta|già tolte|già venduto|già venduti|già vendute|già venduta|già sbarcate|già sbarcati|"
-        "non l'abbiamo più|non le abbiamo più|"
-        "già smontato|già smontata|nel gavone|in un gavone|riposto|riposta|stivato|stivata|teniamo nel|"
-        "resta a terra|l'ho tolta|l'ho tolto|l'abbiamo tolta|l'abbiamo tolto|è stata tolta|è stato tolto|"
-        "non c'è più|è stata smontata|l'ho smontata|non ci sono più|non esiste più|non abbiamo più|non ho più|"
-        "sparito|sparita|spariti|scomparso|scomparsa|in garage|in cantina|a casa|a terra|sottocoperta|in cabina|"
-        "nel calavele|stivati|riposti|riponiamo|lo riponiamo|la riponiamo|del vecchio proprietario|acqua passata|"
-        "finito in mare|non ce l'abbiamo più|non ci sono piu"
+        "non l'abbiamo più|non le abbiamo più|nel gavone|in un gavone|riposto|riposta|stivato|stivata|"
+        "teniamo nel|resta a terra|l'ho tolta|l'ho tolto|l'abbiamo tolta|l'abbiamo tolto|è stata tolta|"
+        "è stato tolto|è stata smontata|l'ho smontata|non esiste più|non abbiamo più|non ho più|sparito|sparita|"
+        "spariti|scomparso|scomparsa|in garage|in cantina|a casa|a terra|sottocoperta|in cabina|nel calavele|"
+        "stivati|riposti|riponiamo|del vecchio proprietario|acqua passata|finito in mare|non ce l'abbiamo più|"
+        "non ci sono piu|dati a|regalati a|dato a"
     ),
     "BESIDE": "accanto allo|accanto al|accanto alla|vicino allo|vicino al|vicino alla|presso lo",
     "BEGIN": "comincia|inizia|a partire da|parte da|parte a|inizia a",
@@ -197,4 +205,5 @@ WORDS = {
         "prendete quello|prendete questa|prenda quello|usate quello|tenete quello|vale quello|vale quella|"
         "fa fede|tenga quello|considerate quello|prendete quella|usi quello"
     ),
+    "LOATH": "malvolentieri|dispiacerebbe|spiacerebbe|dispiace|peccato|controvoglia|seccherebbe",
 }

@@ -10,13 +10,12 @@ WORDS = {
         "spiegel breedte|spiegel boven breed|dikte spiegel|rechte spiegel|negatieve spiegel|omgekeerde spiegel|"
         "achterkant van het schip|hekje|spiegelvlak|achterspiegels|achtersteven spiegel|spiegelrand boven|"
         "hek van het schip|achterschip|kont|hekspiegelrand|spiegelbord|spiegelboord|achterkant schip|"
-        "bovenrand van de spiegel|onderrand van de spiegel|spiegelbovenkant|spiegelonderkant|hekspiegelbovenkant"
+        "bovenrand van de spiegel|onderrand van de spiegel|spiegelbovenkant|spiegelonderkant|hekspiegelbovenkant|"
+        "stootbord"
     ),
     "POST": "kop van de steven|kop van de achtersteven|achtersteven|achterstevens|roersteven|steven|stevenkop",
-    "HULL": "beplanking|plaat|romp|huid|rompdikte|scheepshuid|de romp|huidplaat",
-    "BOAT": (
-        "boot|jacht|schip|zeiljacht|zeilboot|zeilschip|kits|sloep|kotter|de boot|schepen|platbodem|type boot|boottype"
-    ),
+    "HULL": "beplanking|plaat|romp|huid|rompdikte|scheepshuid|huidplaat|planken",
+    "BOAT": "boot|jacht|schip|zeiljacht|zeilboot|zeilschip|kits|sloep|kotter|schepen|platbodem|type boot|boottype",
     "PLUMB": (
         "is recht|staat recht|recht op en neer|loodrecht|rechtop|verticaal|loodrechte|verticale|kaarsrecht|"
         "rechte spiegel|bijna loodrecht|kaarsrechte|nagenoeg loodrecht|vrijwel verticaal|bijna verticaal|"
@@ -61,13 +60,13 @@ WORDS = {
         "spits aan beide kanten|kruiserhek|puntig hek|tweemaal spits|spitse achtersteven"
     ),
     "RUDDER": (
-        "onderkant roer|onderkant van het roer|voet van het roer|"
-        "kop van het roer|roerkop|bovenkant roer|bovenkant van het roer|"
-        "roer|roerblad|hoofdroer|roeren|het roer|roerbladen|dubbel roer|twee roeren|roers|achterkant roerblad|"
+        "roer|roerblad|hoofdroer|roeren|roerbladen|dubbel roer|twee roeren|roers|achterkant roerblad|"
         "achterkant roer|achterkant van het roer|achterrand van het roer|achterrand roer|vrijhangend roer|"
         "balans roer|doorgestoken roer|scheg roer|aangehangen roer|roer aan de spiegel|buitenboord roer|"
         "buitenhangend roer|buitenliggend roer|scheepsroer|hoofdroeren|roerblads|eigen roer|roertje|"
-        "roerbladachterkant|roer zelf|stuurroer|het blad|blad"
+        "roerbladachterkant|roer zelf|stuurroer|blad|hangend roer aan de spiegel|ophaalbaar roer|opklapbaar roer|"
+        "gebalanceerd roer|spade roer|onderkant roer|onderkant van het roer|voet van het roer|kop van het roer|"
+        "roerkop|bovenkant roer|bovenkant van het roer"
     ),
     "HUNG_OUT": (
         "aangehangen roer|aangehangen|roer aan de spiegel|hangt aan de spiegel|buitenboord roer|buitenboordroer|"
@@ -91,7 +90,7 @@ WORDS = {
     ),
     "UNDER": (
         "aan de kiel|vrijhangend|onder de boot|onder de romp|scheg|skeg|onder het schip|onder het hek|scheggen|"
-        "onder de kont|onder het achterschip"
+        "onder de kont|onder het achterschip|weggestopt onder|onder de spiegel|onder de kuip|helemaal onder"
     ),
     "TRAILING": (
         "achterkant roerblad|achterkant|achterkant roer|achterrand|achterkant van het roer|"
@@ -100,7 +99,6 @@ WORDS = {
         "achterkant roerbladen|achterrand van het roerblad|achterkant van het roerblad|uittredekant|"
         "achterste deel|achterkantje|achterlijkste punt|roerachterrand|achterkant van de roeren|uitloopkant"
     ),
-    "AXIS": "as|de as|koning|stok",
     "STOCK": (
         "roerkoning|roeras|roerschacht|hart roerkoning|roerkoningen|roerkoker|hart van de roerkoning|hart roeras|"
         "as van het roer|roerstok|hennegatskoker|draaias|draaiingsas|draaiingsas roer|roerasje|"
@@ -141,7 +139,7 @@ WORDS = {
     ),
     "YEAR": (
         "bwj|bwjr|bouwjr|bouwjaar|uit|van|gebouwd in|bj|gebouwd|te water gelaten in|uit het jaar|van bouwjaar|"
-        "bouw|uit bouwjaar|stamt uit"
+        "bouw|uit bouwjaar|stamt uit|gebouwd te|gebouwd bij"
     ),
     "HULL_NUMBER": (
         "casconr|casconummer|casco nr|bouwnr|scheepsnummer|bouwnummer|rompnummer|romp nr|bouw nr|rompnr|"

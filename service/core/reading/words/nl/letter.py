@@ -19,8 +19,8 @@ WORDS = {
         "vergissing|typefout|eigenlijk"
     ),
     "OURS": (
-        "broer en ik|vriend en ik|zwager en ik|onze|wij hebben|de onze|mijn|bij ons|mijn boot|onze boot|de mijne|"
-        "wij hebben een"
+        "broer en ik|vriend en ik|zwager en ik|onze|wij hebben|mijn|bij ons|mijn boot|onze boot|de mijne|"
+        "wij hebben een|de onze"
     ),
     "ASK": (
         "offerteaanvraag|voorstel|offerte|prijs|graag|welke|nodig|passen|past|levertijd|zoeken|zoek|kost|kosten|"
@@ -30,7 +30,8 @@ WORDS = {
     ),
     "GEAR": (
         "windvaan|windvaanstuurinrichting|windstuurinrichting|zelfstuurinrichting|windvanen|windvaanbesturing|"
-        "stuurautomaat op wind|windbesturing|windstuurautomaat|hulproer|zelfbesturing|windvaan stuurinrichting"
+        "stuurautomaat op wind|windbesturing|windstuurautomaat|hulproer|zelfbesturing|windvaan stuurinrichting|"
+        "windvaanstuur|stuurvaan"
     ),
     "ORDER": (
         "onderdeel|onderdelen|bestelling|bestellen|serienummer|reserveonderdelen|reserveonderdeel|lagers|bussen|"
@@ -43,7 +44,8 @@ WORDS = {
         "groetjes|hartelijke groet|hartelijke groeten|vriendelijke groeten|met groet|m vr gr|vr gr|"
         "bij voorbaat dank|dank alvast|groeten uit|met hartelijke groet|hoogachtend|gr|met zeilersgroet|"
         "behouden vaart|vr groet|met zonnige groet|groetjes uit|met zeegroet|hartelijks|groeten van|tot ziens|"
-        "tot horens|goede vaart|lieve groet|vaargroet|beste groet|warme groet"
+        "tot horens|goede vaart|lieve groet|vaargroet|beste groet|warme groet|duizendmaal dank|heel veel dank|"
+        "bedankt alvast|met dank|dank jullie wel|dank u wel"
     ),
     "CUSTOMER": "klant|voor een klant|klanten|eigenaar|opdrachtgever|een klant|namens",
     "COMPANY": (

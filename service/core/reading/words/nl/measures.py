@@ -2,10 +2,6 @@
 
 WORDS = {
     "LENGTH": "lang over alles|lang",
-    "DROP": (
-        "hoogteverschil|hoogte tussen|verticale afstand|verticaal gemeten|loodrecht gemeten|"
-        "recht naar beneden gemeten|verticale hoogte|van rand tot rand|daartussen zit|hoogteverschil is"
-    ),
     "HEIGHT": "hoogte|hoog|hoge|vrijboord|hoogtes|hoogte boven|hoger|in de hoogte|hoogtemaat",
     "WIDTH": (
         "spiegelbreedte|breedte|breed|brede|in de breedte|breedte boven|breedte spiegel|breed boven|"
@@ -18,8 +14,7 @@ WORDS = {
     ),
     "DEPTH": (
         "van voor naar achter|voor naar achter|in lengterichting|langsscheeps|van voor tot achter|"
-        "van voren naar achteren|"
-        "diepte|diep|diepe"
+        "van voren naar achteren|diepte|diep|diepe"
     ),
     "LOA": (
         "lengte|lengte o a|lengte over alles|loa|l o a|totale lengte|romplengte|scheepslengte|lengte totaal|"
@@ -51,8 +46,8 @@ WORDS = {
     ),
     "LEAN": (
         "achterover|voorover|helt|hellend|leunt|valt|hellende|schuin|staat schuin|achterover hellend|"
-        "loopt schuin|leunend|overhelt|helt over|hangt over|valt naar|leunt over|loopt af|afgeschuind|hangend|"
-        "leunende|overhellend|gekanteld|kantelt|valt terug|helde|schuine|schuinstaand|loopt naar"
+        "loopt schuin|leunend|overhelt|helt over|hangt over|leunt over|loopt af|afgeschuind|hangend|leunende|"
+        "overhellend|gekanteld|kantelt|valt terug|helde|schuine|schuinstaand"
     ),
     "TURN": (
         "naar elke kant|roeruitslag|uitslag|aan elke kant|elke kant op|per kant|maximale uitslag|"
@@ -61,60 +56,61 @@ WORDS = {
         "slag van het roer|aanslagen|naar elke zijde|per zijde|slaat uit|naar beide zijden"
     ),
     "FORWARD": (
-        "ervoor|daarvoor|er voor|"
-        "vóór de|voor de|naar voren|verder naar voren|vóór|voorover|naar voor|verder voren|vooruit|"
-        "verder vooruit|meer naar voren|richting boeg|vooraan|voor het|verder voor|naar de boeg|boegwaarts|"
-        "meer voor|voorwaarts|naar binnen|voor de spiegel|vóór het|voor op|verder vooruit dan|richting kuip|"
-        "meer vooruit|voorlijker|voor spiegel|voor de bovenkant|voor de achtersteven|voor bovenrand|"
-        "voor de bovenrand|voor het hek"
+        "ervoor|daarvoor|er voor|vóór de|voor de|naar voren|verder naar voren|vóór|voorover|naar voor|"
+        "verder voren|vooruit|verder vooruit|meer naar voren|richting boeg|vooraan|voor het|verder voor|"
+        "naar de boeg|boegwaarts|meer voor|voorwaarts|naar binnen|voor de spiegel|vóór het|voor op|"
+        "verder vooruit dan|richting kuip|meer vooruit|voorlijker|voor spiegel|voor de bovenkant|"
+        "voor de achtersteven|voor bovenrand|voor de bovenrand|voor het hek|net voor"
     ),
     "AFT": (
-        "erachter|daarachter|er achter|"
-        "achterover|naar achteren|verder naar achteren|achter de|verder naar achteren dan|naar achter|"
-        "meer naar achteren|achteruit|verder naar achter|achter het|richting achter|achterlijker|uit de spiegel|"
-        "naar het hek|achterwaarts|voorbij de|achter de spiegel|verder achter|meer achter|naar buiten|"
-        "achterlijker dan|achter de achterkant|daarachter|erachter|voorbij|meer achteruit|achterlijk|"
-        "buiten de spiegel|achter spiegel|achter de bovenrand|achter bovenkant|achter bovenrand|"
+        "erachter|daarachter|er achter|achterover|naar achteren|verder naar achteren|achter de|"
+        "verder naar achteren dan|naar achter|meer naar achteren|achteruit|verder naar achter|achter het|"
+        "richting achter|achterlijker|uit de spiegel|naar het hek|achterwaarts|voorbij de|achter de spiegel|"
+        "verder achter|meer achter|naar buiten|achterlijker dan|achter de achterkant|voorbij|meer achteruit|"
+        "achterlijk|buiten de spiegel|achter spiegel|achter de bovenrand|achter bovenkant|achter bovenrand|"
         "achter de bovenkant"
     ),
     "TOP": (
-        "kop van het roer|roerkop|bovenkant roer|bovenkant van het roer|"
-        "kop van de steven|stevenkop|kop van de achtersteven|bovenin|rand van de spiegel|spiegelrand|tot het dek|"
-        "tot aan dek|tot dek|komt tot|loopt door tot|reikt tot|bovenkant|bovenrand|bovenaan|bovenzijde|"
-        "bovenste rand|bovenkant spiegel|bovenkant van de spiegel|spiegel bovenkant|dekrand|bovenste kant|"
-        "spiegel boven|bovenzij|breedte spiegel boven|breedte boven|breed boven|breedte van de spiegel boven|"
-        "hoogste punt|bovenste|bovenste punt|bovenkanten|bovenste deel|top|helemaal boven|bovenlijst|"
-        "bovenrand van de spiegel|spiegelbovenkant|hekspiegelbovenkant|dekhoogte|rand boven|bovenboord|"
-        "op zijn hoogst|hoogste deel|aan de bovenkant|bovenkantje|spiegelrand boven|hekspiegelrand|is boven|"
-        "van boven|boven is|boven breed|zijn boven|boven aan"
+        "kop van het roer|roerkop|bovenkant roer|bovenkant van het roer|kop van de steven|stevenkop|"
+        "kop van de achtersteven|bovenin|rand van de spiegel|spiegelrand|tot het dek|tot aan dek|tot dek|"
+        "komt tot|loopt door tot|reikt tot|bovenkant|bovenrand|bovenaan|bovenzijde|bovenste rand|"
+        "bovenkant spiegel|bovenkant van de spiegel|spiegel bovenkant|dekrand|bovenste kant|spiegel boven|"
+        "bovenzij|breedte spiegel boven|breedte boven|breed boven|breedte van de spiegel boven|hoogste punt|"
+        "bovenste|bovenste punt|bovenkanten|bovenste deel|top|helemaal boven|bovenlijst|bovenrand van de spiegel|"
+        "spiegelbovenkant|hekspiegelbovenkant|dekhoogte|rand boven|bovenboord|op zijn hoogst|hoogste deel|"
+        "aan de bovenkant|bovenkantje|spiegelrand boven|hekspiegelrand|is boven|van boven|boven is|boven breed|"
+        "zijn boven|boven aan"
     ),
     "BOTTOM": (
-        "onderkant roer|onderkant van het roer|voet van het roer|"
-        "loopt door tot|loopt af tot|onderkant|onderrand|onderzijde|onderaan|onderste rand|onderkant spiegel|"
-        "onderkant van de spiegel|spiegel onderkant|onderste kant|voet van de spiegel|onderzij|laagste punt|"
-        "onderste|onderste punt|onderste deel|onderkanten|voet|helemaal onder|helemaal onderaan|"
-        "onderrand van de spiegel|spiegelonderkant|op zijn laagst|aan de onderkant|laagste deel"
+        "onderkant roer|onderkant van het roer|voet van het roer|loopt door tot|loopt af tot|onderkant|onderrand|"
+        "onderzijde|onderaan|onderste rand|onderkant spiegel|onderkant van de spiegel|spiegel onderkant|"
+        "onderste kant|voet van de spiegel|onderzij|laagste punt|onderste|onderste punt|onderste deel|"
+        "onderkanten|voet|helemaal onder|helemaal onderaan|onderrand van de spiegel|spiegelonderkant|"
+        "op zijn laagst|aan de onderkant|laagste deel"
     ),
     "WATER": (
-        "waterlijn|water|de waterlijn|het water|wateroppervlak|waterspiegel|constructiewaterlijn|cwl|kwl|"
-        "vrijboord|onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|"
-        "op de waterlijn|net aan het water|precies op de waterlijn|net in het water|waterniveau|waterpeil|"
-        "wateroppervlakte|waterlijntje|lastlijn|zeespiegel|het wateroppervlak|wl|dwl|waterkant|ontwerpwaterlijn|"
-        "waterlijnen|boven wl|vrijboord achter|vanaf het water|water lijn|is boven water|is boven de waterlijn|"
-        "zijn boven water|van boven water|van boven de waterlijn|onder het oppervlak|onder het wateroppervlak|"
-        "onder de waterspiegel|onder wl"
+        "waterlijn|water|wateroppervlak|waterspiegel|constructiewaterlijn|cwl|kwl|vrijboord|onder water|"
+        "onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|op de waterlijn|net aan het water|"
+        "precies op de waterlijn|net in het water|waterniveau|waterpeil|wateroppervlakte|waterlijntje|lastlijn|"
+        "zeespiegel|wl|dwl|waterkant|ontwerpwaterlijn|waterlijnen|boven wl|vrijboord achter|vanaf het water|"
+        "water lijn|is boven water|is boven de waterlijn|zijn boven water|van boven water|van boven de waterlijn|"
+        "onder het oppervlak|onder het wateroppervlak|onder de waterspiegel|onder wl|ondergedompeld|"
+        "onder water steekt"
     ),
     "AT_WATER": "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",
     "JUST_TOUCH": "raakt net|raakt|precies op|gelijk met|net op|ter hoogte van|op waterhoogte|ligt op",
     "BELOW": (
         "onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|onder wl|onder de wl|"
-        "onderwater|eronder|onder het oppervlak|onder het wateroppervlak|onder de waterspiegel"
+        "onderwater|eronder|onder het oppervlak|onder het wateroppervlak|onder de waterspiegel|ondergedompeld"
     ),
     "BOOTSTRIPE": "waterlijnbies|bies|waterpas|boottop|boeg bies|sierbies",
-    "TOERAIL": "voetrail|voetreling|voetlijst|potdeksel|verschansing|berghout|boeisel|gatenrail|teenlijst",
-    "COCKPIT": "kuipvloer|kuip|vloer van de kuip|kuipbodem|rand van de kuipvloer",
+    "TOERAIL": (
+        "voetrail|voetreling|voetlijst|potdeksel|verschansing|berghout|boeisel|gatenrail|teenlijst|teaklijst|"
+        "dekrand lijst|opstaande rand|schandek|teak lijst|relinglijst|dekbiezen|potdeksels"
+    ),
+    "COCKPIT": "kuipvloer|kuip|vloer van de kuip|kuipbodem|rand van de kuipvloer|rand van de kuipbodem|kuiprand",
     "STEP": "zwemtrede|trede|traptrede|zwemtreden|ingebouwde trede|ingevormde trede|treden",
-    "ENDS": "eindigt|houdt op|stopt",
+    "ENDS": "eindigt|houdt op|stopt|eindigen|stoppen|is afgelopen|eindigend",
     "STICK_OUT": (
         "steekt achter|steekt uit|uitsteekt|steekt|uitstekend|uitsteken|steken uit|steekt naar achteren|"
         "buiten de spiegel|uitstekende|steekt voorbij|steekt naar buiten|steekt over|steekt er|uitsteeksel|"
@@ -155,7 +151,9 @@ WORDS = {
     ),
     "M_PHOTO": "foto|van een foto",
     "MEASURED": "gemeten|maten|afmetingen|meting|metingen|opgemeten|nagemeten|maat",
-    "PLUMB_LINE": "schietlood|paslood|loodlijn|loodje|lood aan een touwtje|touwtje met gewicht|lood",
+    "PLUMB_LINE": (
+        "schietlood|paslood|loodlijn|loodje|lood aan een touwtje|touwtje met gewicht|lood|touwtje|koordje met"
+    ),
     "GIVE_TAKE": (
         "plus minus|plus of min|met een marge van|marge|nauwkeurigheid|met een nauwkeurigheid van|"
         "nauwkeurigheid van|met een foutmarge van|foutmarge van|tolerantie van|met een tolerantie van|plusminus|"

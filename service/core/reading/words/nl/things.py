@@ -4,8 +4,8 @@ WORDS = {
     "O_LADDER": (
         "zwemtrap|trap|ladder|zwemladder|zwemtrapje|zwemtrappen|ladders|badtrap|klaptrap|trapje|telescooptrap|"
         "zwemtrapjes|laddertje|zwemladders|hektrap|badladder|badtrapje|inox ladder|rvs ladder|noodtrap|"
-        "noodladder|uitschuifladder|telescoopladder|telescoopladders|klapladder|opstaptrap|spiegeltrap|"
-        "touwladder|instapladder|zwemladdertje"
+        "noodladder|telescoopladder|telescoopladders|klapladder|opstaptrap|spiegeltrap|touwladder|instapladder|"
+        "zwemladdertje"
     ),
     "O_PLATFORM": (
         "zwemplateau|zwemplatform|platform|zwemplateaus|plateau|badplatform|zwemvlonder|zwemplatforms|zwemplank|"
@@ -43,8 +43,8 @@ WORDS = {
     "O_ARCH": (
         "hekbeugel|radarbeugel|targabeugel|rvs beugel|hekboog|antennebeugel|zonnepanelenbeugel|hekframe|"
         "zonnepaneelbeugel|rvs hekbeugel|hekbeugels|achterbeugel|portaal|targaboog|solarbeugel|hekportaal|boog|"
-        "rolbar|achterboog|hoge beugel|beugel achter|beugel met zonnepanelen|beugel met panelen|"
-        "rvs boog|targa|beugels|radarboog|roestvrijstalen beugel"
+        "rolbar|achterboog|hoge beugel|beugel achter|beugel met zonnepanelen|beugel met panelen|rvs boog|targa|"
+        "beugels|radarboog|roestvrijstalen beugel"
     ),
     "O_PANELS": (
         "zonnepanelen|zonnepaneel|zonnecellen|solar panelen|zonnepanelen op|panelen|zonnecel|solarpanelen|"
@@ -53,7 +53,8 @@ WORDS = {
     "O_MAST": (
         "radarmast|windgenerator|windmolen|windgeneratorpaal|radarpaal|antennemast|radarpaaltje|"
         "windgeneratormast|windgenerators|windmolentje|antennepaal|radarmastje|windturbine|gps paal|"
-        "windmolenmast|mast met radar"
+        "windmolenmast|mast met radar|gps antenne|antennestok|antennevoet|buis met antenne|marifoonantenne|"
+        "ais antenne|gps paddenstoel|antennebuis"
     ),
     "O_STAFF": (
         "vlaggenstok|vlaggenmast|vlaggestok|vlagstok|vlaggestokhouder|vlaggenstokken|vlaggenstokhouder|"
@@ -71,6 +72,10 @@ WORDS = {
     "O_LOCKER": (
         "gasbun|hekkist|reddingsvlot|bakskist achter|reddingsvlothouder|reddingsvlot op het hek|gaskist|hekbun|"
         "gasbunker|hekkastje|reddingsvlotten"
+    ),
+    "DROP": (
+        "hoogteverschil|hoogte tussen|verticale afstand|verticaal gemeten|loodrecht gemeten|"
+        "recht naar beneden gemeten|verticale hoogte|van rand tot rand|daartussen zit|hoogteverschil is"
     ),
     "FOLD": (
         "wegklapbaar|wegklapbare|omhoogklapbaar|opklappen|wegklappen|om op te klappen|klapt op|"
@@ -104,17 +109,18 @@ WORDS = {
     ),
     "KEEP": (
         "gehecht aan|erg aan gehecht|zijn we aan gehecht|willen we niet missen|niet graag kwijt|"
-        "willen we niet kwijt|wil ik niet kwijt|dol op|"
-        "blijven zitten|moet echt blijven|moet er echt op blijven|blijven gebruiken|bruikbaar blijven|"
-        "te gebruiken blijven|willen we niet kwijt|wil ik niet kwijt|niet verwijderen|moet blijven|blijft|"
-        "behouden|moeten blijven|willen we houden|wil ik houden|willen behouden|moet blijven zitten|houden we|"
-        "niet weg|kan niet weg|mag niet weg|willen wij behouden|moet erop blijven|moet aan blijven|"
+        "willen we niet kwijt|wil ik niet kwijt|dol op|blijven zitten|moet echt blijven|moet er echt op blijven|"
+        "blijven gebruiken|bruikbaar blijven|te gebruiken blijven|niet verwijderen|moet blijven|blijft|behouden|"
+        "moeten blijven|willen we houden|wil ik houden|willen behouden|moet blijven zitten|houden we|niet weg|"
+        "kan niet weg|mag niet weg|willen wij behouden|moet erop blijven|moet aan blijven|"
         "kan niet verwijderd worden|onmisbaar|wil ik graag houden|moet wel blijven|kan er niet af|laten zitten|"
         "laten staan|laten we zitten|blijft zitten|blijft staan|blijven staan|behouden blijven|handhaven|"
         "gehandhaafd|niet te missen|kan ik niet missen|kunnen we niet missen|niet missen|niet onderhandelbaar|"
         "heilig|onmisbare|niet aankomen|afblijven|moet absoluut blijven|hou ik|houd ik|willen wij houden|"
         "staat niet ter discussie|gaat niet weg|gaat er niet af|mag er niet af|moet daar blijven|"
-        "moet kunnen blijven|niet van scheiden|doen we niet weg|doe ik niet weg|geen afstand"
+        "moet kunnen blijven|niet van scheiden|doen we niet weg|doe ik niet weg|geen afstand|is eraan gehecht|"
+        "hecht eraan|wil hij houden|wil ze houden|wil zij houden|die hebben we nodig|die heb ik nodig|"
+        "dat hebben we nodig|die gebruiken we"
     ),
     "PORT": (
         "bakboord|aan bakboord|bb|links|linkerkant|bakboordzijde|bakboordkant|aan bb|aan de bakboordkant|"
@@ -128,11 +134,11 @@ WORDS = {
         "aan stuurboordszijde|stb"
     ),
     "CENTRE": (
-        "midden|het midden|uit het midden|hart|het hart|hartlijn|uit het hart|midscheeps|in het midden|centraal|"
-        "vanuit het midden|van het midden|uit hart|hartlijn van de boot|buiten het midden|uit de hartlijn|"
-        "van de hartlijn|vanaf de hartlijn|vanaf het midden|vanuit de hartlijn|vanuit hart|hart schip|"
-        "midden van de spiegel|middenlijn|uit de middenlijn|precies in het midden|naast het midden|van hart|"
-        "centrale|middenop|middenachter|midscheepse|op de hartlijn|scheepsmidden|hart van de boot|langsas"
+        "midden|uit het midden|hart|hartlijn|uit het hart|midscheeps|in het midden|centraal|vanuit het midden|"
+        "van het midden|uit hart|hartlijn van de boot|buiten het midden|uit de hartlijn|van de hartlijn|"
+        "vanaf de hartlijn|vanaf het midden|vanuit de hartlijn|vanuit hart|hart schip|midden van de spiegel|"
+        "middenlijn|uit de middenlijn|precies in het midden|naast het midden|van hart|centrale|middenop|"
+        "middenachter|midscheepse|op de hartlijn|scheepsmidden|hart van de boot|langsas"
     ),
     "EACH_SIDE": (
         "aan weerszijden|aan beide kanten|weerszijden|aan elke kant|beide zijden|aan elke zijde|aan beide zijden|"
@@ -141,13 +147,15 @@ WORDS = {
         "beide kanten|bb en sb"
     ),
     "PREFER": (
-        "indien mogelijk|als het kan|zo mogelijk|liefst|bij voorkeur|liever|voorkeur|het liefst|zou graag|"
-        "bij voorkeur aan|graag aan|wens|wensen|prefereren|voorkeur voor|zouden graag|hebben liever"
+        "indien mogelijk|als het kan|zo mogelijk|liefst|bij voorkeur|liever|voorkeur|zou graag|bij voorkeur aan|"
+        "graag aan|wens|wensen|prefereren|voorkeur voor|zouden graag|hebben liever|zou liever|zouden liever|"
+        "geeft de voorkeur|geeft voorkeur|heeft liever|het liefste|zou het liefst|wil graag|wil hem graag|"
+        "zag graag|ziet graag|het liefst|graag|wij willen|we willen|ik wil"
     ),
     "SLIDE": (
         "uitschuifbaar|uitschuifbare|telescopisch|inschuifbaar|telescopische|schuifbaar|schuift uit|schuift in|"
-        "uitschuift|schuifladder|telescooptrap|telescoopladder|uitschuif|telescopische trap|inschuifbare|"
-        "schuivend|uittrekbaar|uittrekbare|schuift onder"
+        "uitschuift|schuifladder|telescooptrap|telescoopladder|uitschuif|inschuifbare|schuivend|uittrekbaar|"
+        "uittrekbare|schuift onder"
     ),
     "SWING": (
         "draaibaar|zwenkbaar|zwenkbare|draaibare|wegzwenkbaar|zwenkt|uitzwenkbaar|wegdraaibaar|draait weg|"
@@ -157,14 +165,13 @@ WORDS = {
     "GONE": (
         "al weg|al verwijderd|al verkocht|al gedemonteerd|er al af|er al vanaf|is er al af|zijn er al af|"
         "reeds verwijderd|niet meer aan boord|al lang weg|allang weg|er niet meer|zit er niet meer op|"
-        "zitten er niet meer op|"
-        "is verkocht|is al weg|is verdwenen|al verwijderd|al gedemonteerd|in de bakskist|in een bakskist|"
-        "opgeborgen|wordt opgeborgen|ligt in de|bewaren we in|blijft thuis|is eraf|hebben we verwijderd|"
-        "heb ik verwijderd|is verwijderd|is weg|hebben we eraf gehaald|heb ik eraf gehaald|zit er niet meer|"
-        "is er niet meer|niet meer|bestaat niet meer|niet meer aanwezig|hebben we niet meer|heb ik niet meer|"
-        "zijn weg|zijn eraf|zijn verkocht|is er al af|zijn er al af|in de garage|in de schuur|in de berging|"
-        "thuis|aan de wal|aan wal|in de vooronder|in het vooronder|onderdeks|ligt binnen|ligt beneden|"
-        "bergen we op|berg ik op|weggestopt|verleden tijd|van de vorige eigenaar|overboord|hebben geen meer"
+        "zitten er niet meer op|is verkocht|is al weg|is verdwenen|in de bakskist|in een bakskist|opgeborgen|"
+        "wordt opgeborgen|ligt in de|bewaren we in|blijft thuis|is eraf|hebben we verwijderd|heb ik verwijderd|"
+        "is verwijderd|is weg|hebben we eraf gehaald|heb ik eraf gehaald|zit er niet meer|is er niet meer|"
+        "niet meer|bestaat niet meer|niet meer aanwezig|hebben we niet meer|heb ik niet meer|zijn weg|zijn eraf|"
+        "zijn verkocht|in de garage|in de schuur|in de berging|thuis|aan de wal|aan wal|in de vooronder|"
+        "in het vooronder|onderdeks|ligt binnen|ligt beneden|bergen we op|berg ik op|weggestopt|verleden tijd|"
+        "van de vorige eigenaar|overboord|hebben geen meer|naar een ander|gegeven aan|weggegeven aan"
     ),
     "BESIDE": "naast de|naast het|bij de|bij het|vlak boven de|ter hoogte van de",
     "BEGIN": "begint|vanaf|start|begint op",
@@ -205,4 +212,6 @@ WORDS = {
         "houd dat maar aan|hou dat maar aan|houd dat aan|neem dat|neem die|ga daar vanuit|reken daarmee|"
         "neem die maar|die geldt|dat is de juiste|gebruik die|gebruik dat|ga daar maar vanuit"
     ),
+    "AXIS": "as|hartas|de as|koning|stok",
+    "LOATH": "ongaarne|zonde|met tegenzin|spijtig|liever niet|jammer om",
 }

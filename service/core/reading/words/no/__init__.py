@@ -11,7 +11,7 @@ VOCABULARY = Vocabulary(
     "båten over under må hvilken altså lenger enn slags var vil skal kunne ble eller mot etter uten der noe mye "
     "får ligger dere",
     numbers=Numbers(
-        ones="null en/ett/én to tre fire fem seks sju/syv åtte ni ti elleve tolv tretten fjorten femten seksten "
+        ones="null en/ett/et/én/ei/én to tre fire fem seks sju/syv åtte ni ti elleve tolv tretten fjorten femten seksten "
         "sytten atten nitten",
         tens="tjue tretti førti femti seksti sytti åtti nitti",
         joint="{ten}{one}|{one}og{ten}",

@@ -6,12 +6,14 @@ WORDS = {
         "speilets|akterspeil*|hekk|hekkens|bunnen av speilet|speilets helning|speilets bredde|"
         "negativt akterspeil|negativt speil|omvendt speil|negativ hekk|akterspeilets|akterende|akterenden|"
         "speilkant|speilflate|hekkspeil|hekkspeilet|akterskip|akterskipet|speilhøyde|akterspeilhøyde|rumpa|"
-        "baken av båten"
+        "baken av båten|stusstrinn|opptrinn"
     ),
     "POST": (
         "stevnens topp|stevntoppen|akterstevn|akterstevnen|stevnen|akterstevn*|stevnens|toppen av stevnen|rorstevnen"
     ),
-    "HULL": "platen|bordganger|hudplank|plate|skrog|skroget|skrogets|laminat|hud",
+    "HULL": (
+        "platen|bordganger|hudplank|plate|skrog|skroget|skrogets|laminat|hud|plank|planker|bordgang|hudplanker|huden"
+    ),
     "BOAT": "båt|båten|seilbåt|seilbåten|yacht|slupp|ketsj|seilskute|båter|skuta|kutter|båtmodell",
     "PLUMB": (
         "er rett|er loddrett|loddrett|vertikal|vertikalt|loddrette|rett opp og ned|vertikale|nesten loddrett|"
@@ -49,12 +51,12 @@ WORDS = {
         "colin archer type|rs skøyte|kanostevn|spissgattere|spiss bak|kanoformet hekk|losskøyte|spisshekk"
     ),
     "RUDDER": (
-        "rorets underkant|bunnen av roret|underkanten av roret|"
-        "toppen av roret|rortopp|rortoppen|rorhode|rorhodet|rorets topp|"
-        "ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|rorets bakkant|"
-        "bakkanten av roret|bakkant ror|bakkant av ror|roret bakkant|balansert spaderor|frittbærende spaderor|"
-        "frittbærende ror|påhengt ror|utenbords ror|akterhengt ror|utvendig ror|rorbladets|båtens ror|doble ror|"
-        "rora|styreror|rorbladene|bladet|bladets"
+        "rorets underkant|bunnen av roret|underkanten av roret|toppen av roret|rortopp|rortoppen|rorhode|"
+        "rorhodet|rorets topp|ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|"
+        "rorets bakkant|bakkanten av roret|bakkant ror|bakkant av ror|roret bakkant|balansert spaderor|"
+        "frittbærende spaderor|frittbærende ror|påhengt ror|utenbords ror|akterhengt ror|utvendig ror|rorbladets|"
+        "båtens ror|doble ror|rora|styreror|rorbladene|bladet|bladets|hekkhengt ror|speilhengt ror|balansert ror|"
+        "halvbalansert ror"
     ),
     "HUNG_OUT": (
         "påhengt ror|påhengt|utenbords ror|akterhengt ror|akterhengt|henger på speilet|henger på akterspeilet|"
@@ -77,7 +79,7 @@ WORDS = {
     ),
     "UNDER": (
         "på kjølen|frittbærende|skjegg|under båten|under skroget|skeg|under hekken|opphengt under|innenbords|"
-        "skjegget|under akterenden"
+        "skjegget|under akterenden|innunder|inn under|helt under|under cockpiten|under speilet"
     ),
     "TRAILING": (
         "bakkant|bakkanten|akterkant|rorets bakkant|bakre kant|bakkanten av roret|bakkant ror|aktre kant|"
@@ -85,7 +87,6 @@ WORDS = {
         "akterste punkt|bakende|rorbladets bakkant|bakkant rorblad|avløpskant|avløpskanten|rorets akterkant|"
         "bakerste del|akterste del|aktre ende"
     ),
-    "AXIS": "akse|aksen|aksel|akselen|stamme|stammen|stokk|stokken",
     "STOCK": (
         "rorstamme|rorstammen|rorakse|roraksen|rorstammens|hjertestokk|rorstokk|rorstokken|roraksel|rorakselen|"
         "senter rorstamme|rorets akse|dreieakse|dreieaksen|hjertestokken|rorlager"
@@ -122,7 +123,7 @@ WORDS = {
     ),
     "YEAR": (
         "fra|bygd|bygget|årsmodell|byggeår|bygd i|bygget i|bygg|sjøsatt|fra år|produsert|årgang|sjøsatt i|"
-        "modellår|byggår"
+        "modellår|byggår|produsert i|bygd på"
     ),
     "HULL_NUMBER": "skrognummer|byggenummer|skrog nr|byggenr|skrognr|bygge nr|båtnummer",
     "BUILDER": "verft|byggeri|produsent|verftet|båtbygger|bygger|bygget av|bygd av",

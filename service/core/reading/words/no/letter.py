@@ -30,7 +30,7 @@ WORDS = {
     ),
     "GEAR": (
         "vindror|vindroret|selvstyring|selvstyringen|vindrorene|vindfløy|vindfløyen|selvstyrer|vindstyring|"
-        "hjelperor|vindpilot|vindselvstyring|vindstyresystem"
+        "hjelperor|vindpilot|vindselvstyring|vindstyresystem|vindselvstyrer"
     ),
     "ORDER": (
         "reservedel|reservedeler|bestille|bestilling|serienummer|bøssinger|foringer|ny vindfløy|nytt blad|"
@@ -41,7 +41,8 @@ WORDS = {
     "SIGN_OFF": (
         "hilsen|vennlig hilsen|med vennlig hilsen|mvh|hilsener|på forhånd takk|beste hilsen|hilsen fra|vennligst|"
         "mange hilsener|ha det bra|takk på forhånd|beste hilsener|vennlige hilsener|med hilsen|hjertelig hilsen|"
-        "hils|med seilerhilsen|takk|m v h|alt godt|seilerhilsen|varm hilsen|godt nyttår|ha en fin dag"
+        "hils|med seilerhilsen|takk|m v h|alt godt|seilerhilsen|varm hilsen|godt nyttår|ha en fin dag|tusen takk|"
+        "mange takk|takk skal dere ha|takk så mye|på forhånd tusen takk"
     ),
     "CUSTOMER": "kunde|en kunde|kunden|kunder|eier|eieren|for en kunde|vår kunde",
     "COMPANY": (

@@ -2,10 +2,6 @@
 
 WORDS = {
     "LENGTH": "lang over alt|lang",
-    "DROP": (
-        "høydeforskjell|høydeforskjellen|høyde mellom|høyden mellom|loddrett avstand|målt loddrett|loddrett målt|"
-        "målt vertikalt|loddrett høyde|fra kant til kant|rett ned|vertikal avstand"
-    ),
     "HEIGHT": (
         "høyde|høyden|høy|fribord|høydene|høyt|høyde over|høye|høyder|i høyden|høydemål|høydemål over|speilhøyde|"
         "akterspeilhøyde"
@@ -18,7 +14,7 @@ WORDS = {
         "tykkelse|tykk|tykkelsen|tykt|godstykkelse|skrogtykkelse|laminattykkelse|platetykkelse|tykke|"
         "veggtykkelse|materialtykkelse|speiltykkelse|tjukk|tjukt|tjukkelse|tykkere|godset"
     ),
-    "DEPTH": ("i lengderetning|langskips|forfra og bakover|fra for til akter|dybde|dypt"),
+    "DEPTH": "i lengderetning|langskips|forfra og bakover|fra for til akter|dybde|dypt",
     "LOA": (
         "lengde|lengden|lengde over alt|loa|båtens lengde|lengde o a|l o a|total lengde|skroglengde|l.o.a|"
         "lengde overalt|skroglengden|båtlengde|største lengde|lengda|lengde på båten"
@@ -65,18 +61,18 @@ WORDS = {
         "lenger akterover|aktom|utover|utenfor speilet|bakut|aktafor|bak overkanten"
     ),
     "TOP": (
-        "toppen av roret|rortopp|rortoppen|rorhode|rorhodet|rorets topp|"
-        "stevnens topp|stevntoppen|kanten av speilet|kanten av akterspeilet|speilkanten|til dekk|opp til dekk|"
-        "til dekket|går opp til|når opp til|overkant|overkanten|øverst|øvre kant|øvre kanten|oppe|overkanten av|"
-        "toppen|øverste kant|topp|dekkskanten|overside|på toppen|toppen av stevnen|toppen av akterstevnen|"
-        "bredde oppe|øverste|øverste punkt|høyeste punkt|høyeste|øvre|dekkskant|oversiden|øvre del|øverste del|"
-        "toppkant|toppkanten|oventil|øvre ende|i toppen"
+        "toppen av roret|rortopp|rortoppen|rorhode|rorhodet|rorets topp|stevnens topp|stevntoppen|"
+        "kanten av speilet|kanten av akterspeilet|speilkanten|til dekk|opp til dekk|til dekket|går opp til|"
+        "når opp til|overkant|overkanten|øverst|øvre kant|øvre kanten|oppe|overkanten av|toppen|øverste kant|"
+        "topp|dekkskanten|overside|på toppen|toppen av stevnen|toppen av akterstevnen|bredde oppe|øverste|"
+        "øverste punkt|høyeste punkt|høyeste|øvre|dekkskant|oversiden|øvre del|øverste del|toppkant|toppkanten|"
+        "oventil|øvre ende|i toppen"
     ),
     "BOTTOM": (
-        "rorets underkant|bunnen av roret|underkanten av roret|"
-        "går ned til|underkant|underkanten|nederkant|nedre kant|nedre kanten|nede|nederst|nederste kant|"
-        "bunnen av speilet|underside|nederkanten|nedkant|bunnen|nederste|nederste punkt|laveste punkt|nedre|"
-        "undersiden|bunn|nedre del|nederste del|nedentil|foten|laveste|nedre ende|i bunnen"
+        "rorets underkant|bunnen av roret|underkanten av roret|går ned til|underkant|underkanten|nederkant|"
+        "nedre kant|nedre kanten|nede|nederst|nederste kant|bunnen av speilet|underside|nederkanten|nedkant|"
+        "bunnen|nederste|nederste punkt|laveste punkt|nedre|undersiden|bunn|nedre del|nederste del|nedentil|"
+        "foten|laveste|nedre ende|i bunnen"
     ),
     "WATER": (
         "vannlinja|vannlinjen|vannet|vann|vannflaten|vannoverflaten|vl|kvl|vannlinje|vannlinjens|vannstanden|"
@@ -84,7 +80,7 @@ WORDS = {
         "i vannet|akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"
         "i vannlinja|akkurat ved vannflaten|på vannlinjen|vannflate|vannkanten|havet|sjøen|overflaten|flytelinje|"
         "flytelinja|dvl|konstruksjonsvannlinje|konstruksjonsvannlinja|fribordet|vannivå|vannstand|over vannet|"
-        "vannlinjas|sjø|under overflaten|under vannspeilet"
+        "vannlinjas|sjø|under overflaten|under vannspeilet|neddykket|nedsenket"
     ),
     "AT_WATER": (
         "akkurat i vannlinjen|i vannlinjen|ved vannlinjen|like i vannlinja|i vannflaten|berører vannet|"
@@ -96,10 +92,13 @@ WORDS = {
         "neddykket|derunder|under den|under overflaten|under vannspeilet"
     ),
     "BOOTSTRIPE": "vannlinjestripe|vannlinjestripen|vaterlinjestripe|boot top|vannlinjestripa",
-    "TOERAIL": "fotlist|fotlisten|skvettlist|rekkelist|esing|esingen|skandekk|fenderlist|tålist|fotrekke",
-    "COCKPIT": "cockpitdørk|cockpitdørken|cockpit|cockpitgulv|dørken|cockpitbunnen",
+    "TOERAIL": (
+        "fotlist|fotlisten|skvettlist|rekkelist|esing|esingen|skandekk|fenderlist|tålist|fotrekke|fotlista|"
+        "teaklist|fotreling|fotrekka|skandekket|lønning|essing|rekkelista"
+    ),
+    "COCKPIT": "cockpitdørk|cockpitdørken|cockpit|cockpitgulv|dørken|cockpitbunnen|cockpitgulvet|dørk",
     "STEP": "badetrinn|trinn|badetrinnet|trinnet|innstøpt trinn|badetrapp",
-    "ENDS": "slutter|ender",
+    "ENDS": "slutter|ender|stopper|ender opp|tar slutt|opphører|avsluttes",
     "STICK_OUT": (
         "stikker ut|stikker|rager ut|rager|stikker bakover|utstikk|går ut|stikker akterut|stikker ut bak|når ut|"
         "strekker seg|utstikkende|går bakover|skyter ut|stikker akterover|stikker bak|rager bakover|"
@@ -139,7 +138,9 @@ WORDS = {
     ),
     "M_PHOTO": "foto|bilde|bildet|fra foto",
     "MEASURED": "målt|mål|målene|måling|målte|oppmålt",
-    "PLUMB_LINE": "loddsnor|loddsnoren|lodd snor|loddline|med lodd|lodd|loddsnora|lodsnor|et lodd",
+    "PLUMB_LINE": (
+        "loddsnor|loddsnoren|lodd snor|loddline|med lodd|lodd|loddsnora|lodsnor|et lodd|snor|tyngde i en snor|hyssing"
+    ),
     "GIVE_TAKE": (
         "pluss minus|pluss eller minus|feilmargin|med en feilmargin på|feilmargin på|toleranse på|nøyaktighet på|"
         "med en nøyaktighet på|usikkerhet på|plussminus|med en usikkerhet på|margin på|pluss/minus|minus pluss"

@@ -45,7 +45,8 @@ WORDS = {
     ),
     "O_MAST": (
         "radarmast|vindgenerator|vindmølle|radarstolpe|antennemast|radarmasten|vindgeneratoren|vindmølla|"
-        "vindturbin|antennemasten|radarstang|vindgeneratormast|vindgen|radarmasta"
+        "vindturbin|antennemasten|radarstang|vindgeneratormast|vindgen|radarmasta|gps antenne|antennestang|"
+        "antennerør|vhf antenne|ais antenne|gps sopp|antennefeste|antennestolpe"
     ),
     "O_STAFF": (
         "flaggstang|flaggstangen|flaggspill|flaggstanga|flaggspillet|flaggfeste|flaggstangholder|flaggstenger|"
@@ -60,6 +61,11 @@ WORDS = {
     ),
     "O_OTHER": "grill|grillen|gassgrill|stangholdere|stangholder",
     "O_LOCKER": "gasskasse|redningsflåte|hekkbenk|redningsflåten|gasskap|gasskapet|gasskuff|flåtefeste|gassbeholder",
+    "DROP": (
+        "høydeforskjell|høydeforskjellen|høyde mellom|høyden mellom|loddrett avstand|målt loddrett|loddrett målt|"
+        "målt vertikalt|loddrett høyde|fra kant til kant|rett ned|vertikal avstand"
+    ),
+    "AXIS": "aksel|akslingen|akse|aksen|akselen|stamme|stammen|stokk|stokken",
     "FOLD": (
         "slås opp|nedfellbar|foldbar|felles opp|sammenleggbar|foldes opp|kan foldes|felles ned|kan felles|"
         "klappes opp|slås ned|sammenleggbart|kan vippes|oppfellbar|som felles|kan legges opp|vippes opp|vippbar|"
@@ -86,8 +92,8 @@ WORDS = {
         "kan løftes av|hektes av|løftes av|kan vike|må vike|kan gå|valgfri|kan godt vike"
     ),
     "KEEP": (
-        "glade i|glad i|vil ikke være uten|vil vi ikke være uten|vil ikke miste|vil ikke bli kvitt|"
-        "skal sitte på|må sitte på|fortsette å bruke|fortsatt bruke|fortsatt kunne bruke|vil vi ikke fjerne|"
+        "glade i|glad i|vil ikke være uten|vil vi ikke være uten|vil ikke miste|vil ikke bli kvitt|skal sitte på|"
+        "må sitte på|fortsette å bruke|fortsatt bruke|fortsatt kunne bruke|vil vi ikke fjerne|"
         "vil jeg ikke fjerne|skal ikke fjernes|må vi beholde|beholde|må bli|må være der|må bli stående|"
         "skal være der|vil beholde|vil vi beholde|skal beholdes|må beholdes|må stå|kan ikke fjernes|"
         "kan ikke tas av|må bli værende|vil ha den|ønsker å beholde|skal bli|må bli sittende|kan ikke demonteres|"
@@ -95,7 +101,8 @@ WORDS = {
         "ikke forhandlingsbar|hellig|brukes daglig|bevare|bevares|la stå|la den stå|la den sitte|la være|"
         "ikke røre|røres ikke|vil nødig|nødig av med|ikke kvitte|beholdes|beholder|beholder vi|må beholde|"
         "skal stå|må forbli|skal forbli|må stå der|skal være igjen|bli igjen|bli der|må få bli|ikke skilles|"
-        "vil ikke skille oss"
+        "vil ikke skille oss|må få stå|må få sitte|må få være|den trenger vi|dem trenger vi|den trenger jeg|"
+        "det trenger vi|den bruker vi"
     ),
     "PORT": (
         "babord|på babord|babord side|bb|venstre|babordsida|venstre side|om babord|til babord|på babord side|"
@@ -121,12 +128,12 @@ WORDS = {
     ),
     "PREFER": (
         "om mulig|hvis mulig|aller helst|helst|foretrekker|vil helst|ønsker|ønske|helst på|gjerne på|foretrekkes|"
-        "foretrukket|heller|vil gjerne ha den"
+        "foretrukket|heller|vil gjerne ha den|vil gjerne ha|foretrekker å|ser helst|helst ha|ville foretrekke|"
+        "ville helst|skulle gjerne|vil ha den|gjerne ha|gjerne|vi vil|jeg vil|vi ønsker|aller helst på"
     ),
     "SLIDE": (
         "teleskopisk|uttrekkbar|uttrekkbart|teleskop|skyves|teleskopstige|uttrekkbare|kan trekkes ut|trekkes ut|"
-        "skyves inn|skyves ut|kan skyves|teleskopisk stige|inntrekkbar|uttrekksstige|teleskopbar|skyvbar|"
-        "teleskopiske|dras ut"
+        "skyves inn|skyves ut|kan skyves|inntrekkbar|uttrekksstige|teleskopbar|skyvbar|teleskopiske|dras ut"
     ),
     "SWING": (
         "svingbar|dreibar|svingbare|svingbart|dreibart|dreibare|kan svinges|svinges ut|svinges inn|svinges|"
@@ -135,13 +142,13 @@ WORDS = {
     "AVOID": "unngå|helst ikke|absolutt ikke|slippe",
     "GONE": (
         "allerede borte|er borte|er allerede borte|allerede fjernet|allerede solgt|allerede demontert|"
-        "allerede tatt av|finnes ikke lenger|er ikke der lenger|ikke lenger om bord|er solgt|"
-        "har vi solgt|har jeg solgt|allerede fjernet|i kistebenken|i stuerommet|i stuverommet|stuet|stues|"
-        "oppbevares|ligger i en|står hjemme|ligger hjemme|er fjernet|er borte|er tatt av|har vi tatt av|"
-        "har vi fjernet|har jeg fjernet|tok vi av|er demontert|er ikke der lenger|finnes ikke lenger|"
-        "ikke lenger der|er der ikke|har vi ikke lenger|har jeg ikke lenger|er solgt|forsvant|har forsvunnet|"
+        "allerede tatt av|finnes ikke lenger|er ikke der lenger|ikke lenger om bord|er solgt|har vi solgt|"
+        "har jeg solgt|i kistebenken|i stuerommet|i stuverommet|stuet|stues|oppbevares|ligger i en|står hjemme|"
+        "ligger hjemme|er fjernet|er tatt av|har vi tatt av|har vi fjernet|har jeg fjernet|tok vi av|"
+        "er demontert|ikke lenger der|er der ikke|har vi ikke lenger|har jeg ikke lenger|forsvant|har forsvunnet|"
         "hjemme|i garasjen|i boden|på land|under dekk|i forpiggen|i kahytten|i cockpitbenken|ligger i|lagret|"
-        "lagres|historie|et minne|gikk over bord|forrige eier tok|stuet bort|stuer vi|har ikke lenger|ikke lenger"
+        "lagres|historie|et minne|gikk over bord|forrige eier tok|stuet bort|stuer vi|har ikke lenger|"
+        "ikke lenger|gitt til|gitt videre"
     ),
     "BESIDE": "ved siden av|nær|inntil|like ved|ved",
     "BEGIN": "begynner|starter|starter på|begynner på",
@@ -177,4 +184,5 @@ WORDS = {
     "TAKE_THIS": (
         "bruk det|bruk den|regn med det|gå ut fra det|den gjelder|bruk heller|stol på den|legg det til grunn"
     ),
+    "LOATH": "nødig|ugjerne|motvillig|synd å|helst ikke|lei for å",
 }

@@ -8,13 +8,15 @@ WORDS = {
         "spegelns bredd|lodrät akterspegel|rak akterspegel|negativ akterspegel|negativ spegel|omvänd spegel|"
         "akterskepp|akterskeppet|akterkant båt|spegelplan|spegelytan|båtens akter|akterdel|aktergavel|"
         "spegelbrädan|spegelkant|akterspegelkanten|spegelöverkant|akterspegelöverkant|akterspegelunderkant|häck|"
-        "häcken|rumpan"
+        "häcken|rumpan|sättsteg"
     ),
     "POST": (
         "stävens topp|stävtoppen|akterstävens topp|akterstäv|akterstäven|akterstäv*|stäven|stävens|rorstäven|"
         "toppen av stäven"
     ),
-    "HULL": "bordläggningen|plåten|plåt|skrov|skrovet|skrovets|bordläggning|laminat|skrovets laminat",
+    "HULL": (
+        "bordläggningen|plåten|plåt|skrov|skrovet|skrovets|bordläggning|laminat|skrovets laminat|plank|plankor|bordgång"
+    ),
     "BOAT": "båt|båten|segelbåt|segelbåten|yacht|slup|ketch|båtar|båtmodell|kölbåt|båtens",
     "PLUMB": (
         "är rak|är lodrät|lodrät|lodrät akterspegel|vertikal|lodrätt|lodräta|rak akterspegel|vertikalt|lodräkt|"
@@ -57,12 +59,12 @@ WORDS = {
         "spetsaktrad|spetsig båda ändar|kryssarakter|kosterakterskepp"
     ),
     "RUDDER": (
-        "rodrets underkant|roderunderkant|rodrets nederkant|"
-        "rodrets topp|roderhuvud|roderhuvudet|rodertopp|rodertoppen|toppen av rodret|rodrets överkant|"
-        "roder|rodret|roderblad|rodrets|roderbladet|huvudroder|dubbla roder|två roder|huvudrodret|"
-        "rodrets bakkant|bakkanten på rodret|fribärande roder|påhängt roder|utanpåliggande roder|"
-        "akterhängt roder|utombords roder|rodret hänger på|båtens roder|roderbladets|huvudrodrets|roderbladen|"
-        "rodren|roderkanten|rodrens|rodrets blad|bladet|bladets"
+        "rodrets underkant|roderunderkant|rodrets nederkant|rodrets topp|roderhuvud|roderhuvudet|rodertopp|"
+        "rodertoppen|toppen av rodret|rodrets överkant|roder|rodret|roderblad|rodrets|roderbladet|huvudroder|"
+        "dubbla roder|två roder|huvudrodret|rodrets bakkant|bakkanten på rodret|fribärande roder|påhängt roder|"
+        "utanpåliggande roder|akterhängt roder|utombords roder|rodret hänger på|båtens roder|roderbladets|"
+        "huvudrodrets|roderbladen|rodren|roderkanten|rodrens|rodrets blad|bladet|bladets|utvändigt roder|"
+        "halvbalanserat roder"
     ),
     "HUNG_OUT": (
         "påhängt roder|akterhängt|påhängt|utombordsroder|utanpåliggande roder|akterhängt roder|"
@@ -86,7 +88,8 @@ WORDS = {
     ),
     "UNDER": (
         "på kölen|i kölens bakkant|under båten|skädda|på skädda|under skrovet|skeg|under aktern|hänger under|"
-        "inombords|fribärande|frihängande|skäddan|under skrovets"
+        "inombords|fribärande|frihängande|skäddan|under skrovets|inunder|helt under|under sittbrunnen|"
+        "under spegeln"
     ),
     "TRAILING": (
         "bakkant|bakkanten|akterkant|rodrets bakkant|bakre kant|bakre kanten|bakkanten på rodret|"
@@ -95,7 +98,6 @@ WORDS = {
         "bakkanterna|bakkant roder|akterkant roder|rodrets bakre kant|aktersta kanten|bakre änden|aktersida|"
         "bakända|bakdelen"
     ),
-    "AXIS": "axel|axeln|stock|stocken|axeltapp",
     "STOCK": (
         "roderstock|roderstocken|hjärtstock|hjärtstocken|roderaxel|roderaxeln|hjärtstockens|"
         "hjärtstockens centrum|roderstockens|rodrets axel|rodrets rotationsaxel|vridaxel|vridningsaxel|"
@@ -136,7 +138,7 @@ WORDS = {
     ),
     "YEAR": (
         "från|byggd|årsmodell|byggår|byggt|byggd år|tillverkad|sjösatt|sjösattes|från år|tillverkningsår|"
-        "modellår|årgång|av år"
+        "modellår|årgång|av år|byggd i|byggd på"
     ),
     "HULL_NUMBER": "skrovnummer|byggnummer|skrov nr|båtnummer|skrovnr|bygg nr|tillverkningsnummer|båt nr",
     "BUILDER": "varv|tillverkare|varvet|båtbyggare|byggare|byggd av|båtvarv",

@@ -29,7 +29,7 @@ WORDS = {
     ),
     "GEAR": (
         "vindroder|vindrodret|självstyrning|vindrodren|vindflöjel|vindflöjeln|självstyrningen|vindstyrning|"
-        "vindstyre|vindstyrt|vindpilot|hjälproder|vindrorder|vindsjälvstyrning"
+        "vindstyre|vindstyrt|vindpilot|hjälproder|vindrorder|vindsjälvstyrning|vindflöjelroder"
     ),
     "ORDER": (
         "reservdel|reservdelar|beställa|beställning|serienummer|reservdelar till|bussningar|bussning|"
@@ -41,7 +41,8 @@ WORDS = {
         "vänliga hälsningar|hälsningar|med vänlig hälsning|mvh|hälsning|tack på förhand|vänligen|"
         "hjärtliga hälsningar|bästa hälsningar|med vänliga hälsningar|m v h|hälsar|soliga hälsningar|"
         "tacksam för svar|många hälsningar|allt gott|hälsn|med seglarhälsning|seglarhälsningar|vänlig hälsning|"
-        "tack|hej då|ha det bra|med hälsning|varma hälsningar|glada hälsningar"
+        "tack|hej då|ha det bra|med hälsning|varma hälsningar|glada hälsningar|tusen tack|stort tack|"
+        "tack så mycket|många tack|tack och hej"
     ),
     "CUSTOMER": "kund|kunden|en kund|kunder|till en kund|ägare|ägaren|för en kunds|vår kund",
     "COMPANY": (

@@ -2,10 +2,6 @@
 
 WORDS = {
     "LENGTH": "lång",
-    "DROP": (
-        "höjdskillnad|höjdskillnaden|höjd mellan|höjden mellan|vertikalt avstånd|lodrätt mätt|mätt lodrätt|"
-        "mätt vertikalt|vertikalt mätt|lodrät höjd|från kant till kant|rakt ner|rakt ned"
-    ),
     "HEIGHT": "höjd|höjden|hög|höjd över|fribord|högt|höjder|höga|höjdmått|på höjden|höjd ovan|i höjd|högre",
     "WIDTH": (
         "bredd|bredden|bred|brett|breda|på bredden|bredd upptill|spegelbredd|spegelns bredd|bredder|"
@@ -17,7 +13,7 @@ WORDS = {
         "tjocklekar|godstjockleken|väggtjocklek|spegeltjocklek|plåttjockleken|materialtjocklek|total tjocklek|"
         "i tjocklek|laminattjockleken|skrovtjockleken|tjockare|godset"
     ),
-    "DEPTH": ("i längsled|långskepps|från för till akter|framifrån och bakåt|i långskeppsled|djupt|djupa"),
+    "DEPTH": "i längsled|långskepps|från för till akter|framifrån och bakåt|i långskeppsled|djupt|djupa",
     "LOA": (
         "längd|längden|längd över allt|löa|båtens längd|l ö a|total längd|skrovlängd|längd ö a|längd överallt|"
         "l.ö.a|total längden|skrovlängden|båtlängd|båtlängden|längd totalt|loa|överallt|hela längden|"
@@ -73,12 +69,11 @@ WORDS = {
         "däckskanten akter|övre del|över kanten|toppens|krön|däckshöjd|akterspegelkanten"
     ),
     "BOTTOM": (
-        "rodrets underkant|roderunderkant|rodrets nederkant|"
-        "går ner till|går ned till|underkant|underkanten|nederkant|nederkanten|nedre kant|nedre kanten|nedtill|"
-        "underdel|botten av spegeln|undersida|längst ner|längst ned|nederst|akterspegelns underkant|"
-        "spegelns underkant|nertill|lägsta punkt|lägsta punkten|understa|understa kanten|undre|undre kant|"
-        "undre kanten|nedre|nedersta|nedersta kanten|nederdel|underände|fot|foten|akterspegelunderkant|"
-        "undersidan|lägsta delen|nedtill på|spegelns fot"
+        "rodrets underkant|roderunderkant|rodrets nederkant|går ner till|går ned till|underkant|underkanten|"
+        "nederkant|nederkanten|nedre kant|nedre kanten|nedtill|underdel|botten av spegeln|undersida|längst ner|"
+        "längst ned|nederst|akterspegelns underkant|spegelns underkant|nertill|lägsta punkt|lägsta punkten|"
+        "understa|understa kanten|undre|undre kant|undre kanten|nedre|nedersta|nedersta kanten|nederdel|"
+        "underände|fot|foten|akterspegelunderkant|undersidan|lägsta delen|nedtill på|spegelns fot"
     ),
     "WATER": (
         "vattenlinjen|vattenlinje|vattnet|vatten|vattenytan|vattenyta|vattennivån|vl|kvl|vattenlinjens|ytan|"
@@ -86,7 +81,8 @@ WORDS = {
         "under vattenlinje|i vattnet|under ytan|precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|"
         "nuddar vattnet|precis vid vattenytan|i vattenytan|på vattenlinjen|vattenytans|vattenplanet|havsytan|"
         "vattennivå|sjön|dvl|konstruktionsvattenlinje|fribordet|vattenbrynet|vattenståndet|flytlinje|flytlinjen|"
-        "ytvattnet|vattenspegeln|vattnets yta|vattenlinjens nivå|vattenlinjerna|under vattenspegeln"
+        "ytvattnet|vattenspegeln|vattnets yta|vattenlinjens nivå|vattenlinjerna|under vattenspegeln|nedsänkt|"
+        "nedsänkta"
     ),
     "AT_WATER": (
         "precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|nuddar vattnet|precis vid vattenytan|i vattenytan|"
@@ -95,13 +91,16 @@ WORDS = {
     "JUST_TOUCH": "jäms med|tangerar|i höjd med|når precis",
     "BELOW": (
         "under vattnet|under vattenlinjen|under vattenytan|under vl|nedsänkt|under vattenlinje|i vattnet|"
-        "under ytan|därunder|under vattenspegeln"
+        "under ytan|därunder|under vattenspegeln|nedsänkta"
     ),
     "BOOTSTRIPE": "vattenlinjerand|vattenpassränder|boot top|vattenlinjeranden|bottenfärgskant|vattengången",
-    "TOERAIL": "fotlist|fotlisten|relingslist|relingslisten|brädgång|skarndäck|avbärarlist|tålist",
-    "COCKPIT": "sittbrunnsdurken|sittbrunn|sittbrunnen|sittbrunnsgolvet|durken|sittbrunnsdurk",
+    "TOERAIL": (
+        "fotlist|fotlisten|relingslist|relingslisten|brädgång|skarndäck|avbärarlist|tålist|teaklist|fotreling|"
+        "skarndäcket|relingslister|fotlister|tålisten|sarglist|fotrelingen"
+    ),
+    "COCKPIT": "sittbrunnsdurken|sittbrunn|sittbrunnen|sittbrunnsgolvet|durken|sittbrunnsdurk|durk|sittbrunnens durk",
     "STEP": "badsteg|trappsteg|badsteget|trappsteget|ingjutet steg|badtrappa|steg",
-    "ENDS": "slutar|upphör",
+    "ENDS": "slutar|upphör|slutande|tar slut|ändar|upphörande",
     "STICK_OUT": (
         "sticker ut|sticker|skjuter ut|sticker bakåt|utstick|går ut|sticker akterut|skjuter bakåt|når ut|"
         "hänger ut|utskjutande|sträcker sig|skjuter akterut|sticker bakom|skjuter|går akterut|utsprång|utskjut|"
@@ -140,7 +139,7 @@ WORDS = {
     ),
     "M_PHOTO": "foto|fotot|bild|bilden|från foto",
     "MEASURED": "mätt|mått|måtten|uppmätt|mätning|mätte|mätningar",
-    "PLUMB_LINE": "lod|lodlina|lodlinan|lodsnöre|med lod|sänklod|ett lod",
+    "PLUMB_LINE": "lod|lodlina|lodlinan|lodsnöre|med lod|sänklod|ett lod|snöre|tyngd i ett snöre",
     "GIVE_TAKE": (
         "plus minus|plus eller minus|på ett ungefär|med en felmarginal på|felmarginal på|felmarginal|tolerans på|"
         "noggrannhet på|med en noggrannhet på|osäkerhet på|plusminus|med en osäkerhet på|marginal på"

@@ -4,7 +4,7 @@ WORDS = {
     "O_LADDER": (
         "badstege|badstegen|stege|stegen|stegar|badstegar|badsteg|akterstege|teleskopstege|teleskopstegen|"
         "badstegarna|akterstegen|räddningsstege|nödstege|repstege|badlejdare|lejdare|fallrep|stegens|badstegens|"
-        "rostfri stege|hopfällbar stege|peke stege"
+        "rostfri stege|peke stege"
     ),
     "O_PLATFORM": (
         "badplattform|plattform|badbrygga|badplattformen|plattformen|badbryggan|akterplattform|badplattformar|"
@@ -51,7 +51,8 @@ WORDS = {
     "O_MAST": (
         "radarmast|vindgenerator|vindkraftverk|vindsnurra|radarstolpe|antennmast|radarmasten|vindgeneratorn|"
         "vindgeneratorns|vindgeneratormast|radarmastens|radarstolpen|antennmasten|radarstång|vindsnurran|"
-        "vindkraft|vindmölla|radarpåle|radarpinne|mast för radar"
+        "vindkraft|vindmölla|radarpåle|radarpinne|mast för radar|gps antenn|antennstång|antennrör|vhf antenn|"
+        "ais antenn|gps svamp|antennfäste"
     ),
     "O_STAFF": (
         "flaggspel|flaggstång|flaggspelet|flaggstången|flaggstångshållare|flaggspelsfäste|flaggstänger|"
@@ -67,6 +68,11 @@ WORDS = {
         "gasolbox|livflotte|akterbox|stuvfack akter|livflotten|livflottehållare|livboj|gasollåda|gasolkoffert|"
         "räddningsflotte|livflottar|gasollådan"
     ),
+    "DROP": (
+        "höjdskillnad|höjdskillnaden|höjd mellan|höjden mellan|vertikalt avstånd|lodrätt mätt|mätt lodrätt|"
+        "mätt vertikalt|vertikalt mätt|lodrät höjd|från kant till kant|rakt ner|rakt ned"
+    ),
+    "AXIS": "axel|axeln|axelns|stock|stocken|axeltapp",
     "FOLD": (
         "att fälla upp|att fälla|fälls undan|bortfällbar|fällbar|fällbart|uppfällbar|vikbar|fällbara|uppfällbart|"
         "nedfällbar|nerfällbar|hopfällbar|går att fälla|fälls upp|kan fällas|vikbart|vikbara|uppvikbar|"
@@ -96,15 +102,17 @@ WORDS = {
     ),
     "KEEP": (
         "rädda om|rädd om|vill inte vara utan|vill vi inte vara utan|fästa vid|fäst vid|håller vi fast vid|"
-        "vill inte bli av med|"
-        "sitter kvar|fortsätta använda|kunna använda|vill vi inte ta bort|vill jag inte ta bort|måste vara kvar|"
-        "ska vara kvar|behålla|måste sitta kvar|ska sitta kvar|vill behålla|vill vi behålla|vill ha kvar|"
-        "måste finnas kvar|sitta kvar|bli kvar|den ska vara kvar|måste behållas|får inte tas bort|"
-        "kan inte tas bort|skall vara kvar|ha kvar|skall behållas|går inte att ta bort|vill jag behålla|"
-        "ska behållas|blir kvar|stannar|stannar kvar|stanna kvar|oumbärlig|oumbärligt|inte förhandlingsbar|helig|"
-        "används dagligen|bevara|bevaras|bevarad|rör inte|röra den|låta sitta|låter sitta|lämna kvar|lämnas kvar|"
-        "vill ogärna|ogärna bli av med|inte av med|får inte röras|inte diskutera|sitta där|sitter där den sitter|"
-        "behåller|behålls|skall sitta kvar|måste stanna|ska stanna|vill ha den kvar|inte skiljas|skiljs vi inte"
+        "vill inte bli av med|sitter kvar|fortsätta använda|kunna använda|vill vi inte ta bort|"
+        "vill jag inte ta bort|måste vara kvar|ska vara kvar|behålla|måste sitta kvar|ska sitta kvar|"
+        "vill behålla|vill vi behålla|vill ha kvar|måste finnas kvar|sitta kvar|bli kvar|den ska vara kvar|"
+        "måste behållas|får inte tas bort|kan inte tas bort|skall vara kvar|ha kvar|skall behållas|"
+        "går inte att ta bort|vill jag behålla|ska behållas|blir kvar|stannar|stannar kvar|stanna kvar|oumbärlig|"
+        "oumbärligt|inte förhandlingsbar|helig|används dagligen|bevara|bevaras|bevarad|rör inte|röra den|"
+        "låta sitta|låter sitta|lämna kvar|lämnas kvar|vill ogärna|ogärna bli av med|inte av med|får inte röras|"
+        "inte diskutera|sitta där|sitter där den sitter|behåller|behålls|skall sitta kvar|måste stanna|"
+        "ska stanna|vill ha den kvar|inte skiljas|skiljs vi inte|får sitta kvar|måste få sitta kvar|"
+        "måste få vara kvar|får vara kvar|den behöver vi|dem behöver vi|den behöver jag|det behöver vi|"
+        "den använder vi"
     ),
     "PORT": (
         "babord|babords|babords sida|babordssidan|bb|om babord|på babord|vänster|babordssida|vänster sida|"
@@ -134,12 +142,12 @@ WORDS = {
     ),
     "PREFER": (
         "om möjligt|om det går|helst|föredrar|vill helst|skulle helst|föredra|gärna på|önskar|önskemål|hellre|"
-        "vi vill ha|föredras|helst på"
+        "vi vill ha|föredras|helst på|skulle föredra|föredrar att|vill gärna|ser helst|hellre ha|"
+        "skulle helst vilja|gärna ha|vill ha den|gärna|helst om|gärna om|vi vill|jag vill|önskar oss"
     ),
     "SLIDE": (
         "teleskop|utdragbar|utdragbart|teleskopisk|skjutbar|dras ut|kan dras ut|skjuts in|skjuts ut|utskjutbar|"
-        "teleskopisk stege|teleskopiskt|utdragbara|inskjutbar|teleskopstege|utdragsstege|skjuts under|"
-        "kan skjutas in"
+        "teleskopiskt|utdragbara|inskjutbar|teleskopstege|utdragsstege|skjuts under|kan skjutas in"
     ),
     "SWING": (
         "svängbar|vridbar|svängbara|vridbara|svängs ut|kan svängas|svängbart|svänger ut|svängs in|svängs undan|"
@@ -150,12 +158,12 @@ WORDS = {
         "redan borta|redan borttagna|redan borttagen|redan sålda|redan såld|redan demonterade|redan demonterad|"
         "redan nedmonterade|finns inte längre|finns inte kvar|är borta|sitter inte kvar|inte längre kvar|"
         "har vi sålt|har jag sålt|är redan borta|är bortmonterad|i stickbacken|i en stickback|i stuvfacket|"
-        "stuvad|stuvas|förvaras|ligger i en|ligger hemma|står hemma|är borttagen|är borta|togs bort|"
-        "har vi tagit bort|har jag tagit bort|tog vi bort|tog jag bort|är demonterad|finns inte kvar|"
-        "finns inte längre|inte längre kvar|har vi inte längre|har jag inte längre|är sålda|är sålt|är såld|"
-        "försvann|har försvunnit|hemma|i garaget|i förrådet|i land|under däck|i förpiken|i ruffen|"
-        "i sittbrunnslådan|stuvad i|förvaras i|förvarar vi|ligger i|undanstuvad|ett minne blott|är ett minne|"
-        "gick överbord|förra ägaren tog|har inte längre|inte längre"
+        "stuvad|stuvas|förvaras|ligger i en|ligger hemma|står hemma|är borttagen|togs bort|har vi tagit bort|"
+        "har jag tagit bort|tog vi bort|tog jag bort|är demonterad|har vi inte längre|har jag inte längre|"
+        "är sålda|är sålt|är såld|försvann|har försvunnit|hemma|i garaget|i förrådet|i land|under däck|"
+        "i förpiken|i ruffen|i sittbrunnslådan|stuvad i|förvaras i|förvarar vi|ligger i|undanstuvad|"
+        "ett minne blott|är ett minne|gick överbord|förra ägaren tog|har inte längre|inte längre|gått vidare|"
+        "gavs bort|gett bort|getts bort"
     ),
     "BESIDE": "bredvid|intill|nära|vid sidan av|invid",
     "BEGIN": "börjar|med början|startar|börjar på",
@@ -198,4 +206,5 @@ WORDS = {
     "TAKE_THIS": (
         "använd det|räkna med det|använd den|utgå från det|det är rätt|gå på det|lita på det|den gäller|räkna på det"
     ),
+    "LOATH": "ogärna|motvilligt|tråkigt att|synd att|helst inte",
 }
