@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from service.core.reading.lean import rake_sign
+from service.core.reading.lean import edge_leans, rake_sign
 from service.core.reading.rudders import Decision
 from service.core.reading.sheet import Clause
 from service.core.reading.view import View, is_obstacle
@@ -17,7 +17,7 @@ def read_angle(seen: View, clause: Clause, hints: frozenset[str]) -> Decision:
     if to_each or "TURN" in seen.near or ("RUDDER" in seen.topic[:1] and "TURN" in seen.whole):
         return "main_rudder.max_deflection_deg", 1.0
     about = {"RAKE", "LEAN", "PLUMB", "REVERSE", "COUNTER"} & (seen.whole | seen.question)
-    if not about and not {"TRANSOM", "POST"} & (seen.near | set(seen.topic)):
+    if not about and not {"TRANSOM", "POST"} & (seen.near | set(seen.topic)) and not edge_leans(clause):
         return None
     if "PLUMB" in seen.whole and not {"FORWARD", "AFT"} & seen.whole:
         return "transom.rake_deg", 1.0

@@ -9,6 +9,7 @@ from service.core.reading.lexis import Mark
 from service.core.reading.meant import PAIR
 from service.core.reading.measures import MOST_MEASURES
 from service.core.reading.sheet import Clause, Sheet
+from service.core.reading.spans import FAR_MM, stretched
 from service.core.reading.view import view
 from service.core.units import Found, Quantity
 from service.core.units.lexicon import RANGE_WORDS
@@ -16,7 +17,6 @@ from service.core.units.lexicon import RANGE_WORDS
 SLENDER = frozenset({"exhaust", "staff", "mast"})
 """Things so thin that one distance says where they are."""
 IN_PAIRS = frozenset({"davits"})
-FAR_MM = 6000.0
 RANGE_JOINTS = RANGE_WORDS | {"-", "\u2013"}
 
 
@@ -44,9 +44,9 @@ def tell(one: Seen, key: str, value: object, place: Mark | Found, *, first: bool
 def boxes(sheet: Sheet, one: Seen) -> None:
     """Set the boxes that the distances said of a thing come to."""
     centred = any(m.concept == "CENTRE" for _, m in one.marks) and one.said.get("side") == "centre"
-    sideways: list[tuple[float, Found]] = []
+    sideways, ends = stretched(sheet.clean, one.found, (one.said, one.places))
     wide: tuple[float, Found] | None = None
-    for clause, found in one.found:
+    for clause, found in (told for told in one.found if id(told[1]) not in ends):
         if not isinstance(found.read, Quantity) or abs(found.read.value) > FAR_MM or len(clause.found) > MOST_MEASURES:
             continue
         axis, sort = _axis(sheet, clause, found)

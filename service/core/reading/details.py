@@ -6,6 +6,7 @@ import re
 
 from service.core.reading.claims import Claim, plausible
 from service.core.reading.models import Named
+from service.core.reading.particulars import read_lengths
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import is_thing
 
@@ -40,7 +41,7 @@ def read_details(sheet: Sheet, boat: list[Named]) -> list[Claim]:
             claims += _years(sheet, clause, _again(sheet, clause, boat))
             continue
         claims += _years(sheet, clause, boat)
-        claims += _beside_name(clause, boat)
+        claims += [*_beside_name(clause, boat), *read_lengths(sheet, clause, boat)]
         claims += _hull_numbers(sheet, clause, boat)
         claims += _builders(sheet, clause) or _named_builder(sheet, clause, boat)
     return claims

@@ -27,7 +27,7 @@ _HEADS = (
 TAILS, HEADS = frozenset(_TAILS.split()), frozenset(_HEADS.split())
 LINKS = ("", "s", "n", "en", "e", "es", "er")
 LEAST, LEAST_MISSED, LEAST_WRONG, LEAST_PART, LEAST_WHOLE, LEAST_JOINED, LEAST_TAIL = 5, 6, 8, 4, 9, 8, 8
-LONGEST, MOST_NEAR = 30, 9
+LONGEST, MOST_NEAR, TWO = 30, 9, 2
 ENDINGS = {
     "en": "s es",
     "de": "ern ens en es em er n s e",
@@ -66,6 +66,11 @@ class Kin:
             if len(parts) == 1 and parts[0][-1] != "*":
                 made[parts[0]] = made.get(parts[0], frozenset()) | {concept}
         return made
+
+    @cached_property
+    def _twos(self) -> frozenset[tuple[str, ...]]:
+        """Every phrase of two words: they stand as they are, in longer phrases too."""
+        return frozenset(parts for parts, _ in self._vocabulary.phrases if len(parts) == TWO)
 
     @cached_property
     def _known(self) -> frozenset[str]:
@@ -124,6 +129,7 @@ class Kin:
         """Return the one word that two are when written together: "Hinter kante", "star board"."""
         whole = word.fold + behind.fold
         near = behind.start - word.end == 1 and text[word.end] in " -" and len(whole) >= LEAST_JOINED
+        near = near and (word.fold, behind.fold) not in self._twos
         return whole if near and whole in self._single and behind.fold not in self._plain else None
 
     def _is_name(self, text: str, word: Word) -> bool:

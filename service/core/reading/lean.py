@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from service.core.reading.sheet import Clause
 
+ALONE = frozenset({"TOP", "FORWARD", "AFT", "HEIGHT", "BOTTOM"})
+
 
 def _other_edge(clause: Clause, at: int, edge: float) -> bool:
     """Say whether the other edge is named behind a place: what the first sticks out over."""
@@ -37,3 +39,9 @@ def rake_sign(clause: Clause) -> float | None:
         if signs:
             return next(iter(signs)) if len(signs) == 1 and not names - signs else None
     return None
+
+
+def edge_leans(clause: Clause) -> bool:
+    """Say whether a line of a list tells of the top edge alone which way it lies: "- 20 degrees, top aft"."""
+    told = clause.concepts - {"YEAR"}
+    return clause.shaped and {"TOP"} <= told <= ALONE and len(told & {"FORWARD", "AFT"}) == 1

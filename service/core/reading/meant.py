@@ -23,6 +23,7 @@ WITH = frozenset({"with", "mit", "avec", "con", "met", "med"})
 OURS = frozenset(
     {"our", "my", "unsere", "meine", "nos", "mes", "nuestros", "onze", "mijn", "i", "nostre", "vara", "vare", "vores"}
 )
+SPANISH = frozenset({"el", "la", "los", "las", "un", "una"})  # behind "en", which is "and" in Dutch
 PAIR = 2
 _BARE_NO = (
     "no kein keine keinen keinerlei geen aucun aucune ningun ninguna nessun nessuna nessuno ingen inget inga intet without ohne "
@@ -134,6 +135,8 @@ def is_place(clean: str, thing: Mark, place: Mark) -> bool:
     """Say whether the second of two things only says where the first is: "ladder in the platform"."""
     between = clean[thing.end : place.start]
     words = [w.fold for w in words_of(between)]
+    if words[-2:-1] == ["en"] and words[-1] in SPANISH:
+        return len(between) <= CLOSE and not set(",;") & set(between)
     named = len(words)
     while words and (words[-1] in ARTICLES or (words[-1] == "an" and len(words) == named)):  # "an outboard", "an der"
         words.pop()

@@ -125,6 +125,7 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
     for concept in seen.before or seen.after:
         sticks = concept == "DRAFT" and "BOAT" not in seen.left  # one word for both
         sticks = sticks and seen.thing in ("RUDDER", "TRANSOM") and "STICK_OUT" in seen.near
+        sticks = sticks or (concept == "DRAFT" and seen.thing == "STEP" and "DEPTH" in seen.near)
         if concept in LABELS and not sticks and (concept != "DRAFT" or plausible(LABELS[concept], found)):
             return LABELS[concept], 1.0
     thing = seen.thing

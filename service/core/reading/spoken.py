@@ -188,8 +188,10 @@ class Speller:
         own = _unit(words[rest.end]) if rest.end < len(words) and _joined(text, words, at, rest.end) else None
         if unit.factor != METRE or (own is not None and own.factor != CM):
             return None
-        small = rest.value < TEN and own is None and at == end  # "a metre and six" is plain, "a metre two" is not
-        return None if small else _Read(rest.value * CM, rest.end + (own is not None))
+        article = (
+            rest.value == 1 and own is None and at == end
+        )  # "ein Meter sieben" is 1.07 m; "ein Meter ein ..." goes on
+        return None if article else _Read(rest.value * CM, rest.end + (own is not None))
 
 
 def _word(words: list[Word], at: int) -> str:

@@ -6,8 +6,9 @@ import re
 from bisect import bisect_left
 
 from service.core.reading.claims import Claim, Notes
-from service.core.reading.lean import rake_sign
+from service.core.reading.lean import edge_leans, rake_sign
 from service.core.reading.lexis import Mark, fold, words_of
+from service.core.reading.particulars import of_name
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import NEAR, denied, is_obstacle, segment
 from service.core.units import Found, Quantity
@@ -114,7 +115,8 @@ def _stern(clause: Clause, notes: Notes) -> None:
     sign = rake_sign(clause)
     about = clause.concepts | clause.question | set(clause.topic)
     angled = any(f.dimension == "angle" for f in clause.found) or "LEAN" in clause.concepts
-    if sign is not None and angled and {"TRANSOM", "RAKE"} & about and {"LEAN", "RAKE", "TOP"} & about:
+    told = {"TRANSOM", "RAKE"} & about or edge_leans(clause)
+    if sign is not None and angled and told and {"LEAN", "RAKE", "TOP"} & about:
         concept = "AFT" if "AFT" in clause.concepts else "FORWARD"
         _claim(notes, clause, "boat.stern", "raked" if sign > 0 else "reverse", concept, 0.8)
 
@@ -187,7 +189,7 @@ def _material(clean: str, clause: Clause, notes: Notes) -> None:
         whole = concepts | (clause.parent.concepts if clause.parent is not None else frozenset())
         listed = {"YEAR", "DISPLACEMENT", "LOA"} & whole or any(f.dimension == "mass" for f in clause.found)
         listed = listed and _alone(clean, clause, mark)
-        if built or listed or {"HULL", "BOAT", "DOUBLE"} & whole:
+        if built or listed or {"HULL", "BOAT", "DOUBLE"} & whole or of_name(clean, clause.start, mark):
             _claim(notes, clause, "boat.hull_material", value, concept)
 
 

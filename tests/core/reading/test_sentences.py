@@ -13,7 +13,8 @@ from service.core.reading.reader import read
 
 TABLE = tomllib.loads(Path(__file__).with_name("sentences.toml").read_text(encoding="utf-8"))
 MORE = tomllib.loads(Path(__file__).with_name("sentences_more.toml").read_text(encoding="utf-8"))
-SAID = [*TABLE["said"], *MORE["said"]]
+PLACES = tomllib.loads(Path(__file__).with_name("sentences_places.toml").read_text(encoding="utf-8"))
+SAID = [*TABLE["said"], *MORE["said"], *PLACES["said"]]
 CASES = [(lang, case[lang], case["says"]) for case in SAID for lang in case if lang != "says"]
 ABOUT = {"boat.model": "Corvane 33"}
 
@@ -31,12 +32,23 @@ def _flat(form: dict[str, Any]) -> dict[str, Any]:
     return out | ({"obstacles": things} if things else {})
 
 
+def _boxes(form: dict[str, Any]) -> list[str]:
+    ways = ("aft_mm", "starboard_mm", "height_mm")
+    return [
+        f"{o['kind']} " + " ".join(f"{way} {o[way][0]:g} {o[way][1]:g}" for way in ways if way in o)
+        for o in form.get("obstacles", [])
+        if any(way in o for way in ways)
+    ]
+
+
 @pytest.mark.parametrize(("language", "words", "says"), CASES, ids=[f"{c[0]}-{c[1][:40]}" for c in CASES])
 def test_a_thought_says_this_and_nothing_else(language: str, words: str, says: dict[str, Any]) -> None:
     got = read(Letter(body=TABLE["about"][language] + words))
     assert got.form is not None
     assert got.language == language
     found = _flat(got.form.document())
+    if "boxes" in says:
+        found["boxes"] = _boxes(got.form.document())
     assert found == {
         name: pytest.approx(value, abs=0.06) if isinstance(value, (int, float)) else value
         for name, value in (ABOUT | says).items()

@@ -35,6 +35,8 @@ WORDS = {
         "positiv hæk|almindelig hæk|agterover hældende|klassisk agterende"
     ),
     "SCOOP": (
+        "støbt sammen med skroget|indstøbt i skroget|integreret i skroget|bygget ind i skroget|"
+        "støbt i ét med skroget|"
         "støbt i skroget|støbt ind i skroget|badeplatform støbt|badetrinn i hekken|indstøbt badetrin|"
         "indstøbt badeplatform|badetrin i hækken|integreret badeplatform|indbygget badeplatform|"
         "badetrappe i hækken|støbt badetrin|badetrappe|badetrin i agterspejlet|indbygget badetrappe|"

@@ -101,7 +101,10 @@ WORDS = {
         "cockpitdørk|cockpitdørken|cockpit|cockpittets dørk|cockpitbund|cockpitgulv|dørken|cockpitbunden|dørk|"
         "cockpitgulvet"
     ),
-    "STEP": "badetrinn|trinn|badetrin|badetrinet|trin|trinet|indstøbt trin|badetrappe",
+    "STEP": (
+        "badetrinn|trinn|badetrin|badetrinet|trin|trinet|indstøbt trin|badetrappe|indstøbt badeplatform|"
+        "integreret badeplatform|støbt badeplatform"
+    ),
     "ENDS": "slutter|ender|stopper|hører op|ophører|afsluttes",
     "STICK_OUT": (
         "stikker ut|stikker|stikker ud|rager ud|rager|stikker bagud|udstik|går ud|rager agterud|stikker agterud|"

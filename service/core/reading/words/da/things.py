@@ -133,6 +133,7 @@ WORDS = {
         "i hver sin side|på begge siderne"
     ),
     "PREFER": (
+        "vil have det|vil have den|vil have vindroret|vil gerne have det|"
         "om muligt|hvis det er muligt|helst|foretrækker|vil helst|ønsker|ønske|helst i|gerne i|foretrækkes|"
         "foretrukket|hellere|vil gerne have den|helst på|vil gerne have|ser helst|ville foretrække|ville helst|"
         "gerne have|foretrække|ønsker den|vil have den|gerne|vi vil|jeg vil|vi ønsker"

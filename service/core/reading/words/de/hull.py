@@ -50,6 +50,8 @@ WORDS = {
         "gillung|gilling|konventionelles heck|normaler spiegel"
     ),
     "SCOOP": (
+        "in den rumpf eingeformt*|in den rumpf integriert*|mit dem rumpf aus einem stück|"
+        "in den rumpf einlaminiert*|in den rumpf eingelassen*|in den rumpf eingebaut*|"
         "eingeformte* badeplattform|integrierte* badeplattform|angeformte* badeplattform|eingeformte* badestufe|"
         "integrierte* badestufe|eingelassene* badeplattform|badestufe im heck|heckstufe|badestufe|heckbadestufe|"
         "integrierte badestufe|eingeformte badestufe|angeformte badestufe|integrierter badeplattform|badetreppe|"

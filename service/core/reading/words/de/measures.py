@@ -130,7 +130,11 @@ WORDS = {
         "cockpitboden|plicht|plichtboden|cockpitbodens|kante des cockpitbodens|cockpitsohle|bodenkante|"
         "cockpitbodenkante"
     ),
-    "STEP": "badestufe|stufe|heckstufe|trittstufe|badestufen|eingeformte stufe|angeformte stufe",
+    "STEP": (
+        "badestufe|stufe|heckstufe|trittstufe|badestufen|eingeformte stufe|angeformte stufe|"
+        "integrierte* badeplattform|eingeformte* badeplattform|angeformte* badeplattform|"
+        "eingeformte badestufe|integrierte badestufe"
+    ),
     "ENDS": "endet|hört auf|enden|endend|abschließt|ist zu ende|aufhört|schließt ab",
     "STICK_OUT": (
         "ragt|steht über|ragt hinaus|steht|steht heraus|ragt heraus|steht hervor|überstand|übersteht|hinausragt|"

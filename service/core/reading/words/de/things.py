@@ -171,6 +171,8 @@ WORDS = {
         "zu jeder seite|beidseitige|links wie rechts"
     ),
     "PREFER": (
+        "möchte es|möchte sie|möchte ihn|möchte die anlage|hätte sie gern|hätte ihn gern|hätte es gern|"
+        "will es|will sie|will ihn|möchten sie|möchten es|möchten die anlage|will die anlage|"
         "idealerweise|wenn möglich|falls möglich|bevorzugen|am liebsten|lieber|wünschen wir uns|bevorzugt|"
         "lieber wäre|wunsch|wünschen|vorzugsweise|lieber hätten|hätten gern|hätte gern|am besten|möglichst|"
         "gerne an|gern an|würde bevorzugen|würden bevorzugen|hätte gerne|hätten gerne|hätte sie gern|"

@@ -42,6 +42,11 @@ WORDS = {
         "slopes away under|tucks in under|goes in under|cuts in under|falls away under|undercut"
     ),
     "SCOOP": (
+        "swim platform moulded into the hull|"
+        "step moulded into the hull|steps moulded into the hull|"
+        "moulded into the hull|molded into the hull|moulded in one with the hull|moulded as part of the hull|"
+        "built into the hull|part of the hull moulding|part of the hull mould|swim platform moulded into|"
+        "platform moulded into the hull|"
         "sugar scoop stern|sugar scoop transom|scoop transom|integral swim platform|moulded in swim platform|"
         "molded swim platform|moulded swim platform|built in swim platform|integrated swim platform|"
         "molded in swim platform|sugar scoop|scoop|swim step|scoop stern|scooped|sugarscoop|moulded in swim step|"

@@ -138,6 +138,10 @@ WORDS = {
         "sole's edge"
     ),
     "STEP": (
+        "swim platform moulded into the hull|swim platform moulded into|"
+        "step moulded into the hull|step moulded into|steps moulded into|"
+        "platform moulded into the hull|integral swim platform|moulded in swim platform|moulded swim platform|"
+        "molded swim platform|built in swim platform|integrated swim platform|"
         "swim step|step|bathing step|sugar scoop step|moulded step|molded step|moulded in step|swim step height|"
         "step height|integral step"
     ),

@@ -174,6 +174,8 @@ WORDS = {
         "to each side of centre"
     ),
     "PREFER": (
+        "wants it|wants the gear|wants the vane|want the vane|want the gear|wants the windvane|"
+        "want the windvane|"
         "ideally|if at all possible|want it|want it off|i'd want it|we'd want it|prefer|would like it on|"
         "rather have it|would rather|i'd like it|preferably|preference|would like|favour|preferred|"
         "i would like it|would love it|best on|want it on|rather|my wish|wish it|i want it|we want it|"

@@ -31,6 +31,8 @@ WORDS = {
         "popa de yate|espejo convencional|voladizo|bóveda|bovedillas"
     ),
     "SCOOP": (
+        "moldeada en el casco|moldeado en el casco|integrada en el casco|integrado en el casco|"
+        "formando parte del casco|laminada con el casco|"
         "plataforma de baño integrada|popa con escalón|escalón moldeado|escalón integrado|escalones moldeados|"
         "popa escalonada|popa con escalones|con escalón|plataforma integrada|escalón en la popa|popa de faldón|"
         "faldón|popa en escalones|escalones en la popa|popa con peldaños|escalones integrados|"

@@ -106,7 +106,11 @@ WORDS = {
         "batayola de teca|listón|cinta de teca|galón"
     ),
     "COCKPIT": "bañera|piso de la bañera|suelo de la bañera|fondo de la bañera|plan de la bañera|borde de la bañera",
-    "STEP": "escalón|peldaño|escalones|peldaños|escalón de baño|escalón moldeado",
+    "STEP": (
+        "escalón|peldaño|escalones|peldaños|escalón de baño|escalón moldeado|plataforma moldeada|"
+        "plataforma integrada|plataforma de baño integrada|plataforma de baño moldeada|faldón|"
+        "escalón integrado"
+    ),
     "ENDS": "termina|acaba|se acaba|finaliza|terminan|acaban|se corta",
     "STICK_OUT": (
         "saca|sale hacia atrás|sobresale|asoma|sale|saliente|sobresaliendo|se proyecta|sobresalen|sobresalir|"

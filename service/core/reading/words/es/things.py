@@ -130,6 +130,7 @@ WORDS = {
         "a ambos costados|a una y otra banda|a izquierda y derecha|uno en cada banda|cada lado|ambos lados"
     ),
     "PREFER": (
+        "lo quiere|la quiere|lo querría|lo quiero|lo queremos|la queremos|lo quisiera|lo quieren|"
         "me gustaría montarlo|nos gustaría montarlo|querríamos|preferimos|prefiero|preferiría|"
         "preferimos montarlo|preferencia|preferible|preferiríamos|mejor|nos gustaría|me gustaría|a ser posible|"
         "si es posible|preferiría que|preferirían|le gustaría|les gustaría|mejor que vaya|querría|querría que|"

@@ -34,6 +34,8 @@ WORDS = {
         "arrière normal|à voûtes|petite voûte|tableau conventionnel"
     ),
     "SCOOP": (
+        "moulée dans la coque|moulé dans la coque|intégrée à la coque|intégré à la coque|"
+        "intégrée dans la coque|prise dans la coque|"
         "plateforme intégrée|plateforme de bain intégrée|jupe|jupe arrière|à jupe|arrière à jupe|jupe moulée|"
         "avec jupe|marches moulées|jupe intégrée|marche moulée dans la coque|jupe arrière intégrée|"
         "plage arrière intégrée|arrière jupe|marches intégrées|marches dans le tableau|jupe de bain|"

@@ -143,7 +143,11 @@ WORDS = {
         "fond de cockpit|plancher du cockpit|cockpit|sole de cockpit|plancher de cockpit|bord du fond de cockpit|"
         "fond du cockpit|plancher|bord du plancher"
     ),
-    "STEP": "marche|jupe|marche de bain|marches|marche de la jupe|marche moulée",
+    "STEP": (
+        "marche|jupe|marche de bain|marches|marche de la jupe|marche moulée|jupe moulée|jupe intégrée|"
+        "jupe arrière|plateforme moulée|plateforme intégrée|plateforme de bain intégrée|jupe arrière intégrée|"
+        "plage arrière intégrée"
+    ),
     "ENDS": "s'arrête|se termine|finit|finissent|s'achève|finissant|s'interrompt|prend fin",
     "STICK_OUT": (
         "dépasse|dépassant|déborde|dépasse de|ressort|en saillie|saillie|débordant|dépassent|dépasse derrière|"

@@ -144,6 +144,8 @@ WORDS = {
         "à droite et à gauche|chaque bord|de chaque bord|un à chaque bord|sur les deux côtés|tribord et bâbord"
     ),
     "PREFER": (
+        "la veut|le veut|la voudrait|le voudrait|la voudrais|le voudrais|la voulons|le voulons|la veux|"
+        "le veux|"
         "souhaite un montage|souhaite le montage|souhaite l'installer|souhaite le monter|montage souhaité|"
         "préférerait|souhaiterait|on préfère|on préférerait|on aimerait|préfère|préférons|préférerais|aimerais|"
         "aimerions|souhaiterais|souhaiterions|préférence|préférerions|plutôt|voudrais l'avoir|l'idéal serait|"

@@ -32,6 +32,8 @@ WORDS = {
         "inclinato a poppa|a volta|lungo slancio|con slancio"
     ),
     "SCOOP": (
+        "stampata nello scafo|stampato nello scafo|ricavata nello scafo|ricavato nello scafo|"
+        "integrata nello scafo|integrato nello scafo|"
         "plancetta integrata|poppa con gradini|gradini stampati|spiaggetta ricavata|gradino ricavato|"
         "poppa a gradini|spiaggetta integrata|gradino nello scafo|gradino stampato|scalette ricavate|"
         "poppa a spiaggetta|spiaggetta a scafo|gradini integrati|gradini nello specchio|gradini a poppa|"

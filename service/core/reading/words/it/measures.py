@@ -114,7 +114,10 @@ WORDS = {
         "pozzetto|fondo del pozzetto|pagliolo del pozzetto|piano del pozzetto|calpestio del pozzetto|pagliolo|"
         "bordo del pozzetto"
     ),
-    "STEP": "gradino|gradini|scalino|gradino stampato|scalini",
+    "STEP": (
+        "gradino|gradini|scalino|gradino stampato|scalini|spiaggetta integrata|spiaggetta stampata|"
+        "spiaggetta ricavata|plancetta integrata|plancetta stampata|plancetta ricavata|spiaggetta"
+    ),
     "ENDS": "finisce|termina|si ferma|finiscono|terminano|si interrompe|si arresta|finendo",
     "STICK_OUT": (
         "sporge|sporgono|sporgente|esce|fuoriesce|aggetta|sporgenza|si protende|sporgere|si estende|esce fuori|"

@@ -140,6 +140,7 @@ WORDS = {
         "uno per banda|da una parte e dall'altra"
     ),
     "PREFER": (
+        "lo vuole|lo vorrebbe|lo vorrei|lo vogliamo|lo vorremmo|lo voglio|lo vogliono|"
         "ci farebbe piacere|mi farebbe piacere|ci piacerebbe|vorremmo montarlo|vorrei montarlo|preferirei|"
         "preferiamo|preferisco|preferenza|preferibilmente|meglio|preferirei averlo|mi piacerebbe|se possibile|"
         "gradirei|vorrei averlo|preferiremmo|preferirebbe|preferirebbero|vorrebbe averlo|gradirebbe|gradirebbero|"

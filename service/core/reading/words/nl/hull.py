@@ -38,6 +38,8 @@ WORDS = {
         "naar achteren hellende|naar achteren hellend"
     ),
     "SCOOP": (
+        "in de romp gegoten|in de romp gevormd|in de romp ingebouwd|in de romp meegevormd|"
+        "in de romp geïntegreerd|in de romp meegegoten|"
         "geïntegreerde zwemtrede|zwemplateau in de spiegel|zwemtrede|ingebouwd zwemplateau|"
         "geïntegreerd zwemplateau|zwemtreden in de spiegel|sugarscoop|suikerschep|ingevormde zwemtrede|"
         "trapspiegel|ingebouwde zwemtrede|zwemplateau in de romp|zwemtreden|ingebouwde zwemtreden|"

@@ -109,7 +109,10 @@ WORDS = {
         "dekrand lijst|opstaande rand|schandek|teak lijst|relinglijst|dekbiezen|potdeksels"
     ),
     "COCKPIT": "kuipvloer|kuip|vloer van de kuip|kuipbodem|rand van de kuipvloer|rand van de kuipbodem|kuiprand",
-    "STEP": "zwemtrede|trede|traptrede|zwemtreden|ingebouwde trede|ingevormde trede|treden",
+    "STEP": (
+        "zwemtrede|trede|traptrede|zwemtreden|ingebouwde trede|ingevormde trede|treden|ingevormd zwemplateau|"
+        "geïntegreerd zwemplateau|ingebouwd zwemplateau|zwemplateau in de romp|zwemplateau in de spiegel"
+    ),
     "ENDS": "eindigt|houdt op|stopt|eindigen|stoppen|is afgelopen|eindigend",
     "STICK_OUT": (
         "steekt achter|steekt uit|uitsteekt|steekt|uitstekend|uitsteken|steken uit|steekt naar achteren|"

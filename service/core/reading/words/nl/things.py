@@ -147,6 +147,7 @@ WORDS = {
         "beide kanten|bb en sb"
     ),
     "PREFER": (
+        "wil hem|wil het|willen hem|wil de windvaan|willen hem graag|wil de stuurinrichting|"
         "indien mogelijk|als het kan|zo mogelijk|liefst|bij voorkeur|liever|voorkeur|zou graag|bij voorkeur aan|"
         "graag aan|wens|wensen|prefereren|voorkeur voor|zouden graag|hebben liever|zou liever|zouden liever|"
         "geeft de voorkeur|geeft voorkeur|heeft liever|het liefste|zou het liefst|wil graag|wil hem graag|"

@@ -33,6 +33,8 @@ WORDS = {
         "positivt akterspeil|bakoverhellende|heller bakover"
     ),
     "SCOOP": (
+        "støpt inn i skroget|støpt i skroget|innstøpt i skroget|bygd inn i skroget|innebygd i skroget|"
+        "integrert i skroget|støpt i ett med skroget|"
         "badetrinn i hekken|innstøpt badetrinn|innstøpt badeplattform|integrert badeplattform|badetrapp i hekken|"
         "støpt badetrinn|innebygd badeplattform|badetrapp|badetrappen|trinn i hekken|badetrinn i akterspeilet|"
         "trapp i hekken|innstøpte trinn|trappehekk|badetrinn|innstøpt trinn|støpt trinn|hekk med trinn|"

@@ -14,7 +14,7 @@ WORDS = {
         "tykkelse|tykk|tykkelsen|tykt|godstykkelse|skrogtykkelse|laminattykkelse|platetykkelse|tykke|"
         "veggtykkelse|materialtykkelse|speiltykkelse|tjukk|tjukt|tjukkelse|tykkere|godset"
     ),
-    "DEPTH": "i lengderetning|langskips|forfra og bakover|fra for til akter|dybde|dypt",
+    "DEPTH": "i lengderetning|langskips|forfra og bakover|fra for til akter|dybde|dypt|dyp|dype",
     "LOA": (
         "lengde|lengden|lengde over alt|loa|båtens lengde|lengde o a|l o a|total lengde|skroglengde|l.o.a|"
         "lengde overalt|skroglengden|båtlengde|største lengde|lengda|lengde på båten"
@@ -97,7 +97,10 @@ WORDS = {
         "teaklist|fotreling|fotrekka|skandekket|lønning|essing|rekkelista"
     ),
     "COCKPIT": "cockpitdørk|cockpitdørken|cockpit|cockpitgulv|dørken|cockpitbunnen|cockpitgulvet|dørk",
-    "STEP": "badetrinn|trinn|badetrinnet|trinnet|innstøpt trinn|badetrapp",
+    "STEP": (
+        "badetrinn|trinn|badetrinnet|trinnet|innstøpt trinn|badetrapp|innstøpt badeplattform|"
+        "integrert badeplattform|innebygd badeplattform"
+    ),
     "ENDS": "slutter|ender|stopper|ender opp|tar slutt|opphører|avsluttes",
     "STICK_OUT": (
         "stikker ut|stikker|rager ut|rager|stikker bakover|utstikk|går ut|stikker akterut|stikker ut bak|når ut|"

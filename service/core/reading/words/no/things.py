@@ -127,6 +127,7 @@ WORDS = {
         "på hver sin side|babord og styrbord|styrbord og babord|på begge sidene|på hver av sidene|begge sidene"
     ),
     "PREFER": (
+        "vil ha det|vil ha den|vil ha vindroret|vil gjerne ha det|"
         "om mulig|hvis mulig|aller helst|helst|foretrekker|vil helst|ønsker|ønske|helst på|gjerne på|foretrekkes|"
         "foretrukket|heller|vil gjerne ha den|vil gjerne ha|foretrekker å|ser helst|helst ha|ville foretrekke|"
         "ville helst|skulle gjerne|vil ha den|gjerne ha|gjerne|vi vil|jeg vil|vi ønsker|aller helst på"

@@ -37,6 +37,8 @@ WORDS = {
         "lutar akteröver|lutar bakåt|överhängen|akterligt överhäng|utåtlutad|traditionell spegel"
     ),
     "SCOOP": (
+        "ingjuten i skrovet|ingjutet i skrovet|gjuten i skrovet|inbyggd i skrovet|integrerad i skrovet|"
+        "gjuten i ett med skrovet|"
         "badtrappa i aktern|badtrappa|ingjutet badsteg|badsteg i aktern|inbyggd badplattform|"
         "integrerad badplattform|ingjuten badplattform|trappakter|ingjutna steg|badtrapp|akter med badsteg|"
         "badtrappor|ingjuten badtrappa|inbyggt badsteg|integrerat badsteg|trappa i aktern|akter med trappa|"

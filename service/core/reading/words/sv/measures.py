@@ -13,7 +13,7 @@ WORDS = {
         "tjocklekar|godstjockleken|väggtjocklek|spegeltjocklek|plåttjockleken|materialtjocklek|total tjocklek|"
         "i tjocklek|laminattjockleken|skrovtjockleken|tjockare|godset"
     ),
-    "DEPTH": "i längsled|långskepps|från för till akter|framifrån och bakåt|i långskeppsled|djupt|djupa",
+    "DEPTH": "i längsled|långskepps|från för till akter|framifrån och bakåt|i långskeppsled|djupt|djupa|djup",
     "LOA": (
         "längd|längden|längd över allt|löa|båtens längd|l ö a|total längd|skrovlängd|längd ö a|längd överallt|"
         "l.ö.a|total längden|skrovlängden|båtlängd|båtlängden|längd totalt|loa|överallt|hela längden|"
@@ -99,7 +99,10 @@ WORDS = {
         "skarndäcket|relingslister|fotlister|tålisten|sarglist|fotrelingen"
     ),
     "COCKPIT": "sittbrunnsdurken|sittbrunn|sittbrunnen|sittbrunnsgolvet|durken|sittbrunnsdurk|durk|sittbrunnens durk",
-    "STEP": "badsteg|trappsteg|badsteget|trappsteget|ingjutet steg|badtrappa|steg",
+    "STEP": (
+        "badsteg|trappsteg|badsteget|trappsteget|ingjutet steg|badtrappa|steg|ingjuten badplattform|"
+        "integrerad badplattform|inbyggd badplattform|ingjuten plattform"
+    ),
     "ENDS": "slutar|upphör|slutande|tar slut|ändar|upphörande",
     "STICK_OUT": (
         "sticker ut|sticker|skjuter ut|sticker bakåt|utstick|går ut|sticker akterut|skjuter bakåt|når ut|"

@@ -141,6 +141,7 @@ WORDS = {
         "bägge sidor|vardera sidan"
     ),
     "PREFER": (
+        "vill ha det|vill ha den|vill ha vindrodret|vill gärna ha det|vill gärna ha den|"
         "om möjligt|om det går|helst|föredrar|vill helst|skulle helst|föredra|gärna på|önskar|önskemål|hellre|"
         "vi vill ha|föredras|helst på|skulle föredra|föredrar att|vill gärna|ser helst|hellre ha|"
         "skulle helst vilja|gärna ha|vill ha den|gärna|helst om|gärna om|vi vill|jag vill|önskar oss"
