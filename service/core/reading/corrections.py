@@ -37,7 +37,7 @@ def correct(sheet: Sheet, notes: Notes) -> None:
             if any(f.start < match.start(1) < f.end or f.start < match.start(2) < f.end for f in clause.found):
                 continue  # "3ft 9, not 3ft 6"
             new, old = (float(g.replace(",", ".")) for g in match.groups())
-            notes.claims = [_mended(sheet, c, new, old, match.start(1), match.end(1)) for c in notes.claims]
+            notes.claims = [mended(sheet, c, new, old, match.start(1), match.end(1)) for c in notes.claims]
 
 
 def _put_in_place(clause: Clause, notes: Notes) -> None:
@@ -110,7 +110,8 @@ def rename(sheet: Sheet, notes: Notes) -> None:
                     notes.claims.append(replace(claim, field=names[0]))
 
 
-def _mended(sheet: Sheet, claim: Claim, new: float, old: float, start: int, end: int) -> Claim:
+def mended(sheet: Sheet, claim: Claim, new: float, old: float, start: int, end: int) -> Claim:
+    """Return the claim with its written number `old` replaced by `new`, said at [start, end); itself where it is another."""
     said = _WRITTEN.match(sheet.clean[claim.start : claim.end])
     if (
         said is None

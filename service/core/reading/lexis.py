@@ -23,7 +23,8 @@ _PLAIN = str.maketrans(
 _WORD = re.compile(r"[^\W\d_]+(?:['\u2019][^\W\d_]+)*")
 _APOSTROPHE = re.compile("['\u2019]")
 LONGEST_STEM = 24
-MOVING = frozenset({"FOLD", "FIXED", "SWING", "SLIDE"})
+KEPT = frozenset({"FOLD", "FIXED", "SWING", "SLIDE", "GRP"})
+"""What a word goes on to mean within a longer phrase."""
 _ELISIONS = "l d qu n s j c m t dell all dall sull nell un"
 _ELIDED = frozenset(_ELISIONS.split())
 
@@ -83,11 +84,14 @@ class Vocabulary:
             for parts in map(parts_of, phrases.split("|"))
             if parts
         ]
-        moving = {parts[0]: concept for parts, concept in said if concept in MOVING and len(parts) == 1}
-        things = [parts for parts, concept in said if concept.startswith("O_") and len(parts) > 1]
+        single = {parts[0]: concept for parts, concept in said if concept in KEPT and len(parts) == 1}
         return said + [
-            (parts, moving[word]) for parts in things for word in parts if word in moving
-        ]  # a folding ladder folds
+            (parts, single[word])  # a folding ladder folds, solid glass is glass
+            for parts, concept in said
+            if len(parts) > 1 and (concept == "SOLID" or concept.startswith("O_"))
+            for word in parts
+            if word in single and (single[word] == "GRP") == (concept == "SOLID")
+        ]
 
 
 @dataclass

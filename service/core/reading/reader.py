@@ -11,6 +11,7 @@ from service.core.reading.boats import sections
 from service.core.reading.claims import Claim, Notes
 from service.core.reading.corrections import add_datum, correct, rename
 from service.core.reading.enclosed import Told, tell, written_out
+from service.core.reading.erratum import put_errata_right
 from service.core.reading.gaps import gaps
 from service.core.reading.joining import form_of, joined, said_of
 from service.core.reading.kinds import kind_of
@@ -106,6 +107,7 @@ def _gather(sheet: Sheet) -> Notes:
     read_slopes(sheet, notes, hints)
     read_under_step(sheet, notes, hints)
     correct(sheet, notes)
+    put_errata_right(sheet, notes)
     rename(sheet, notes)
     add_datum(sheet, notes)
     read_offset(sheet, notes)

@@ -12,6 +12,7 @@ from functools import cached_property
 from itertools import pairwise
 
 from service.core.reading.breath import ONLY_HERE, only_places, preferred, put_right, renamed, summed
+from service.core.reading.declared import add_declared
 from service.core.reading.doing import done_with
 from service.core.reading.hedges import Hedge, stated
 from service.core.reading.kin import Kin
@@ -122,6 +123,7 @@ def lay_out(text: str, subject_length: int, tongue: Tongue, sender: Sender) -> S
     words = words_of(clean)
     taken, guessed = tongue.kin.taken(clean, words)
     _share(clauses, matcher.marks(clean, taken), merged(scan(clean), tongue.speller.found(clean, words)))
+    add_declared(clean, clauses)
     add_unitless(clean, clauses)
     for clause in clauses:
         told = stated(clean, clause.marks, clause.found)

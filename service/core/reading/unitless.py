@@ -53,6 +53,7 @@ class Thought(Protocol):
     start: int
     end: int
     foreign: bool
+    depth: int
     marks: list[Mark]
     found: list[Found]
 
@@ -136,6 +137,17 @@ def _with_inches(clean: str, clause: Thought, found: Found) -> Found:
     read = parse(f"{clean[found.start : found.end]} {inches[1]}{more} in", "length")
     closed = bool(behind & DIRECT) or any(p.match(clean, inches.end(), clause.end) for p in (_CLOSES, _GOES_ON))
     return Found(found.start, inches.end(), read, "length") if closed and isinstance(read, Quantity) else found
+
+
+def is_free(clean: str, clause: Thought, match: re.Match[str]) -> bool:
+    """Say whether a number is no quantity yet, no year and no part of a name."""
+    told = any(m.concept in DIRECT and 0 <= m.start - match.end() <= 1 for m in clause.marks)  # "1980 wide"
+    return not (_taken(clause, match) or (_year(match[0]) and not told) or _is_model(clean, clause, match.start()))
+
+
+def add_length(clause: Thought, match: re.Match[str], unit: str) -> None:
+    """Give a clause a bare number as a length."""
+    _add(clause, match, f"{match[0]} {unit}", "length")
 
 
 def _add(clause: Thought, match: re.Match[str], text: str, dimension: Dimension) -> None:

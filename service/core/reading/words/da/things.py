@@ -136,7 +136,8 @@ WORDS = {
         "vil have det|vil have den|vil have vindroret|vil gerne have det|"
         "om muligt|hvis det er muligt|helst|foretrækker|vil helst|ønsker|ønske|helst i|gerne i|foretrækkes|"
         "foretrukket|hellere|vil gerne have den|helst på|vil gerne have|ser helst|ville foretrække|ville helst|"
-        "gerne have|foretrække|ønsker den|vil have den|gerne|vi vil|jeg vil|vi ønsker"
+        "gerne have|foretrække|ønsker den|vil have den|gerne|vi vil|jeg vil|vi ønsker|"
+        "passer bedst|bedst for os|bedre for os|passer os bedst"
     ),
     "SLIDE": (
         "teleskopisk|udtrækkelig|udtræk|teleskop|skydes|udtrækkeligt|trækkes ud|kan trækkes ud|skydes ind|"

@@ -2,6 +2,7 @@
 
 WORDS = {
     "TRANSOM": (
+        "ok spiegel|ok heck|ok heckspiegel|vor ok spiegel|hinter ok spiegel|uk spiegel|uk heck|uk heckspiegel|"
         "kante des spiegels|rand des spiegels|spiegeloberkante|spiegelunterkante|spiegelneigung|spiegelwinkel|"
         "spiegelbreite|spiegeldicke|spiegelstärke|spiegel|spiegels|heckspiegel|heck|heckspiegels|heckplatte|"
         "spiegelheck|spiegel des bootes|spiegelplatte|hecks|spiegelkante|am heck|spiegelhöhe|oberkante spiegel|"
@@ -34,6 +35,7 @@ WORDS = {
         "kerzengrade"
     ),
     "REVERSE": (
+        "umgekehrt wie ein yachtheck|umgekehrt wie bei einem yachtheck|"
         "negativer spiegel|negativ|negatives heck|negativem spiegel|negativen spiegel|negativer|negativen|"
         "negatives|negativem|negative neigung|negativ geneigt|nach vorn gekipptes heck|retrousse|"
         "yachtheck negativ|invertiert|nach vorne geneigt|negativ geneigter|negativ geneigtes|negativer neigung|"

@@ -20,10 +20,13 @@ WORDS = {
         "ihres bruders|sein boot"
     ),
     "WITHDRAW": (
+        "vergessen sie bitte|vergiss|bitte vergessen|nicht berücksichtigen|lassen sie weg|streichen sie|"
+        "ignorieren sie|vergessen sie die|"
         "vergessen sie|vergesst|streichen|ungültig|falsch war|stimmt nicht|war falsch|waren falsch|"
         "gilt nicht mehr|ignorieren"
     ),
     "MEANT": (
+        "zahlendreher|ziffern vertauscht|zahlen vertauscht|"
         "gemeint|meinte|richtig ist|korrektur|berichtigung|statt|muss heißen|zahlendreher|korrekt ist|"
         "sollte heißen|stattdessen|korrigiere|tippfehler|eigentlich"
     ),

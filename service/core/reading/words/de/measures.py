@@ -61,6 +61,7 @@ WORDS = {
         "auf beide seiten|jeweils nach beiden|beidseits"
     ),
     "FORWARD": (
+        "vor ok spiegel|vor ok|vor oberkante|vor spiegel|vor spiegeloberkante|ok vorn|"
         "nach vorn|nach vorne|vor der|vor dem|weiter vorn|weiter vorne|vorlich|nach vorn geneigt|vorne|vorn|"
         "weiter nach vorn|weiter nach vorne|bugwärts|richtung bug|vorderhalb|vor dem heck|nach vorn zu|vorwärts|"
         "zum bug|zum bug hin|bugseitig|weiter vorne als|weiter vorn als|davor|nach innen|ins schiff|"
@@ -70,6 +71,7 @@ WORDS = {
         "vor dem steven|vor dem achtersteven|vor der hinterkante|kurz vor|innerhalb des"
     ),
     "AFT": (
+        "hinter ok spiegel|hinter ok|hinter oberkante|hinter spiegel|hinter spiegeloberkante|ok achtern|"
         "nach achtern|nach hinten|achtern|weiter achtern|weiter hinten|hinter dem|hinter der|heckwärts|"
         "nach hinten geneigt|hinten|richtung heck|weiter nach hinten|weiter nach achtern|hinter|achterlich|"
         "achteraus|achterlicher|achterlicher als|weiter hinten als|heckseitig|weiter achterlich|hinter ihm|"
@@ -79,6 +81,7 @@ WORDS = {
         "hinterm heck"
     ),
     "TOP": (
+        "ok spiegel|ok heck|ok heckspiegel|ok transom|vor ok spiegel|hinter ok spiegel|ok achtern|ok vorn|"
         "ruderkopf|kopf des ruders|kopf vom ruder|ruderoberkante|oberkante ruder|kopf des stevens|stevenkopf|"
         "kopf des achterstevens|spiegelkante|kante des spiegels|rand des spiegels|bis zum deck|bis deck|"
         "bis an deck|reicht bis|geht bis|geht hoch bis|stevenoberkante|spiegeloberkante|oberkante|oben|"
@@ -91,6 +94,7 @@ WORDS = {
         "spiegelrand|oberster rand|höchsten punkt|am höchsten punkt|heckspiegelkante|achterstevenkopf"
     ),
     "BOTTOM": (
+        "uk spiegel|uk heck|uk heckspiegel|"
         "ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|reicht hinunter bis|reicht herunter bis|"
         "geht hinunter bis|spiegelunterkante|unterkante|unten|untere kante|unterer rand|unteren rand|untere ende|"
         "unteren kante|unterste kante|unterkante des spiegels|unterkante vom spiegel|unterrand|spiegel unten|"

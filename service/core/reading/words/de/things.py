@@ -177,7 +177,8 @@ WORDS = {
         "lieber wäre|wunsch|wünschen|vorzugsweise|lieber hätten|hätten gern|hätte gern|am besten|möglichst|"
         "gerne an|gern an|würde bevorzugen|würden bevorzugen|hätte gerne|hätten gerne|hätte sie gern|"
         "hätte er gern|bevorzugen würde|wäre lieber|wäre uns lieber|ist uns lieber|wünscht|wünscht sich|"
-        "wir möchten|ich möchte|wir wollen|ich will sie|wünschten wir|wünsche ich mir"
+        "wir möchten|ich möchte|wir wollen|ich will sie|wünschten wir|wünsche ich mir|"
+        "besser für uns|besser für mich|passt uns besser|wäre uns lieber|wäre mir lieber"
     ),
     "SWING": (
         "schwingt|schwingen|schwenkbarer|schwenkbar|schwenkt|schwenkbare|schwenkbares|schwenkbaren|ausschwenkbar|"

@@ -27,6 +27,8 @@ WORDS = {
         "stand straight|zero degrees"
     ),
     "REVERSE": (
+        "other way round to a counter|other way round from a counter|opposite of a counter|"
+        "the opposite of a counter|other way from a counter|opposite way to a counter|"
         "reverse|reversed|reverse transom|retrousse|negative rake|sugar scoop stern|reverse raked|"
         "reverse sloping|negative|negative transom|reverse sheer stern|negatively raked|inverted transom|"
         "inverted|reverse rake|raked forward|rakes forward|raked forwards|leans forward|slopes forward|"
@@ -124,6 +126,9 @@ WORDS = {
         "under her bum|well inboard|up under the stern|both under"
     ),
     "TRAILING": (
+        "back side of the blade|back side of the rudder|back part of the blade|rear side of the blade|"
+        "backside of the blade|the back of the blade|back of the blade|back edge of the blade|"
+        "aft edge of the blade|after edge of the blade|aft end of the blade|rear of the blade|"
         "trailing edge|back edge|after edge|aft edge|aftmost edge|aftermost edge|back edge of the rudder|"
         "rear edge|back border|after end|aft end|aft border|aftermost part|aftmost part|aftmost point|"
         "aftermost point|furthest aft point|back of the rudder|rear of the rudder|aft end of the rudder|"

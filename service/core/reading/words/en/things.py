@@ -182,7 +182,8 @@ WORDS = {
         "if possible on|would like to have it|would prefer|she'd prefer|he'd prefer|they'd prefer|"
         "they would prefer|he would prefer|she would prefer|we'd prefer|i'd prefer|better on|i'd go for|"
         "our choice would be|favours|favor|favors|leaning towards|sooner have it|happier with|happiest with|"
-        "we want the|i want the|want the gear|like the gear|like it on|like it to"
+        "we want the|i want the|want the gear|like the gear|like it on|like it to|"
+        "better for me|better for us|would be better|works better for us|suits us better|suits me better"
     ),
     "AVOID": "avoid|avoiding|don't want it|do not want it|not want|anywhere but|under no circumstances|on no account",
     "GONE": (

@@ -15,8 +15,12 @@ WORDS = {
         "de un amigo|del vecino|mi vecino|amiga|una amiga|compañero de club|barco de un amigo|su barco|"
         "en el suyo|el del vecino|el de un amigo"
     ),
-    "WITHDRAW": "olvide|olviden|olvida|anular|no vale|estaba mal|erróneo|errónea|incorrecto",
+    "WITHDRAW": (
+        "no tengan en cuenta|no tenga en cuenta|no tengáis en cuenta|olvidad|descarten|no hagan caso|"
+        "olvide|olviden|olvida|anular|no vale|estaba mal|erróneo|errónea|incorrecto"
+    ),
     "MEANT": (
+        "invertido las cifras|invertí las cifras|bailaron las cifras|cambiado las cifras|"
         "quería decir|quise decir|en vez de|en lugar de|corrección|corrijo|me equivoqué|debe decir|errata|"
         "rectifico|error|en realidad|correcto"
     ),

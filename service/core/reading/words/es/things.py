@@ -134,7 +134,8 @@ WORDS = {
         "me gustaría montarlo|nos gustaría montarlo|querríamos|preferimos|prefiero|preferiría|"
         "preferimos montarlo|preferencia|preferible|preferiríamos|mejor|nos gustaría|me gustaría|a ser posible|"
         "si es posible|preferiría que|preferirían|le gustaría|les gustaría|mejor que vaya|querría|querría que|"
-        "de preferencia|queremos|quiero|deseamos|desearíamos|quisiera|quisiéramos"
+        "de preferencia|queremos|quiero|deseamos|desearíamos|quisiera|quisiéramos|"
+        "me viene mejor|nos viene mejor|nos vendría mejor|me vendría mejor|mejor para nosotros"
     ),
     "SLIDE": (
         "telescópica|corredera|extensible|deslizante|telescópicas|que se desliza|se desliza|extraíble de|"

@@ -15,8 +15,13 @@ WORDS = {
         "mon précédent|ancienne unité|l'autre bateau|d'un ami|d'un copain|d'un voisin|de mon ami|chez un ami|"
         "une amie|camarade|celui d'un|celui de mon|celui du voisin|mon voisin|bateau d'un ami"
     ),
-    "WITHDRAW": "oubliez|ne pas tenir compte|annule|erroné|erronée|était faux|faux",
+    "WITHDRAW": (
+        "ne tenez pas compte|ne tenez plus compte|n'en tenez pas compte|oubliez les|à oublier|ne retenez pas|"
+        "laissez tomber|"
+        "oubliez|ne pas tenir compte|annule|erroné|erronée|était faux|faux"
+    ),
     "MEANT": (
+        "inversé les chiffres|inversé deux chiffres|interverti les chiffres|chiffres inversés|"
         "je voulais dire|voulais dire|au lieu de|correction|rectification|erreur|en fait|lire|plutôt que|"
         "il fallait lire|et non|corrigé"
     ),

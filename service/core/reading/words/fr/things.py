@@ -150,7 +150,8 @@ WORDS = {
         "préférerait|souhaiterait|on préfère|on préférerait|on aimerait|préfère|préférons|préférerais|aimerais|"
         "aimerions|souhaiterais|souhaiterions|préférence|préférerions|plutôt|voudrais l'avoir|l'idéal serait|"
         "si possible|préféreraient|aimerait mieux|aimeraient|souhaiteraient|de préférence|nous voudrions|"
-        "je voudrais|nous voulons|on voudrait|je veux|nous aimerions"
+        "je voudrais|nous voulons|on voudrait|je veux|nous aimerions|"
+        "m'arrangerait|nous arrangerait|m'arrange mieux|mieux pour nous|mieux pour moi"
     ),
     "SLIDE": (
         "coulissante|coulissant|télescopique|coulissantes|coulissants|télescopiques|à coulisse|qui coulisse|"

@@ -15,8 +15,12 @@ WORDS = {
         "precedente barca|l'altra barca|di un amico|amica|un'amica|del mio amico|da un amico|quella di un amico|"
         "quella del vicino|quella precedente|altro armatore|la barca di mio|la barca del mio|un socio del club"
     ),
-    "WITHDRAW": "dimenticate|dimentichi|ignorate|sbagliato|errato|errata|non vale|sbagliata|era sbagliata",
+    "WITHDRAW": (
+        "non tenete conto|non tenga conto|lasciate perdere|ignori|scordatevi|"
+        "dimenticate|dimentichi|ignorate|sbagliato|errato|errata|non vale|sbagliata|era sbagliata"
+    ),
     "MEANT": (
+        "invertito le cifre|scambiato le cifre|invertite le cifre|"
         "intendevo|volevo dire|al posto di|invece di|correzione|rettifica|è corretto|errore|mi sono sbagliato|"
         "mi sono sbagliata|anziché|in realtà|leggasi|giusto è"
     ),

@@ -144,7 +144,8 @@ WORDS = {
         "ci farebbe piacere|mi farebbe piacere|ci piacerebbe|vorremmo montarlo|vorrei montarlo|preferirei|"
         "preferiamo|preferisco|preferenza|preferibilmente|meglio|preferirei averlo|mi piacerebbe|se possibile|"
         "gradirei|vorrei averlo|preferiremmo|preferirebbe|preferirebbero|vorrebbe averlo|gradirebbe|gradirebbero|"
-        "vorrebbero|vorremmo|vorrei|vogliamo|voglio|desideriamo|desidero"
+        "vorrebbero|vorremmo|vorrei|vogliamo|voglio|desideriamo|desidero|"
+        "mi va meglio|ci va meglio|sarebbe meglio|meglio per noi|meglio per me"
     ),
     "SLIDE": (
         "telescopica|scorrevole|estraibile|retrattile|telescopico|a scorrimento|scorrevoli|telescopiche|"

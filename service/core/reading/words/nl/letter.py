@@ -13,8 +13,12 @@ WORDS = {
         "van een vriend|bij een vriend|een ander schip|collega zeiler|zijn schip|mijn vriend|die van de buurman|"
         "die van mijn"
     ),
-    "WITHDRAW": "vergeet|negeer|klopt niet|was fout|was verkeerd|niet juist|fout",
+    "WITHDRAW": (
+        "niet meenemen|laat weg|laat maar zitten|houd geen rekening met|"
+        "vergeet|negeer|klopt niet|was fout|was verkeerd|niet juist|fout"
+    ),
     "MEANT": (
+        "cijfers omgedraaid|cijfers verwisseld|"
         "bedoelde|ik bedoel|bedoeld|in plaats van|moet zijn|moet het zijn|correctie|rectificatie|juiste|"
         "vergissing|typefout|eigenlijk"
     ),

@@ -151,7 +151,8 @@ WORDS = {
         "indien mogelijk|als het kan|zo mogelijk|liefst|bij voorkeur|liever|voorkeur|zou graag|bij voorkeur aan|"
         "graag aan|wens|wensen|prefereren|voorkeur voor|zouden graag|hebben liever|zou liever|zouden liever|"
         "geeft de voorkeur|geeft voorkeur|heeft liever|het liefste|zou het liefst|wil graag|wil hem graag|"
-        "zag graag|ziet graag|het liefst|graag|wij willen|we willen|ik wil"
+        "zag graag|ziet graag|het liefst|graag|wij willen|we willen|ik wil|"
+        "beter voor mij|beter voor ons|komt ons beter uit"
     ),
     "SLIDE": (
         "uitschuifbaar|uitschuifbare|telescopisch|inschuifbaar|telescopische|schuifbaar|schuift uit|schuift in|"

@@ -13,8 +13,9 @@ WORDS = {
         "kompisen|kompisens|vår tidligere|min tidligere|kameraten|hos kompisen|sidemannen|min kompis|vennens|"
         "min venn|broren|svogeren|båtkamerat"
     ),
-    "WITHDRAW": "glem|se bort fra|feil|stemmer ikke|gjelder ikke|var feil|galt",
+    "WITHDRAW": ("ikke regn med|se vekk fra|stryk|glem|se bort fra|feil|stemmer ikke|gjelder ikke|var feil|galt"),
     "MEANT": (
+        "byttet om på tallene|byttet om tallene|"
         "mente|jeg mente|skal være|rettelse|i stedet for|istedenfor|korrigering|riktig er|egentlig|skrivefeil|"
         "korreksjon|det skal stå|riktig verdi|korrekt er"
     ),

@@ -130,7 +130,8 @@ WORDS = {
         "vil ha det|vil ha den|vil ha vindroret|vil gjerne ha det|"
         "om mulig|hvis mulig|aller helst|helst|foretrekker|vil helst|ønsker|ønske|helst på|gjerne på|foretrekkes|"
         "foretrukket|heller|vil gjerne ha den|vil gjerne ha|foretrekker å|ser helst|helst ha|ville foretrekke|"
-        "ville helst|skulle gjerne|vil ha den|gjerne ha|gjerne|vi vil|jeg vil|vi ønsker|aller helst på"
+        "ville helst|skulle gjerne|vil ha den|gjerne ha|gjerne|vi vil|jeg vil|vi ønsker|aller helst på|"
+        "passer best|best for oss|bedre for oss|passer oss best"
     ),
     "SLIDE": (
         "teleskopisk|uttrekkbar|uttrekkbart|teleskop|skyves|teleskopstige|uttrekkbare|kan trekkes ut|trekkes ut|"

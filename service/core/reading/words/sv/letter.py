@@ -12,8 +12,12 @@ WORDS = {
         "den andra båten|en kompis|väninna|hos grannen|hos en vän|hos en kompis|annan ägare|en vän till|"
         "kompis båt|förra segelbåten|hans spegel|den förra|vännen|hos honom|min kompis|min vän|seglarkamrat"
     ),
-    "WITHDRAW": "glöm|bortse från|felaktig|gäller inte|stämmer inte|var fel|fel",
+    "WITHDRAW": (
+        "räkna inte med|bortse ifrån|ta inte med|strunta i|"
+        "glöm|bortse från|felaktig|gäller inte|stämmer inte|var fel|fel"
+    ),
     "MEANT": (
+        "kastat om siffrorna|förväxlat siffrorna|"
         "menade|jag menade|ska vara|skall vara|rättelse|i stället för|istället för|korrigering|rätt är|"
         "egentligen|skrivfel|rätt värde|korrekt är|det ska stå"
     ),

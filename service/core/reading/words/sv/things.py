@@ -144,7 +144,8 @@ WORDS = {
         "vill ha det|vill ha den|vill ha vindrodret|vill gärna ha det|vill gärna ha den|"
         "om möjligt|om det går|helst|föredrar|vill helst|skulle helst|föredra|gärna på|önskar|önskemål|hellre|"
         "vi vill ha|föredras|helst på|skulle föredra|föredrar att|vill gärna|ser helst|hellre ha|"
-        "skulle helst vilja|gärna ha|vill ha den|gärna|helst om|gärna om|vi vill|jag vill|önskar oss"
+        "skulle helst vilja|gärna ha|vill ha den|gärna|helst om|gärna om|vi vill|jag vill|önskar oss|"
+        "bättre för oss|bättre för mig|passar oss bäst|passar bäst"
     ),
     "SLIDE": (
         "teleskop|utdragbar|utdragbart|teleskopisk|skjutbar|dras ut|kan dras ut|skjuts in|skjuts ut|utskjutbar|"
