@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from service.core.reading.sheet import Clause
 
+OTHERS = frozenset({"RUDDER", "TRAILING", "STOCK", "STEP", "WATER"})
 ALONE = frozenset({"TOP", "FORWARD", "AFT", "HEIGHT", "BOTTOM"})
 
 
@@ -35,10 +36,26 @@ def rake_sign(clause: Clause) -> float | None:
             names.add(-1.0 if mark.concept == "REVERSE" else 1.0)
     if "DOWNWARD" in clause.concepts:
         leans = {-way for way in leans}  # "going down it runs forward"
+    edges = edges or (set() if leans else _told_after(clause))
     for signs in (edges, leans, names):
         if signs:
             return next(iter(signs)) if len(signs) == 1 and not names - signs else None
     return None
+
+
+def _told_after(clause: Clause) -> set[float]:
+    """Return the way where the edge is named behind it: "it sticks out further aft at the top than at the bottom"."""
+    marks = [m for m in clause.marks if m.concept in ("FORWARD", "AFT", "TOP", "BOTTOM")]
+    ways = [at for at, m in enumerate(marks) if m.concept in ("FORWARD", "AFT")]
+    if (
+        len(ways) != 1
+        or not {"TOP", "BOTTOM"} <= clause.concepts
+        or OTHERS & clause.concepts
+        or ways[0] + 1 == len(marks)
+    ):
+        return set()
+    way, edge = marks[ways[0]], marks[ways[0] + 1]
+    return {(1.0 if way.concept == "AFT" else -1.0) * (1.0 if edge.concept == "TOP" else -1.0)}
 
 
 def edge_leans(clause: Clause) -> bool:

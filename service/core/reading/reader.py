@@ -28,7 +28,7 @@ from service.core.reading.profile import read_profile
 from service.core.reading.shape import Doubt, Enclosed, Evidence, Reading
 from service.core.reading.sheet import LONGEST, Sheet, Tongue, lay_out
 from service.core.reading.slopes import read_slopes
-from service.core.reading.stern import open_edge, read_words, stern_hints
+from service.core.reading.stern import open_edge, read_words, sort_by_rake, stern_hints
 from service.core.reading.under_step import read_under_step
 from service.core.reading.words import KIN, MATCHERS, SPELLERS
 
@@ -112,6 +112,7 @@ def _gather(sheet: Sheet) -> Notes:
     add_datum(sheet, notes)
     read_offset(sheet, notes)
     notes.claims = [c for c in notes.claims if not _foreign(sheet, c)]
+    sort_by_rake(notes)
     return notes
 
 

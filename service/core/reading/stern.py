@@ -121,6 +121,16 @@ def _stern(clause: Clause, notes: Notes) -> None:
         _claim(notes, clause, "boat.stern", "raked" if sign > 0 else "reverse", concept, 0.8)
 
 
+def sort_by_rake(notes: Notes) -> None:
+    """Add the sort of stern that a rake comes to, where no words name one."""
+    rakes = [c for c in notes.claims if c.field == "transom.rake_deg" and isinstance(c.value, float)]
+    if not rakes or any(c.field == "boat.stern" for c in notes.claims):
+        return
+    if len({c.value > 0 for c in rakes}) == 1 and min(abs(c.value) for c in rakes) > UPRIGHT_DEG:
+        sort = "raked" if rakes[0].value > 0 else "reverse"
+        notes.claims.append(Claim("boat.stern", sort, rakes[0].start, rakes[0].end, rakes[0].depth, 0.7))
+
+
 def _degrees(found: Found) -> float:
     return abs(found.read.value) if isinstance(found.read, Quantity) else 0.0
 

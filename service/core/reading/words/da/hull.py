@@ -57,6 +57,7 @@ WORDS = {
         "dobbeltspids|spids bagtil|kanoagter|spidsgatta|spids agterende|krydserhæk|spidsgatterens|spidsgatterhæk"
     ),
     "RUDDER": (
+        "roret hænger på kølen|roret hænger bag på kølen|"
         "rorets underkant|bunden af roret|underkanten af roret|rorets top|rorhoved|rorhovedet|toppen af roret|"
         "rortop|rortoppen|ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|"
         "rorets bagkant|bagkanten af roret|bagkant ror|bagkant af ror|balanceret spaderor|balanceret ror|"
@@ -76,6 +77,8 @@ WORDS = {
         "hækhængt ror|ophængt i spejlet|hænger udenpå|ophængt agter"
     ),
     "HUNG_IN": (
+        "roret hænger på kølen|roret hænger bag på kølen|"
+        "bag på kølen|på kølen|på bagkanten af kølen|i bagkanten af kølen|"
         "spaderor*|balanceror*|skegror*|spaderor|balanceret spaderor|balanceror|fritbærende|balanceret ror|"
         "halvbalanceret|bag kølen|på skæg|skæg ror|på skeg|skegror|fritbærende ror|finneror|spaderoret|"
         "balancerede|halvbalanceret ror|fritstående|frithængende|fritbærende spaderor|på finne|bag en skeg|"

@@ -88,6 +88,7 @@ WORDS = {
         "fastmontering|ikke klapbart"
     ),
     "REMOVE": (
+        "kan ligge i kistebænken|kan lægges i kistebænken|kan trækkes op|kan blive hjemme|kan blive i land|"
         "kan undværes|kan undvære|kan sættes et andet sted|tages af ved behov|bliver afmonteret|demonterbar|"
         "kan tages af|kan fjernes|kan afmonteres|aftagelig|kan demonteres|kan flyttes|kan skrues af|"
         "kan tages væk|kan godt fjernes|kan tages ned|må gerne fjernes|undværlig|overflødig|behøves ikke|"

@@ -79,6 +79,7 @@ WORDS = {
         "spitz zulaufend|kreuzerheck|kanuhecks|spitzgattyacht|spitzgattet|beidseitig spitz"
     ),
     "RUDDER": (
+        "ruder hängt hinten am kiel|ruder hängt am kiel|ruder hängt hinten am skeg|"
         "ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|ruderkopf|kopf des ruders|kopf vom ruder|"
         "ruderoberkante|oberkante ruder|ruder|ruderblatt|hauptruder|angehängtes ruder|ruderblatts|ruderblattes|"
         "hauptruders|ruderanlage|doppelruder|ruders|beide ruder|zwei ruder|hinterkante ruder|"
@@ -101,6 +102,9 @@ WORDS = {
         "hängt hinterm heck"
     ),
     "HUNG_IN": (
+        "ruder hängt hinten am kiel|ruder hängt am kiel|ruder hängt hinten am skeg|"
+        "hinten am kiel|am kiel aufgehängt|an der kielhinterkante|hinter dem langkiel|am langkiel|"
+        "hinten am langkiel|am kielende|hängt hinten am kiel|hängt am skeg|am skeg aufgehängt|"
         "halbskeg*|skegruder*|spatenruder*|kielruder*|vollskeg*|spatenruder|freistehendes ruder|balanceruder|"
         "spatenruders|skegruder|halbskeg|teilbalanciert|skeg geführt|kielruder|untergebaut|freistehend|"
         "vorgebalanciert|am skeg|hinter dem kiel|freihängend|freihängendes|frei hängend|unterhängend|"

@@ -107,6 +107,9 @@ WORDS = {
         "fest verschraubte"
     ),
     "REMOVE": (
+        "kann aber in die backskiste|kann in die backskiste|kann man rausziehen|rausziehen|"
+        "kann man herausziehen|herausziehbar|lässt sich herausziehen|kann man abziehen|ist nur gesteckt|"
+        "kann in den keller|kann an land bleiben|kann zu hause bleiben|kann unter deck|"
         "kann ich verzichten|können wir verzichten|könnten wir verzichten|kann woanders hin|kann versetzt werden|"
         "kann verlegt werden|lässt sich versetzen|kann umziehen|lässt sich verlegen|wird demontiert|"
         "werden demontiert|wird abgebaut|werden abgebaut|bauen wir ab|baue ich ab|notfalls auch weg|könnte weg|"

@@ -109,6 +109,10 @@ WORDS = {
         "hangs on hinges|on its hinges"
     ),
     "HUNG_IN": (
+        "hung on the back of the keel|hung off the keel|hung from the keel|hung on the skeg|hung off the skeg|"
+        "hangs on the keel|hangs on the skeg|hinged on the keel|hinged to the keel|"
+        "hung on the trailing edge of the keel|hangs off the back of the keel|hangs off the keel|"
+        "hung on the aft end of the keel|"
         "spade|spade rudder|skeg hung|inboard rudder|keel hung|balanced rudder|skeg hung rudder|semi balanced|"
         "semi balanced rudder|spade type|keel hung rudder|skeg rudder|half skeg|skeg mounted|full skeg|"
         "partial skeg|behind the keel|spade rudders|under-hung|underhung|skeg-hung|skegged|semi-skeg|semi skeg|"

@@ -102,6 +102,9 @@ WORDS = {
         "telescopic type|pull out|pull-out|slides into|slides down|slide in|pulls out of"
     ),
     "REMOVE": (
+        "pulls out of its socket|lifts out of its socket|can live in the locker|can go in the locker|"
+        "can go below|can go in the cockpit locker|just lifts off|which lifts off|slots out|"
+        "slides out of its socket|can be stowed below|can stay ashore|can stay at home|"
         "can move|could move|movable|can shift|will remove|to be removed|will be removed|plan to remove|"
         "planning to remove|going to remove|will take them off|will take it off|would remove|can go elsewhere|"
         "can be relocated|could be relocated|could go elsewhere|can live elsewhere|can take out|can take it out|"
@@ -120,6 +123,8 @@ WORDS = {
         "comes away|unboltable|take off able|hang on|temporary"
     ),
     "KEEP": (
+        "staying|are staying|theyre staying|they're staying|it's staying|its staying|stays where it is|"
+        "staying where it is|"
         "must be left|left where it is|has to be left|should be left|want it left|must to stay|it should stay|"
         "want to go on using|still use it|keep using|be able to use|dont want to lose|wouldn't want to lose|"
         "would hate to lose|do not want to remove|don't want to remove|don't want to lose|do not want to lose|"

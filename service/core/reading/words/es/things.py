@@ -82,6 +82,7 @@ WORDS = {
         "no se puede abatir"
     ),
     "REMOVE": (
+        "se saca|se sacan|puede ir en el cofre|se puede guardar|puede quedarse en tierra|"
         "podemos prescindir|puedo prescindir|podríamos prescindir|se puede mover|se puede cambiar de sitio|"
         "puede ir en otro sitio|se desmontará|se desmontarán|se quitará|se quitarán|desmontable|se puede quitar|"
         "desmontables|puede quitarse|se puede desmontar|se pueden quitar|podemos quitar|puedo quitar|removible|"

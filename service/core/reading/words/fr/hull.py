@@ -81,6 +81,8 @@ WORDS = {
         "en tableau|sur l'arrière du tableau|accroché dehors|accroché à l'extérieur"
     ),
     "HUNG_IN": (
+        "à l'arrière de la quille|pendu à la quille|suspendu à la quille|dans le prolongement de la quille|"
+        "derrière la quille longue|porté par la quille|"
         "semi suspendu|safran suspendu|suspendue|safran sur aileron|compensé|semi compensé|safran sous la coque|"
         "derrière la quille|sur skeg|safran sur skeg|safran à aileron|derrière un aileron|derrière aileron|"
         "suspendus|sous la voûte arrière|bi-safrans suspendus|compensés|semi-compensé|derrière quille|"

@@ -90,6 +90,7 @@ WORDS = {
         "non repliables|d'une pièce|fixée au tableau|fixes soudés|bossoirs fixes"
     ),
     "REMOVE": (
+        "s'ôte|peut aller dans le coffre|peut rester à terre|se retirent|il suffit de l'ôter|"
         "pourrais déposer|pourrions déposer|peux déposer|pouvons déposer|pourrais enlever|pourrais démonter|"
         "pourrions enlever|pourrions démonter|peut être déplacé|peut être déplacée|peut aller ailleurs|"
         "peuvent être déplacés|sera démonté|seront démontés|sera démontée|seront démontées|sera enlevé|"

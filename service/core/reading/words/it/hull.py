@@ -77,6 +77,7 @@ WORDS = {
         "pende dallo specchio|appeso all'esterno|appesa all'esterno"
     ),
     "HUNG_IN": (
+        "attaccato alla chiglia|sulla chiglia|appeso allo skeg|incernierato allo skeg|"
         "a spada|timone a spada|timone sospeso|semicompensato|compensato|con skeg|sotto lo scafo|"
         "appeso sotto lo scafo|a pala sospesa|dietro lo skeg|dietro la chiglia|sotto la carena|a pala|"
         "pala sospesa|appeso alla chiglia|dietro al bulbo|dietro alla chiglia|su mezzo skeg|mezzo skeg|"

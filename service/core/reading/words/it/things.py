@@ -87,6 +87,7 @@ WORDS = {
         "non richiudibile|bullonato|bullonati"
     ),
     "REMOVE": (
+        "si sfila|si può sfilare|sfilabile|che si sfila|si sfilano|si può mettere nel gavone|"
         "possiamo toglierla|possiamo toglierlo|posso toglierla|posso toglierlo|si può spostare|"
         "può essere spostato|può essere spostata|si possono spostare|verrà smontato|verrà smontata|"
         "verranno smontati|sarà smontato|saranno smontati|smontabile|si può togliere|rimovibile|"

@@ -62,6 +62,7 @@ WORDS = {
         "spits aan beide kanten|kruiserhek|puntig hek|tweemaal spits|spitse achtersteven"
     ),
     "RUDDER": (
+        "roer hangt achter aan de kiel|roer hangt aan de kiel|roer zit achter aan de kiel|"
         "roer|roerblad|hoofdroer|roeren|roerbladen|dubbel roer|twee roeren|roers|achterkant roerblad|"
         "achterkant roer|achterkant van het roer|achterrand van het roer|achterrand roer|vrijhangend roer|"
         "balans roer|doorgestoken roer|scheg roer|aangehangen roer|roer aan de spiegel|buitenboord roer|"
@@ -82,6 +83,8 @@ WORDS = {
         "aan de spiegel opgehangen|achter de spiegel hangt|hangend aan de spiegel|hangt erachter|hangt buiten"
     ),
     "HUNG_IN": (
+        "roer hangt achter aan de kiel|roer hangt aan de kiel|roer zit achter aan de kiel|"
+        "achteraan de kiel|aan de kiel|aan de achterkant van de kiel|aan het eind van de kiel|"
         "balansroer*|spaderoer*|schegroer*|balansroer|achter scheg|spaderoer|vrijhangend roer|balans roer|"
         "hangend onder|half balansroer|doorgestoken roer|aan een scheg|aan de scheg|achter de kiel|scheg roer|"
         "vrijhangende|vrijhangend spaderoer|achter een scheg|achter de scheg|met scheg|halve scheg|hele scheg|"

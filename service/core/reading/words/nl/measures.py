@@ -71,6 +71,7 @@ WORDS = {
         "achter de bovenkant"
     ),
     "TOP": (
+        "boven steekt|boven steekt hij|boven steekt ze|bovenaan steekt|boven ligt hij|boven staat hij|"
         "kop van het roer|roerkop|bovenkant roer|bovenkant van het roer|kop van de steven|stevenkop|"
         "kop van de achtersteven|bovenin|rand van de spiegel|spiegelrand|tot het dek|tot aan dek|tot dek|"
         "komt tot|loopt door tot|reikt tot|bovenkant|bovenrand|bovenaan|bovenzijde|bovenste rand|"
@@ -82,6 +83,7 @@ WORDS = {
         "zijn boven|boven aan"
     ),
     "BOTTOM": (
+        "dan onder|dan onderaan|dan beneden|"
         "onderkant roer|onderkant van het roer|voet van het roer|loopt door tot|loopt af tot|onderkant|onderrand|"
         "onderzijde|onderaan|onderste rand|onderkant spiegel|onderkant van de spiegel|spiegel onderkant|"
         "onderste kant|voet van de spiegel|onderzij|laagste punt|onderste|onderste punt|onderste deel|"

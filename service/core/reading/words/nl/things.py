@@ -95,6 +95,8 @@ WORDS = {
         "vaste uitvoering|niet te klappen|doorgebout|aangelaste|niet opvouwbaar"
     ),
     "REMOVE": (
+        "kan in de bakskist|kun je eruit halen|kun je eraf halen|kan thuis blijven|kan aan land blijven|"
+        "kan naar beneden|"
         "kunnen zonder|kan zonder|kunnen we missen|kan ik missen|kan eruit|kan er uit|kan er natuurlijk uit|"
         "mag eruit|kan verplaatst worden|kan ergens anders|worden gedemonteerd|wordt gedemonteerd|"
         "kunnen worden gedemonteerd|verwijderd worden|worden verwijderd|kunnen weg|gaat er zo nodig af|"
@@ -165,6 +167,7 @@ WORDS = {
     ),
     "AVOID": "vermijden|liever niet|beslist niet|in geen geval|absoluut niet|zeker niet",
     "GONE": (
+        "afgegaan|eraf gegaan|er af gegaan|er afgegaan|er al afgegaan|eraf gevallen|"
         "al weg|al verwijderd|al verkocht|al gedemonteerd|er al af|er al vanaf|is er al af|zijn er al af|"
         "reeds verwijderd|niet meer aan boord|al lang weg|allang weg|er niet meer|zit er niet meer op|"
         "zitten er niet meer op|is verkocht|is al weg|is verdwenen|in de bakskist|in een bakskist|opgeborgen|"

@@ -53,6 +53,7 @@ WORDS = {
         "colin archer type|rs skøyte|kanostevn|spissgattere|spiss bak|kanoformet hekk|losskøyte|spisshekk"
     ),
     "RUDDER": (
+        "roret henger på kjølen|roret henger bak på kjølen|"
         "rorets underkant|bunnen av roret|underkanten av roret|toppen av roret|rortopp|rortoppen|rorhode|"
         "rorhodet|rorets topp|ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|"
         "rorets bakkant|bakkanten av roret|bakkant ror|bakkant av ror|roret bakkant|balansert spaderor|"
@@ -72,6 +73,8 @@ WORDS = {
         "hekkhengt ror|speilhengt ror|hengt utenpå|opphengt akter"
     ),
     "HUNG_IN": (
+        "roret henger på kjølen|roret henger bak på kjølen|"
+        "bak på kjølen|på kjølen|i bakkant av kjølen|på bakkanten av kjølen|"
         "spaderor*|balanseror*|skegror*|spaderor|balansert spaderor|balanseror|frittbærende spaderor|"
         "halvbalansert|skeghengt|bak kjølen|på skjegg|frittbærende ror|skjeggror|delvis balansert|på skeg|"
         "spaderoret|balansert ror|balansert|frittbærende|fritthengende|skegror|skjegget|halvskegg|halvskeg|"

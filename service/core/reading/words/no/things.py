@@ -84,6 +84,7 @@ WORDS = {
         "skrudd fast"
     ),
     "REMOVE": (
+        "kan ligge i kistebenken|kan legges i kistebenken|kan trekkes ut|kan være hjemme|kan stå hjemme|"
         "kan unnværes|kan settes et annet sted|går an å flytte|demonteres ved behov|tas av ved behov|"
         "blir demontert|demonterbar|kan tas av|kan fjernes|kan demonteres|kan flyttes|avtakbar|kan tas bort|"
         "kan skrus av|kan tas vekk|avtagbar|kan godt fjernes|kan tas ned|unnværlig|overflødig|trengs ikke|"

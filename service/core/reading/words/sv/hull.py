@@ -61,6 +61,7 @@ WORDS = {
         "spetsaktrad|spetsig båda ändar|kryssarakter|kosterakterskepp"
     ),
     "RUDDER": (
+        "rodret hänger på kölens bakkant|rodret hänger på kölen|rodret hänger på skäddan|"
         "rodrets underkant|roderunderkant|rodrets nederkant|rodrets topp|roderhuvud|roderhuvudet|rodertopp|"
         "rodertoppen|toppen av rodret|rodrets överkant|roder|rodret|roderblad|rodrets|roderbladet|huvudroder|"
         "dubbla roder|två roder|huvudrodret|rodrets bakkant|bakkanten på rodret|fribärande roder|påhängt roder|"
@@ -81,6 +82,9 @@ WORDS = {
         "upphängt i akterspegeln"
     ),
     "HUNG_IN": (
+        "rodret hänger på kölens bakkant|rodret hänger på kölen|rodret hänger på skäddan|"
+        "på kölens bakkant|hänger på kölen|hängt på kölen|på kölen|i kölens bakkant|vid kölens bakkant|"
+        "på kölens akterkant|"
         "spadrod*|skeggrod*|skegrod*|spadroder|balansroder|balanserat spadroder|fribärande roder|halvbalanserat|"
         "frihängande|skäddroder|på skeg|hänger bakom kölen|skäddhängt|på skädda|halvskädda|spadeformat|"
         "balanserat|halvskäddat|helskädda|hängt bakom kölen|bakom kölen|på kölen hängt|kölhängt|underhängt|"

@@ -91,6 +91,8 @@ WORDS = {
         "fast montering"
     ),
     "REMOVE": (
+        "kan ligga i stickbacken|kan läggas i stickbacken|går att lyfta bort|går att dra ur|lyfts ur|"
+        "kan stanna hemma|kan stanna iland|"
         "kan vara utan|kan flyttas undan|går att flytta|tas bort vid behov|demonterbar|kan tas bort|löstagbar|"
         "får tas bort|gärna tas bort|kan plockas bort|kan monteras bort|kan avlägsnas|avtagbar|demonterbart|"
         "går att ta bort|kan demonteras|borttagbar|kan flyttas|kan tas av|går att demontera|löstagbart|"
