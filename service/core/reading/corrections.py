@@ -73,8 +73,8 @@ def _was_rail(sheet: Sheet, at: int, clause: Clause, notes: Notes) -> None:
     """Take back a height that the next thought says was to the rail: "That's to the top of the caprail; the hull stops at 44 in"."""
     said = "TOERAIL" in clause.concepts and _THAT.search(sheet.clean, clause.start, clause.end)
     near = [c for c in notes.claims if c.field == "transom.top_height_mm" and 0 < clause.start - c.start <= LONGEST]
-    if not said or "WATER" in clause.concepts or not near:
-        return
+    if not said or clause.concepts & {"WATER", "WITHDRAW"} or not near:
+        return  # "scrub what I said before, that was from the toe rail": an older value
     claim = near[-1]
     notes.claims.remove(claim)
     for other in sheet.clauses[at : at + MOST]:

@@ -15,6 +15,7 @@ _YEAR = re.compile(
 )
 _NUMBER = re.compile(r"[ \t:.#]{1,4}(\d{1,5}[A-Za-z]?)\b(?![.,]\d)")
 _ONLY_NUMBER = re.compile(r"(?:n\u00b0|n\u00ba|nr\.?|no\.?|#)[ ]?(\d{1,4}[A-Za-z]?)", re.IGNORECASE)  # "(n° 47)"
+_PAIRED = re.compile(r"[ ]{0,3}[/|][ ]{0,3}(?:(?:n\u00b0|nr\.?|no\.?|#)[ ]?)?(\d{1,5}[A-Za-z]?)[ \t]{0,9}(?:\n|$)")
 _FROM = re.compile(r"\s(?:of|from|de|del|du|van|von|aus|uit|fra|fr[åa]n|di|nel|dal|vom)\s")
 _BESIDE = re.compile(r"(?:[(,]|,[ \t][^\W\d]{1,9})\s{0,3}$")
 _LISTED = re.compile(r"[/|;,][ ]{0,3}$")
@@ -70,7 +71,7 @@ def _years(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim]:
             m.concept == "YEAR"
             and m.end <= match.start()
             and (
-                not sheet.clean[m.end : match.start()].strip(" :.\n'\u2019-")
+                not sheet.clean[m.end : match.start()].strip(" :.|\n'\u2019-")
                 or (
                     full
                     and bool(_BUILT_AT.fullmatch(sheet.clean, m.end, match.start()))
@@ -153,6 +154,9 @@ def _hull_numbers(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Claim
     alone = _ONLY_NUMBER.fullmatch(sheet.clean, clause.start, clause.end)
     if alone is not None and clause.parent is not None and any(n.clause is clause.parent for n in boat):
         found.append(Claim("boat.hull_number", alone[1], alone.start(1), alone.end(1), clause.depth, 0.7))
+    if "HULL_NUMBER" in clause.concepts:  # "type / yard no. | Corvane 33 / 17"
+        pairs = [m for n in boat if n.clause is clause and (m := _PAIRED.match(sheet.clean, n.end, clause.end))]
+        found += [Claim("boat.hull_number", m[1], m.start(1), m.end(1), clause.depth) for m in pairs[:1]]
     for mark in clause.marks:
         match = _NUMBER.match(sheet.clean, mark.end, clause.end) if mark.concept in ("HULL_NUMBER", "HULL") else None
         if match is not None and mark.concept == "HULL" and not _whole(sheet, clause, boat, match):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from service.core.reading.doing import AND
 from service.core.reading.lexis import Mark, words_of
 from service.core.reading.sheet import Clause
@@ -14,6 +16,9 @@ MOVES = {"FOLD": "folds", "FIXED": "fixed", "SWING": "swings", "SLIDE": "slides"
 GOING = {"KEEP": "keep", "REMOVE": "removable"}
 SIDES = {"PORT": "port", "STARBOARD": "starboard", "CENTRE": "centre"}
 ATTRIBUTES = frozenset({*MOVES, *SIDES, "REMOVE", "KEEP", "EACH_SIDE"})
+_AND_ALL = re.compile(
+    r"[ \n](?:and all|y todo|et tout|e tutto|und allem?|en al|och allt|og alt|og det hele)\b", re.IGNORECASE
+)
 IF = frozenset(_IF.split())
 CLOSE = 30
 AT = frozenset(_AT.split())
@@ -67,6 +72,8 @@ def none_of(clean: str, clause: Clause) -> bool:
 def gone(clean: str, clause: Clause, mark: Mark, low: int) -> bool:
     """Say whether a thing is told to be gone: "the davits were sold", "we have sold the davits and the arch"."""
     away = [m for m in clause.marks if m.concept == "GONE"]
+    if any(m.end <= mark.start for m in away) and _AND_ALL.match(clean, mark.end, clause.end):
+        return True  # "took the mizzen off, boom and all"
     behind = next((m for m in away if m.start >= mark.end), None)
     if behind is not None and not _parted(clean, clause, mark.end, behind.start):
         return True

@@ -186,7 +186,9 @@ def _thickness(seen: View, found: Found) -> Decision:
     }
     named = seen.whole & MATERIALS or "HULL" in (*seen.before[:1], *seen.after[:1])  # "the skin is 5 mm"
     plate = named and beside and max(low) <= PLATE_MM
-    beside_it = not seen.before and seen.topic[:1] in (("SOLID",), ("CORED",))  # "solid glass, 12 mm"
+    beside_it = (
+        not seen.before and bool({"SOLID", "CORED"} & set(seen.topic[:2])) and seen.topic[0] in MATERIALS
+    )  # "solid glass, 12 mm"
     solid = (seen.near & {"SOLID", "CORED"} or beside_it) and not seen.near & {"WATER", "WIDTH", "HEIGHT"}
     skin = seen.whole <= MATERIALS | {"HULL", "YEAR"} and bool(seen.whole - {"YEAR"}) and max(low) <= PLATE_MM
     asked = "THICK" in seen.question and not seen.near - MATERIALS - {"YEAR"}

@@ -8,6 +8,7 @@ from service.core.boat import BoatForm
 from service.core.reading.axes import name_axes
 from service.core.reading.bare import read_bare, read_offset, read_slope
 from service.core.reading.boats import sections
+from service.core.reading.camber import read_camber
 from service.core.reading.claims import Claim, Notes
 from service.core.reading.corrections import add_datum, correct, rename
 from service.core.reading.enclosed import Told, tell, written_out
@@ -15,6 +16,7 @@ from service.core.reading.erratum import put_errata_right
 from service.core.reading.gaps import gaps
 from service.core.reading.joining import form_of, joined, said_of
 from service.core.reading.kinds import kind_of
+from service.core.reading.laden import read_laden
 from service.core.reading.laminate import read_laminate
 from service.core.reading.language import FALLBACK, language_of
 from service.core.reading.letter import Letter
@@ -110,6 +112,8 @@ def _gather(sheet: Sheet) -> Notes:
     put_errata_right(sheet, notes)
     rename(sheet, notes)
     add_datum(sheet, notes)
+    read_laden(sheet, notes)
+    read_camber(sheet, notes)
     read_offset(sheet, notes)
     notes.claims = [c for c in notes.claims if not _foreign(sheet, c)]
     sort_by_rake(notes)

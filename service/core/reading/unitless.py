@@ -17,10 +17,10 @@ _NAMED = re.compile(r"([^\W\d_a-z][^\W\d_]{1,20})[ ]$")
 _SHORT = re.compile(r"(?<![\w.,])(\d{1,3}(?:[.,]\d{1,2})?)[ ]?(?:(to)(?=[ ]{0,2}(?:[\n,;.)]|$))|(gr)\b)")
 _BETWEEN = (
     "off above over clear of out from the up under below uber uberm unter unterm dem der au dessus de du la le l sobre del "
-    "el encima por boven onder het ovan sopra sull sulla dal dall i"
+    "el encima por boven onder het ovan sopra sull sulla dal dall i di of"
 )
 BETWEEN = frozenset(_BETWEEN.split())
-DIRECT = frozenset({"HEIGHT", "WIDTH", "THICK", "DEPTH", "WATER", "AFT", "FORWARD"})
+DIRECT = frozenset({"HEIGHT", "WIDTH", "BEAM", "DRAFT", "THICK", "DEPTH", "WATER", "AFT", "FORWARD"})
 TOLD = ({"WATER", "TOP"}, {"WATER", "BOTTOM"}, {"WATER", "HEIGHT"}, {"TRANSOM", "WIDTH"}, {"BEAM"}, {"DRAFT"}, {"LOA"})
 LEANS = frozenset({"RAKE", "LEAN", "REVERSE", "COUNTER", "TURN"})
 METRIC, IMPERIAL = frozenset({"mm", "cm", "m"}), frozenset({"in", "ft"})

@@ -99,7 +99,7 @@ COUNTED = _words(
     "bolts holes"
 )
 AND = _words("and und et y e en och og")
-RANGE_WORDS = _words("to and bis und tot en à et a al y e ed til till och og hasta")
+RANGE_WORDS = _words("to until and bis und tot en à et a al y e ed til till och og hasta")
 _COUNTING = "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen"
 NUMBER_WORDS = {word: float(value) for value, word in enumerate(_COUNTING.split(), start=1)}
 RADIANS = _words("rad rads radian radians radiant radianes radianti radialen")

@@ -1,6 +1,10 @@
 """Danish: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
+    "EMPTY": "tom båd|tom|ulastet|uden last|uden grej",
+    "LADEN": "lastet|fuldt lastet|med last|nedlastet",
+    "SINKS": "dybere|synker|lavere",
+    "CAMBER": "krumning|pilhøjde|bue|buet|hvælving|krum",
     "TRANSOM": (
         "kanten af spejlet|kanten af agterspejlet|spejlkanten|agterspejl|spejlet|spejl|agterspejlet|hækken|hæk|"
         "hækkens|spejlets|agterspejl*|agterenden|agterende|agterspejlets|hækkens overkant|bunden af spejlet|"

@@ -1,6 +1,10 @@
 """German: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
+    "EMPTY": "leer|unbeladen|leeres boot|ohne zuladung|entladen|ungeladen",
+    "LADEN": "beladen|voll beladen|mit zuladung|reisefertig|fahrtenklar|vollgeladen|ausgerüstet",
+    "SINKS": "tiefer|sinkt|taucht ein|sackt|liegt tiefer|tiefer im wasser",
+    "CAMBER": "wölbung|stich|gewölbt|krümmung|bombierung|bauchig|spiegelwölbung|gewölbter",
     "TRANSOM": (
         "ok spiegel|ok heck|ok heckspiegel|vor ok spiegel|hinter ok spiegel|uk spiegel|uk heck|uk heckspiegel|"
         "kante des spiegels|rand des spiegels|spiegeloberkante|spiegelunterkante|spiegelneigung|spiegelwinkel|"

@@ -1,6 +1,16 @@
 """English: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
+    "EMPTY": (
+        "empty|unladen|unloaded|boat light|when light|in light trim|light ship|nothing aboard|"
+        "nothing on board|stripped out"
+    ),
+    "LADEN": (
+        "loaded|laden|fully loaded|stored up|in cruising trim|with stores|when full|full tanks|all loaded|"
+        "loaded for cruising"
+    ),
+    "SINKS": "deeper|lower in the water|sinks|sits down|goes down by|settles|squats|lower aft|further down|down by",
+    "CAMBER": "camber|curvature|curve of the transom|crown of the transom|cambered|bulge|bow of the transom|sagitta|convex",
     "TRANSOM": (
         "edge of the transom|lip of the transom|transom|transom's|stern|back end|taffrail|riser|transom skin|"
         "transom board|mirror|transoms|stern board|top of the transom|transom top|foot of the transom|"

@@ -25,7 +25,8 @@ WORDS = {
     "WITHDRAW": (
         "don't use|do not use|leave out|pay no attention to|take no notice of|don't go by|"
         "forget|ignore|disregard|scrap|never mind the|take back|not valid|was wrong|is wrong|were wrong|"
-        "was a mistake|nonsense|no longer valid|strike the"
+        "was a mistake|nonsense|no longer valid|strike the|"
+        "scrub|scratch|bin the|forget about|strike out|scrub what"
     ),
     "MEANT": (
         "reversed the digits|reversed the figures|reversed the numbers|digits reversed|transposed|"

@@ -1,6 +1,10 @@
 """Spanish: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
+    "EMPTY": "vacío|vacía|en rosca|sin carga|descargado|sin cargar",
+    "LADEN": "cargado|cargada|a plena carga|con carga|en orden de marcha",
+    "SINKS": "se hunde|más hundido|más hundida|baja|más bajo|más baja",
+    "CAMBER": "curvatura|flecha|abombado|abombamiento|bombeo",
     "TRANSOM": (
         "borde del espejo|canto del espejo|espejo|espejo de popa|popa|del espejo|espejos|espejo popa|"
         "borde superior del espejo|pie del espejo|inclinación del espejo|anchura del espejo|ancho del espejo|"

@@ -1,6 +1,10 @@
 """French: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
+    "EMPTY": "à vide|lège|bateau vide|sans chargement|non chargé|non chargée",
+    "LADEN": "en charge|chargé|chargée|pleine charge|à pleine charge|prêt au départ",
+    "SINKS": "s'enfonce de|s'enfonce|plus bas|plus enfoncé|plus enfoncée|descend de|plus bas sur l'eau|de moins",
+    "CAMBER": "bombé|flèche|bombement|galbe|cintrage|cintré",
     "TRANSOM": (
         "bord du tableau|arête du tableau|tableau|tableau arrière|arrière|poupe|tableaux|cul du bateau|"
         "arrière du bateau|haut du tableau|haut du tableau arrière|dessus du tableau|bas du tableau|"

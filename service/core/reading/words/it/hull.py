@@ -1,6 +1,10 @@
 """Italian: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
+    "EMPTY": "vuota|a vuoto|scarica|vuoto|scarico|senza carico",
+    "LADEN": "carica|a pieno carico|carico|in assetto di crociera",
+    "SINKS": "affonda|affonda di|più bassa|scende|scende di|si abbassa|più immersa|più in basso",
+    "CAMBER": "bombatura|freccia|curvatura|bombato|bolzone",
     "TRANSOM": (
         "bordo dello specchio|filo dello specchio|specchio|specchio di poppa|poppa|dello specchio|poppiero|"
         "specchi|specchio poppiero|specchio poppa|bordo superiore dello specchio|piede dello specchio|"

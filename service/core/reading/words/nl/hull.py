@@ -1,6 +1,10 @@
 """Dutch: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
+    "EMPTY": "leeg|onbeladen|lege boot|zonder belading|leeg schip",
+    "LADEN": "beladen|volgeladen|vaarklaar|met belading|geladen",
+    "SINKS": "dieper|zakt|lager|ligt dieper|zakt ze",
+    "CAMBER": "bolling|welving|gebold|pijl|kromming|gewelfd|bol",
     "TRANSOM": (
         "rand van de spiegel|spiegelrand|spiegelhoek|spiegelbreedte|spiegeldikte|spiegel|hek|achterspiegel|"
         "hekspiegel|spiegels|hekplaat|hekspiegels|spiegelplaat|achterkant van de boot|hek van de boot|"

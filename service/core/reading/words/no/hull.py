@@ -1,6 +1,10 @@
 """Norwegian: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
+    "EMPTY": "tom båt|tom|ulastet|uten last",
+    "LADEN": "lastet|fullastet|med last|nedlastet",
+    "SINKS": "dypere|synker|lavere",
+    "CAMBER": "krumning|pilhøyde|bue|buet|hvelving|krum",
     "TRANSOM": (
         "kanten av speilet|kanten av akterspeilet|speilkanten|akterspeil|speilet|speil|akterspeilet|hekken|"
         "speilets|akterspeil*|hekk|hekkens|bunnen av speilet|speilets helning|speilets bredde|"

@@ -1,6 +1,10 @@
 """Swedish: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
+    "EMPTY": "tom båt|tom|olastad|utan last|tomt|tomma båten",
+    "LADEN": "lastad|fullastad|med last|lastad för långsegling",
+    "SINKS": "djupare|sjunker|lägre|längre ner i vattnet",
+    "CAMBER": "välvning|pilhöjd|bukt|välvd|buktning|krökning",
     "TRANSOM": (
         "kanten på spegeln|spegelkanten|akterspegelns kant|akterspegel|spegel|spegeln|akterspegeln|aktern|"
         "spegelns|akterspegel*|akterspegelns|akter|akterns|spegelns överkant|akterspegelns överkant|"
