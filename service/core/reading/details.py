@@ -11,7 +11,8 @@ from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import is_thing
 
 _YEAR = re.compile(
-    r"(?<![\d.,+/-])(?:(19[3-9]\d|20[0-4]\d)|(?:['\u2019]|(?<=\s)-)?(?<!\d)([4-9]\d))(?![\d]|[.,]\d|[ \t]?(?:mm|cm|m|kg|lb|ft|in)\b)"
+    r"(?<![\d.,+/-])(?:(19[3-9]\d|20[0-4]\d)|(?:['\u2019]|(?<=\s)-)?(?<!\d)([4-9]\d)(?![ \t]?in\b))"
+    r"(?![\d]|[.,]\d|[ \t]?(?:mm|cm|m|kg|lb|ft)\b)"
 )
 _NUMBER = re.compile(r"[ \t:.#]{1,4}(\d{1,5}[A-Za-z]?)\b(?![.,]\d)")
 _ONLY_NUMBER = re.compile(r"(?:n\u00b0|n\u00ba|nr\.?|no\.?|#)[ ]?(\d{1,4}[A-Za-z]?)", re.IGNORECASE)  # "(n° 47)"

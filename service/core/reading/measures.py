@@ -28,6 +28,7 @@ PARTICULARS = frozenset(
 BEAM_MM = 1500
 TALL_MM = 600
 PLATE_MM = 40
+POST_MM = 300
 MOST_MEASURES = 40
 SAID, IMPLIED = 0.9, 0.7
 TAKEN_BACK = 8
@@ -126,7 +127,7 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
         sticks = concept == "DRAFT" and "BOAT" not in seen.left  # one word for both
         sticks = sticks and seen.thing in ("RUDDER", "TRANSOM") and "STICK_OUT" in seen.near
         sticks = sticks or (concept == "DRAFT" and seen.thing == "STEP" and "DEPTH" in seen.near)
-        if concept in LABELS and not sticks and (concept != "DRAFT" or plausible(LABELS[concept], found)):
+        if concept in LABELS and not sticks and (concept not in ("DRAFT", "BEAM") or plausible(LABELS[concept], found)):
             return LABELS[concept], 1.0
     thing = seen.thing
     if thing is not None and is_obstacle(thing):
@@ -203,7 +204,8 @@ def _width(seen: View, found: Found) -> Decision:  # noqa: PLR0911 - one return 
         return None
     if "LOA" in seen.left and not seen.left & {"TRANSOM", "POST"} and not seen.near & {"TOP", "BOTTOM", "WATER"}:
         return ("boat.beam_mm", 1.0) if min(plausible("boat.beam_mm", found), default=0.0) >= BEAM_MM else None
-    if seen.thing == "POST" and "TOP" not in seen.near:
+    thin = max(plausible("transom.post_width_mm", found), default=0.0) <= POST_MM and seen.after[:1] == ("WIDTH",)
+    if seen.thing == "POST" and ("TOP" not in seen.near or thin):
         return "transom.post_width_mm", 1.0
     if seen.thing in ("TRANSOM", "POST") or "TRANSOM" in seen.topic:
         if "WATER" in seen.near and "TOP" not in seen.near:

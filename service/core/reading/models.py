@@ -12,6 +12,7 @@ from service.core.units import Found
 
 _TOKEN = re.compile(r"\d+(?:[.,]\d+)*|[^\W\d_]+")
 _GENERATION = re.compile(r"[ \t]{1,4}(?:(?:Mk|MK|mk|Mark)[ .-]?(?:\d|I{1,3}V?|IV)\b|(?:II|III|IV)\b)")
+_LOW_SUFFIX = re.compile(r"[ ](?:cc|ds|ms|mk[ ]?(?:i{1,3}|\d))\b")  # of who types small
 _SUFFIX = re.compile(r"[ \t-]{1,4}(?!I\b|A\b|LOA\b|LWL\b|GRP\b|US\b|UK\b|OK\b|PS\b)([A-Z]{1,3})\b(?![.'\u2019]?[a-z])")
 _WORDED = re.compile(
     r"[ \t-]{1,4}(?:Sport|Pilothouse|Classic|Cruiser|Regatta|Racing|Performance|Deluxe|Decksalon|Spissgatter)\b"
@@ -160,7 +161,7 @@ def _tail(rest: str) -> int:
     """Return how far a generation or a short suffix goes on behind the name."""
     generation = _GENERATION.match(rest)
     end = generation.end() if generation else 0
-    suffix = _SUFFIX.match(rest, end) or _WORDED.match(rest, end)
+    suffix = _SUFFIX.match(rest, end) or _WORDED.match(rest, end) or _LOW_SUFFIX.match(rest, end)
     return suffix.end() if suffix else end
 
 

@@ -14,6 +14,7 @@ from service.core.reading.corrections import add_datum, correct, rename
 from service.core.reading.enclosed import Told, tell, written_out
 from service.core.reading.erratum import put_errata_right
 from service.core.reading.gaps import gaps
+from service.core.reading.halves import read_halves
 from service.core.reading.joining import form_of, joined, said_of
 from service.core.reading.kinds import kind_of
 from service.core.reading.laden import read_laden
@@ -32,6 +33,7 @@ from service.core.reading.sheet import LONGEST, Sheet, Tongue, lay_out
 from service.core.reading.slopes import read_slopes
 from service.core.reading.stern import open_edge, read_words, sort_by_rake, stern_hints
 from service.core.reading.under_step import read_under_step
+from service.core.reading.weights import settle_weights
 from service.core.reading.words import KIN, MATCHERS, SPELLERS
 
 MOST_DOUBTS = 100
@@ -117,6 +119,8 @@ def _gather(sheet: Sheet) -> Notes:
     read_offset(sheet, notes)
     notes.claims = [c for c in notes.claims if not _foreign(sheet, c)]
     sort_by_rake(notes)
+    settle_weights(sheet, notes)
+    read_halves(sheet, notes)
     return notes
 
 

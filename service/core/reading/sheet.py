@@ -20,7 +20,7 @@ from service.core.reading.lexis import Mark, Matcher, fold, words_of
 from service.core.reading.lines import Line, Sender, blanked, lines_of
 from service.core.reading.signature import signed
 from service.core.reading.spoken import Speller, merged
-from service.core.reading.unitless import add_unitless
+from service.core.reading.unitless import add_unitless, is_preposition
 from service.core.reading.wrapping import broken
 from service.core.units import Found, scan
 
@@ -122,7 +122,14 @@ def lay_out(text: str, subject_length: int, tongue: Tongue, sender: Sender) -> S
     clean = _rejoined(clean, clauses)
     words = words_of(clean)
     taken, guessed = tongue.kin.taken(clean, words)
-    _share(clauses, matcher.marks(clean, taken), merged(scan(clean), tongue.speller.found(clean, words)))
+    _share(
+        clauses,
+        matcher.marks(clean, taken),
+        merged(
+            [f for f in scan(clean) if not is_preposition(clean, f, matcher.language)],
+            tongue.speller.found(clean, words),
+        ),
+    )
     add_declared(clean, clauses)
     add_unitless(clean, clauses)
     for clause in clauses:

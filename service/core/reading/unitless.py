@@ -24,6 +24,8 @@ DIRECT = frozenset({"HEIGHT", "WIDTH", "BEAM", "DRAFT", "THICK", "DEPTH", "WATER
 TOLD = ({"WATER", "TOP"}, {"WATER", "BOTTOM"}, {"WATER", "HEIGHT"}, {"TRANSOM", "WIDTH"}, {"BEAM"}, {"DRAFT"}, {"LOA"})
 LEANS = frozenset({"RAKE", "LEAN", "REVERSE", "COUNTER", "TURN"})
 METRIC, IMPERIAL = frozenset({"mm", "cm", "m"}), frozenset({"in", "ft"})
+_WORD_NEXT = re.compile(r"[ \n][^\W\d_]")
+_A_YEAR = re.compile(r"(?:19|20)\d\d in")
 _POUNDS = re.compile(r"(?<![\w.,])(\d{1,3},\d{3}|\d{4,6})[ ]?#(?!\w)")  # as Americans write it
 _INCHES = re.compile(
     r"[ ]?(\d|1[01])(?!\d|[.,/]\d)(?:[ ](?:and[ ]a[ ])?(half|quarter|[\u00bd\u00bc\u00be]|[13]/[248])\b)?"
@@ -56,6 +58,14 @@ class Thought(Protocol):
     depth: int
     marks: list[Mark]
     found: list[Found]
+
+
+def is_preposition(clean: str, found: Found, language: str) -> bool:
+    """Say whether what was taken for inches is the word "in": "1979 in mogano", "33 in acciaio", "built 1979 in Hull"."""
+    written = clean[found.start : found.end]
+    if not written.endswith(" in") or not _WORD_NEXT.match(clean, found.end):
+        return False
+    return language != "en" or _A_YEAR.fullmatch(written) is not None
 
 
 def add_unitless(clean: str, clauses: Sequence[Thought]) -> None:

@@ -43,6 +43,7 @@ TONNE = Unit("t", "mass", 1000.0)
 TON = Unit("ton", "mass", 1000.0, "'tons' taken as metric: long tons would be 1.6 % more, short tons 9 % less")
 LONG_TON = Unit("long ton", "mass", LONG_TON_KG)
 SHORT_TON = Unit("short ton", "mass", SHORT_TON_KG)
+QUINTAL = Unit("q", "mass", 100.0)
 POUND = Unit("lb", "mass", POUND_KG)
 KNOT = Unit("kn", "speed", KNOT_M_S)
 METRE_A_SECOND = Unit("m/s", "speed", 1.0)
@@ -69,6 +70,7 @@ _WORDS: dict[Unit, str] = {
     "chilogrammo chilogrammi",
     TONNE: "t tonne tonnes tonnen tonn tonelada toneladas tonnellata tonnellate",
     TON: "ton tons",
+    QUINTAL: "quintali quintale",
     POUND: "lb lbs pound pounds",
     KNOT: "kn kt kts knot knots knoten nœud nœuds noeud noeuds knoop knopen nudo nudos nodo nodi knop knob",
     KM_AN_HOUR: "kmh kph",

@@ -81,6 +81,7 @@ WORDS = {
         "hinterm heck"
     ),
     "TOP": (
+        "oberen ecke|obere ecke|oberer ecke|ecke oben|"
         "ok spiegel|ok heck|ok heckspiegel|ok transom|vor ok spiegel|hinter ok spiegel|ok achtern|ok vorn|"
         "ruderkopf|kopf des ruders|kopf vom ruder|ruderoberkante|oberkante ruder|kopf des stevens|stevenkopf|"
         "kopf des achterstevens|spiegelkante|kante des spiegels|rand des spiegels|bis zum deck|bis deck|"

@@ -71,6 +71,7 @@ WORDS = {
         "achter de bovenkant"
     ),
     "TOP": (
+        "bovenhoek|bovenste hoek|hoek bovenaan|"
         "boven steekt|boven steekt hij|boven steekt ze|bovenaan steekt|boven ligt hij|boven staat hij|"
         "kop van het roer|roerkop|bovenkant roer|bovenkant van het roer|kop van de steven|stevenkop|"
         "kop van de achtersteven|bovenin|rand van de spiegel|spiegelrand|tot het dek|tot aan dek|tot dek|"
