@@ -12,7 +12,10 @@ from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import is_thing, view
 from service.core.units import Found, Quantity, parse
 
-_BEHIND = re.compile(r"[ \t]{0,3}[:=]?[ \t]{0,3}(\d{1,5}(?:[.,]\d{1,2})?)(?=[ \t]{0,3}(?:$|[\n;)/|]|[,.](?:\s|$)))")
+_GOES_ON = r"(?:e|y|et|und|en|och|og|and|with|mit|avec|con|met|med)\s"
+_BEHIND = re.compile(
+    rf"[ \t]{{0,3}}[:=]?[ \t]{{0,3}}(\d{{1,5}}(?:[.,]\d{{1,2}})?)(?=[ \t]{{0,3}}(?:$|[\n;)/|]|[,.](?:\s|$)|{_GOES_ON}))"
+)
 METRIC = ("mm", "cm", "m")
 UNITS = (*METRIC, "in", "ft")
 IMPERIAL = frozenset({"in", "ft"})

@@ -18,7 +18,7 @@ _UNIT = (
 )
 _SAYS = re.compile(rf"\b(?:{_ALL})\b[ \n][^.\n\d]{{0,28}}?\b(?:in|en|i|in:)[ ]{_UNIT}\b", re.IGNORECASE)
 _HEADED = re.compile(
-    rf"(?:\(|\b(?:{_ALL})[ ]\()(?:all |alles |alle |tout |todo |tutto |allt |alt )(?:in |en |i )?{_UNIT}\)",
+    rf"(?:\(|\b(?:{_ALL})[ ]\()(?:all |alles |alle |tout |todo |tutto |allt |alt )(?:in |en |i )?{_UNIT}[),]",
     re.IGNORECASE,
 )
 _NUMBER = re.compile(r"(?<![\w.,'\u2019/+\u00b0#:-])\d{2,4}(?:[.,]\d)?(?![\w/'\"\u2032\u2033\u00b0%:]|[.,]\d)")

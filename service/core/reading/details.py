@@ -24,7 +24,8 @@ _BUILT_AT = re.compile(r"(?:\s{1,2}[^\W\d_]{1,14}){1,4}\s{1,2}")
 _ARTICLE = re.compile(r"\b(?:a|an|my|our)\s$")
 _CAPITAL = r"[A-Z\u00c0-\u00de&][\w&.-]"
 _FIRM = re.compile(
-    rf"[ ](?:(?:de|von|av|af|di|by|van)[ ])?({_CAPITAL}{{2,20}}(?:[ ]{_CAPITAL}{{0,20}}){{0,2}})(?=[ ]?(?:[,;)/]|\.(?:\s|$)|$))"
+    rf"[ \n](?:(?:de|von|av|af|di|by|van)[ ])?({_CAPITAL}{{2,30}}(?:[ \n](?:&|{_CAPITAL}{{0,20}})){{0,2}})"
+    r"(?=[ ]?(?:[,;)/]|\.(?:\s|$)|$)|[ ](?:uit|aus|de|from|of|fr\u00e5n|fra|del|van|in|von|anno)[ ]\d{4})"
 )
 _CENTURY = 1900
 NEAR_NAME = 12

@@ -12,11 +12,11 @@ from service.core.reading.claims import Claim, Notes
 from service.core.reading.details import read_details
 from service.core.reading.enclosed import Told
 from service.core.reading.lexis import fold
+from service.core.reading.methods import read_methods
 from service.core.reading.models import Named
 from service.core.reading.obstacles import read_obstacles
 from service.core.reading.shape import Doubt, Evidence
 from service.core.reading.sheet import Sheet
-from service.core.reading.stern import read_methods
 
 
 @dataclass(frozen=True)

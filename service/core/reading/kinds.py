@@ -12,7 +12,7 @@ _PIECES = "x|\u00d7|pcs|pieces|st|stk|st\u00fcck|satz|sets?|juegos?|jeux?|pezzi|
 _ITEM = re.compile(rf"^[ \t*-]{{0,6}}\d{{1,3}}[ \t]?(?:{_PIECES})\b", re.MULTILINE | re.IGNORECASE)
 
 
-def kind_of(letter: Letter, sheet: Sheet, *, named: int, measured: int) -> Kind:  # noqa: PLR0911 - one a kind
+def kind_of(letter: Letter, sheet: Sheet, *, named: int, measured: int, own_measures: int) -> Kind:  # noqa: PLR0911 - one a kind
     """Return the kind. An enquiry or reply asks what a boat needs: a boat or measures, and a question or a wish."""
     if letter.bulk:
         return "other"
@@ -29,6 +29,10 @@ def kind_of(letter: Letter, sheet: Sheet, *, named: int, measured: int) -> Kind:
     if orders > asks and (orders > 1 or owned) and measured < 2:  # noqa: PLR2004
         return "spares"
     quotes = any(ln.zone == "quoted" and not (ln.passed_on or ln.foreign) for ln in sheet.lines)
+    body = [m.concept for c in own if c.start >= sheet.subject_end for m in c.marks]
+    asked = "ASK" in body or any("?" in sheet.clean[c.start : c.end] for c in own)
+    if "THANKS" in body and not asked and not own_measures and not orders:
+        return "thanks"
     thread = letter.in_reply_to is not None or quotes or any(ln.foreign for ln in sheet.lines)
     if thread and (measured or named or "MEANT" in said) and not ("THANKS" in said and not measured and not asks):
         return "reply"

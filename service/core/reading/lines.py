@@ -64,17 +64,24 @@ def lines_of(text: str, subject_length: int, sender: Sender) -> list[Line]:
             zone, heads = "attribution", heads - 1
         elif _FROM_LINE.match(raw) and (block := _head_block(raws, number)):
             zone, heads = "attribution", block - 1
-            below = depth + 1 if not mark else below
+            below = depth + 1 if not mark and not _answered(raws, number + block) else below
             foreign[depth + 1] = not (passed_on or _names(raw, sender))
         elif _WROTE.search(raw) or _OLD_HEAD.match(raw):
             zone = "attribution"
-            below = 1 if _OLD_HEAD.match(raw) else below
+            heads_on = number + 1 + _head_block(raws, number + 1)
+            below = 1 if _OLD_HEAD.match(raw) and not _answered(raws, heads_on) else below
             wrapped = lines and lines[-1].depth == depth and lines[-1].zone != "subject"
             said = text[lines[-1].start : lines[-1].end] + raw if wrapped else raw
             foreign = {d: f for d, f in foreign.items() if d <= depth} | {depth + 1: not _names(said, sender)}
         lines.append(Line(at, end, depth, zone, foreign.get(depth, False), passed_on=bool(passed_on and depth)))
         at = end + 1
     return lines
+
+
+def _answered(raws: list[str], at: int) -> bool:
+    """Say whether the older mail stands there with quotation signs, so that what has none below it answers it."""
+    first = next((raw for raw in raws[at : at + HEAD_LINES * 3] if raw.strip() and not _HEAD_LINE.match(raw)), "")
+    return _QUOTE.match(first) is not None
 
 
 def _head_block(raws: list[str], at: int) -> int:

@@ -119,10 +119,14 @@ def begins(clean: str, low: int, high: int) -> bool:
     return bool(words) and words[-1].fold in AND
 
 
-def verb_between(clause: Clause, thing: Mark, denial: Mark) -> bool:
+def verb_between(clean: str, clause: Clause, thing: Mark, denial: Mark) -> bool:
     """Say whether a denial behind the thing denies its moving or going ("does not fold") rather than the thing."""
     return any(
-        m.concept in ATTRIBUTES and 0 <= m.start - denial.end <= CLOSE for m in clause.marks if m.start > thing.end
+        m.concept in ATTRIBUTES
+        and 0 <= m.start - denial.end <= CLOSE
+        and not set(",;") & set(clean[denial.end : m.start])
+        for m in clause.marks
+        if m.start > thing.end
     )
 
 

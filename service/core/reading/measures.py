@@ -32,6 +32,9 @@ POST_MM = 300
 MOST_MEASURES = 40
 SAID, IMPLIED = 0.9, 0.7
 TAKEN_BACK = 8
+ABOUT = frozenset({"WATER", "WIDTH", "HEIGHT", "TOP", "FORWARD", "BOTTOM"})
+DEEP_MM, RECENT = 500, 9
+RUDDERS = frozenset({"RUDDER", "TRAILING", "HUNG_OUT", "HUNG_IN"})
 SPOKEN = 4
 ONLY_WATER = frozenset({"WATER", "HEIGHT", "MEASURED", "M_TAPE", "BOAT", "MODEL"})
 EDGES = frozenset({"TOP", "BOTTOM", "TRANSOM", "POST", "HEIGHT"})
@@ -148,6 +151,9 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
 
 def _overall(seen: View, found: Found) -> Decision:
     """Return length or beam where nothing but the boat was spoken of: "the yacht is 11.2 m long and 3.85 m wide"."""
+    listed = "WATER" in seen.before[:2] and "LOA" in seen.left and not seen.left & {"TRANSOM", "WIDTH", "TOP", "BOTTOM"}
+    if listed and plausible("boat.lwl_mm", found):
+        return "boat.lwl_mm", 1.0  # "10.20 m overall, 7.65 m on the waterline"
     told = next((c for c in (*seen.before[:1], *seen.after[:1]) if c in OVERALL), "")
     name = OVERALL.get(told)
     of_boat = (
@@ -170,6 +176,8 @@ def _step(seen: View) -> Decision:
 
 
 def _thickness(seen: View, found: Found) -> Decision:
+    if seen.after[:2] == ("THICK", "WIDTH"):  # "the sternpost is 8 cm thick athwartships"
+        return ("transom.post_width_mm", 1.0) if "POST" in seen.topic or seen.thing == "POST" else None
     low, high = plausible("transom.thickness_mm", found), THIN_MM
     close = next((c for c in (*seen.before, *seen.after) if is_thing(c) and c not in ("BOAT", "HULL")), None)
     thing = close if "THICK" in seen.near else seen.thing
@@ -191,7 +199,10 @@ def _thickness(seen: View, found: Found) -> Decision:
         not seen.before and bool({"SOLID", "CORED"} & set(seen.topic[:2])) and seen.topic[0] in MATERIALS
     )  # "solid glass, 12 mm"
     solid = (seen.near & {"SOLID", "CORED"} or beside_it) and not seen.near & {"WATER", "WIDTH", "HEIGHT"}
-    skin = seen.whole <= MATERIALS | {"HULL", "YEAR"} and bool(seen.whole - {"YEAR"}) and max(low) <= PLATE_MM
+    hull = (
+        seen.before[:1] == ("HULL",) and max(low) <= PLATE_MM and not seen.near & ABOUT and "RUDDER" not in seen.whole
+    )
+    skin = hull or (seen.whole <= MATERIALS | {"HULL", "YEAR"} and bool(seen.whole - {"YEAR"}) and max(low) <= PLATE_MM)
     asked = "THICK" in seen.question and not seen.near - MATERIALS - {"YEAR"}
     return ("transom.thickness_mm", 1.0) if plate or solid or skin or asked else None
 
@@ -228,6 +239,8 @@ def _plain_height(seen: View) -> Decision:
     edge = next((c for c in seen.topic if c in ("TOP", "BOTTOM")), "")
     if seen.whole <= ONLY_WATER and "WATER" in seen.near and edge == "TOP" and "TRANSOM" in seen.topic[:SPOKEN]:
         return "transom.top_height_mm", 1.0  # "I take the lip as the top. It sits 52 cm above the water."
+    if "ENDS" in seen.near and seen.above and "TRANSOM" in seen.topic and "RUDDER" not in seen.topic[:SPOKEN]:
+        return "transom.bottom_height_mm", 1.0  # "it ends 8 cm above that"
     if {"ENDS", "WATER"} <= seen.near and seen.near & {"TRANSOM", "HULL", "POST"} and not seen.near & {"TOP", "RUDDER"}:
         return "transom.bottom_height_mm", seen.way  # "the skin ends 4 cm above the water"
     if seen.whole <= EDGES and seen.near & {"TOP", "BOTTOM"} and "WATER" in seen.topic[:SPOKEN]:
@@ -266,6 +279,9 @@ def _height(seen: View, found: Found) -> Decision:  # noqa: C901, PLR0911, PLR09
                 return "transom.top_height_mm", "ambiguous"  # above the water, or from edge to edge?
             continue
         begins = {"BEGIN", "WATER"} <= seen.near and stern and "TOP" not in seen.near  # "the transom begins 8 cm above"
+        deep = min(plausible("main_rudder.bottom_height_mm", found), default=0.0) > DEEP_MM and "BELOW" in seen.near
+        if deep and RUDDERS & set(seen.topic[:RECENT]) and "TRANSOM" not in seen.near:
+            return "main_rudder.bottom_height_mm", seen.way  # no transom goes down so far
         if begins or "BOTTOM" in seen.near | (level if "TOP" not in level else frozenset()):
             return "transom.bottom_height_mm", seen.way
         if "TOP" in level or "HEIGHT" in level:

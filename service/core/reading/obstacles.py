@@ -116,7 +116,7 @@ def _mention(sheet: Sheet, clause: Clause, mark: Mark, seen: list[Seen]) -> Seen
         return None
     around = [m for m in around if m.start < mark.start or not begins(sheet.clean, mark.end, m.start)]
     around = [m for m in around if m.start < mark.start or not of_other(sheet.clean, mark, m, high)]
-    if any(m.start < mark.start or not verb_between(clause, mark, m) for m in around) or gone(
+    if any(m.start < mark.start or not verb_between(sheet.clean, clause, mark, m) for m in around) or gone(
         sheet.clean, clause, mark, low
     ):
         return None

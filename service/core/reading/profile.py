@@ -11,7 +11,8 @@ from service.core.reading.sheet import Clause, Sheet
 from service.core.units import UNITS
 
 _ROW = re.compile(
-    r"[ \t|*-]{0,40}(-?\d{1,5}(?:[.,]\d{1,2})?)(?:[ ]{0,3}\([^()\d\n]{1,30}\))?[ \t|;]{1,60}(-?\d{1,5}(?:[.,]\d{1,2})?)[ \t|]{0,60}"
+    r"[ \t|*-]{0,40}(-?\d{1,5}(?:[.,]\d{1,2})?)(?:[ ]?(mm|cm|m|in)\b)?(?:[ ]{0,3}\([^()\d\n]{1,30}\))?[ \t|;:]{1,60}"
+    r"(-?\d{1,5}(?:[.,]\d{1,2})?)(?:[ ]?(mm|cm|m|in)\b)?[ \t|]{0,60}"
 )
 _BOTTOM = re.compile(r"\b(\d{1,4})\b")
 _WORDS = re.compile(r"[^\W\d_]+")
@@ -26,31 +27,37 @@ def read_profile(sheet: Sheet) -> list[Claim]:
     """
     rows: list[tuple[Line, float, float]] = []
     runs: list[list[tuple[Line, float, float]]] = []
+    units: set[str | None] = set()
     for line in sheet.lines:
         match = _ROW.fullmatch(sheet.clean, line.start, line.end) if line.zone in ("own", "quoted") else None
         if match is not None:
-            rows.append((line, float(match[1].replace(",", ".")), float(match[2].replace(",", "."))))
+            rows.append((line, float(match[1].replace(",", ".")), float(match[3].replace(",", "."))))
+            units |= {match[2], match[4]}
         elif sheet.clean[line.start : line.end].strip():
             runs, rows = ([*runs, rows], []) if rows else (runs, rows)
     runs = [run for run in [*runs, rows] if len(run) >= LEAST]
-    return _claims(sheet, runs[0]) if len(runs) == 1 else []
+    unit = next(iter(units)) if len(units) == 1 else None
+    return _claims(sheet, runs[0], unit) if len(runs) == 1 and (unit or units <= {None}) else []
 
 
-def _claims(sheet: Sheet, run: list[tuple[Line, float, float]]) -> list[Claim]:
+def _claims(sheet: Sheet, run: list[tuple[Line, float, float]], unit: str | None) -> list[Claim]:
     start, end, depth = run[0][0].start, run[-1][0].end, run[0][0].depth
     head = [m for c in sheet.clauses for m in c.marks if start - HEAD <= m.start < start and not c.foreign]
     order = [m.concept for m in head if m.concept in ("HEIGHT", "WATER", "AFT")]
-    factor = _unit(sheet.clean[max(0, start - HEAD) : start])
-    if factor is None or "AFT" not in order or "WATER" not in order:
-        return []
+    factor = UNITS[unit].factor if unit else _unit(sheet.clean[max(0, start - HEAD) : start])
+    said = {m.concept for m in head}
     top = max(run, key=lambda row: row[1])
     plain = top[2] == 0 and all(h > 0 for _, h, _ in run)  # at the greatest height the distance is nothing: no doubt
-    lined = not plain and top[2] > 0 and {"PLUMB_LINE", "AFT"} <= {m.concept for m in head}
+    gaps = plain and "PLUMB_LINE" in said and "AFT" not in said  # from a line off the top edge forward to the skin
+    if factor is None or "WATER" not in order or not ("AFT" in order or gaps):
+        return []
+    lined = not plain and top[2] > 0 and {"PLUMB_LINE", "AFT"} <= said
     if lined:  # gaps to a line that hangs so far aft of the top edge
         run = [(line, h, top[2] - a) for line, h, a in run]
     elif not plain and (order.index("WATER") > order.index("AFT") or top[2] > 0):
         return []
-    points = [{"height_mm": h * factor, "aft_mm": a * factor} for _, h, a in run]
+    run = [(line, h, -a) for line, h, a in run] if gaps else run
+    points = [{"height_mm": h * factor, "aft_mm": a * factor + 0.0} for _, h, a in run]
     heights = [p["height_mm"] for p in points]
     steps = [b - a for a, b in pairwise(heights)]
     if not (all(s > 0 for s in steps) or all(s < 0 for s in steps)):
@@ -76,7 +83,7 @@ def _unit(head: str) -> float | None:
 
 def _bottom(sheet: Sheet, after: int, factor: float, heights: dict[float, float], depth: int) -> list[Claim]:
     """Read "the 60 is the bottom edge": a number of the rows, named as the bottom."""
-    clause: Clause | None = next((c for c in sheet.clauses if c.end > after and "BOTTOM" in c.concepts), None)
+    clause: Clause | None = next((c for c in sheet.clauses if c.end > after and {"BOTTOM", "ENDS"} & c.concepts), None)
     if clause is None or clause.found:
         return []
     for match in _BOTTOM.finditer(sheet.clean, max(clause.start, after), clause.end):

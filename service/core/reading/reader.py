@@ -56,7 +56,8 @@ def read(letter: Letter, *, known_models: Sequence[str] = ()) -> Reading:
     named = find_models(sheet, known_models)
     notes = _gather(sheet)
     measured = len(notes.claims) + sum(len(one.claims) for one in told)
-    kind = kind_of(letter, sheet, named=len({n.name for n in named}), measured=measured)
+    own = sum(not c.depth for c in notes.claims) + sum(len(one.claims) for one in told)
+    kind = kind_of(letter, sheet, named=len({n.name for n in named}), measured=measured, own_measures=own)
     forms: list[BoatForm] = []
     evidence: list[Evidence] = []
     doubts: list[Doubt] = []

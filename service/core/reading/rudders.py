@@ -13,9 +13,8 @@ STERN = frozenset({"TRANSOM", "POST"})
 
 def _direction(seen: View) -> float | None:
     """Return +1 aft, -1 forward, by the direction word nearest behind the quantity, else in front of it."""
-    listed = (
-        seen.later if {"STOCK", "TRAILING"} & set(seen.later[:2]) else ()
-    )  # "stock 68 cm, trailing edge 35 cm forward"
+    own = {"STOCK", "TRAILING"} & set(seen.before[:1])  # "stock 68 cm, trailing edge 35 cm forward"
+    listed = seen.later if own and {"STOCK", "TRAILING"} & set(seen.later[:2]) else ()
     for concept in (*seen.after, *seen.before, *listed):
         if concept in ("FORWARD", "AFT"):
             return -1.0 if concept == "FORWARD" else 1.0

@@ -27,7 +27,7 @@ from service.core.units import Found, scan
 _BULLET = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013]|\(?\d{1,2}[.)])[ \t]{1,20}")
 _LABEL = re.compile(r"[ \t]{0,20}(?:[-*\u2022\u00b7\u2013][ \t]{1,20})?[^\W\d_][^:\n.!?]{0,60}:(?:[ \t]|$)")
 _DASHED = re.compile(r"[ \t]{0,20}[^\W\d_a-z][^:\n.!?;]{1,40}[ ][-\u2013][ ]")  # "Rudder - on the keel"
-_ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=[^\W_a-z]|[\"'(\u201c\u2018]|[-*]\s)")
+_ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=[^\W_a-z]|[\"'(\u201c\u2018]|[-*]\s)|;\n(?=\S)")
 _LOW_ENDS = re.compile(r"[.!?;][)\"'\u201d\u2019]?\s+(?=\S)")  # of who types without capitals
 _WRAPPED = re.compile(r"(?<=[\d/\u00b1-])\n(?=[a-z\u00b0\d])(?<!\d\n(?=\d))")  # "1,08 / m", "+/- / 3 cm"
 _NUMBERED = re.compile(r"[ \t]{0,9}\(?(\d{1,2})[.)][ \t]")
@@ -37,7 +37,7 @@ _SHORT = frozenset(_ABBREVIATED.split())
 LONGEST = 20_000  # what is older than so many letters of a thread is not read: it bounds the time for any mail
 LONGEST_CLAUSE = 1_000
 SHORT_LINE = 60
-LONG_WORD = 4
+LONG_WORD, LETTERS = 4, 2
 TOPICS = 3
 COLUMNS = "   "
 
@@ -194,6 +194,10 @@ def _sentences(
         behind = clean[found.end() : found.end() + 1]
         unit = behind.islower() and len(before) > 1 and before[-2][-1].isdigit()  # "22 cm. the rudder"
         short = len(word) < LONG_WORD and not (low and word in plain and word not in _SHORT)
+        closed = low and word[-1:].isdigit() and len(word) > 1 and clean[found.end() : found.end() + LETTERS].isalpha()
+        if closed:  # "62 deep. above it", without capitals
+            cuts.append(found.end())
+            continue
         if (behind.isdigit() or behind.islower()) and not unit and (short or not word.isalpha()):
             continue  # "ca. 3", "nr. 12": no sentence ends here
         if behind.isdigit() and word.endswith(("nr", "num")):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from bisect import bisect_left
+from itertools import pairwise
 
 from service.core.reading.claims import Claim, Notes
 from service.core.reading.lean import edge_leans, rake_sign
@@ -23,30 +23,20 @@ SIMPLE = {
 }
 OUTRANKS = ("double_ended", "open", "scoop", "reverse", "plumb", "raked")
 SIDES = {"PORT": "port", "STARBOARD": "starboard", "CENTRE": "centre"}
-METHODS = {
-    "M_TAPE": "tape",
-    "M_PHONE": "phone_level",
-    "M_LASER": "laser",
-    "M_INCL": "inclinometer",
-    "M_DRAWING": "drawing",
-    "M_BROCHURE": "brochure",
-    "M_GUESS": "guess",
-    "M_PHOTO": "photo",
-}
 _ON = re.compile(
     r"\b(?:on|onto|from|off|am|an dem|vom|sur|aan|op|utanp\u00e5|p\u00e5|av|en el|del|en la|allo|sullo|alla|sulla)"
     r"(?:[ \n](?:the|my|our|le|de|het|selve|sj\u00e4lva))?[ \n]$",
     re.IGNORECASE,
 )
 ON = 24
-BEHIND = 3
+BEHIND = 30
 FAR = 70
 CLOSE = 40
 UPRIGHT_DEG = 6.0
 WELLS = frozenset({"cockpit", "kuip", "plicht", "sittbrunn", "pozzetto", "banera"})
 _DECKS = "deck decks coachroof cabin pont roof cubierta cubiertas dek coperta tuga dack dacket dekk dekket daek daekket rudder ruder"
 DECKS = frozenset(_DECKS.split())
-LED = 6
+BESIDE = 12
 
 
 def stern_hints(sheet: Sheet) -> frozenset[str]:
@@ -93,6 +83,7 @@ def read_words(sheet: Sheet, notes: Notes) -> None:
         _preference(clause, notes)
         _waterline(clause, notes)
         _even(clause, notes)
+        _no_rake(clause, notes)
 
 
 def _claim(notes: Notes, clause: Clause, name: str, value: object, concept: str, confidence: float = 0.85) -> None:
@@ -152,8 +143,15 @@ def _rudder(clean: str, clause: Clause, notes: Notes) -> None:
     if "HUNG_OUT" in concepts and (about or "STICK_OUT" in concepts):
         mark = next(m for m in clause.marks if m.concept == "HUNG_OUT")
         inboard = "HUNG_IN" in concepts and not {"TRANSOM", "POST"} & concepts and "STICK_OUT" not in concepts
-        if not denied(clause, mark.start):
-            _claim(notes, clause, "main_rudder.hung", "inboard" if inboard else "transom", "HUNG_OUT")
+        away = denied(clause, mark.start)  # "behind the keel, so not on the transom"
+        _claim(
+            notes,
+            clause,
+            "main_rudder.hung",
+            "inboard" if inboard or away else "transom",
+            "HUNG_OUT",
+            0.7 if away else 0.85,
+        )
     elif "HUNG_IN" in concepts or ("UNDER" in concepts and about):
         _claim(notes, clause, "main_rudder.hung", "inboard", "HUNG_IN" if "HUNG_IN" in concepts else "UNDER")
     elif (stern := _on_stern(clean, clause)) is not None:
@@ -193,13 +191,14 @@ def _material(clean: str, clause: Clause, notes: Notes) -> None:
         _claim(notes, clause, "boat.hull_material", "frp_solid", "SOLID")
     for concept, value in (("ALU", "aluminium"), ("STEEL", "steel"), ("WOOD", "wood")):
         mark = next((m for m in clause.marks if m.concept == concept), None)
-        if mark is None or clause.question:
+        if mark is None or (clause.question and mark.start - clause.start > BESIDE):
             continue
         built = any(c.isspace() for c in clean[mark.start : mark.end]) and "RUDDER" not in concepts  # "of steel"
         whole = concepts | (clause.parent.concepts if clause.parent is not None else frozenset())
         listed = {"YEAR", "DISPLACEMENT", "LOA"} & whole or any(f.dimension == "mass" for f in clause.found)
         listed = listed and _alone(clean, clause, mark)
-        if built or listed or {"HULL", "BOAT", "DOUBLE"} & whole or of_name(clean, clause.start, mark):
+        asked = clause.question and "HULL" not in concepts
+        if built or listed or asked or {"HULL", "BOAT", "DOUBLE"} & whole or of_name(clean, clause.start, mark):
             _claim(notes, clause, "boat.hull_material", value, concept)
 
 
@@ -208,7 +207,13 @@ def _alone(clean: str, clause: Clause, mark: Mark) -> bool:
     low, high = segment(clean, clause, mark)
     low, closed = max(low, clean.rfind("(", low, mark.start) + 1), clean.find(")", mark.end, high)
     high = closed if closed >= 0 else high
-    return clean[low:high].strip(" .\n") == clean[mark.start : mark.end]
+    same = [m for m in clause.marks if m.concept == mark.concept and low <= m.start < high]
+    rest = (
+        clean[low : same[0].start]
+        + "".join(clean[a.end : b.start] for a, b in pairwise(same))
+        + clean[same[-1].end : high]
+    )
+    return not rest.strip(" .\n")
 
 
 def _preference(clause: Clause, notes: Notes) -> None:
@@ -220,22 +225,35 @@ def _preference(clause: Clause, notes: Notes) -> None:
     if wish is not None and wish.concept == "PREFER" and denied(clause, wish.start):
         return  # "no preference for port or starboard"
     away: Mark | None = None
+    told: Mark | None = None
     for mark in marks:
         if is_obstacle(mark.concept):
             away = wish = None  # its side, not the gear's
         elif mark.concept in ("AVOID", "NOT"):
             away = mark
         elif mark.concept == "PREFER":
-            away, wish = None, mark
+            away, wish = None, mark if mark is not told else None
         elif mark.concept in SIDES:
             if away is not None and mark.start - away.end <= (FAR if away.concept == "AVOID" else NEAR):
                 notes.claims.append(
                     Claim("preferences.avoid", [SIDES[mark.concept]], away.start, mark.end, clause.depth, 0.85)
                 )
-            elif wish is not None and wish.concept == "PREFER" and wish.start - mark.end <= BEHIND:
+            elif (
+                wish is not None
+                and wish.concept == "PREFER"
+                and wish.start - mark.end <= BEHIND
+                and not _parted(marks, mark, wish)
+            ):
                 _claim(notes, clause, "preferences.side", SIDES[mark.concept], mark.concept)
-                wish = None  # the side said first
+                told, wish = wish, None  # the side said first
             away = None
+
+
+def _parted(marks: list[Mark], side: Mark, wish: Mark) -> bool:
+    """Say whether a thing or another side stands between a side and the wish behind it."""
+    return any(
+        side.end <= m.start < wish.start and (is_obstacle(m.concept) or m.concept in (*SIDES, "NOT")) for m in marks
+    )
 
 
 def _waterline(clause: Clause, notes: Notes) -> None:
@@ -245,6 +263,14 @@ def _waterline(clause: Clause, notes: Notes) -> None:
     near = [f for f in clause.found if f.dimension == "length" and low <= f.start <= high]
     if {"BOTTOM", touch, "WATER"} <= clause.concepts and {"TRANSOM", "TOP"} & own and not near:
         _claim(notes, clause, "transom.bottom_height_mm", 0.0, touch, 0.8)
+
+
+def _no_rake(clause: Clause, notes: Notes) -> None:
+    """Note a rake that is told to be none: "rake: nil"."""
+    zero = next((m for m in clause.marks if m.concept == "ZERO" or (m.concept == "NOT" and clause.shaped)), None)
+    about = "RAKE" in clause.concepts and not any(is_obstacle(c) for c in clause.concepts)
+    if zero is not None and about and not clause.found and not {"LEAN", "REVERSE", "COUNTER"} & clause.concepts:
+        notes.claims.append(Claim("transom.rake_deg", 0.0, zero.start, zero.end, clause.depth, 0.7))
 
 
 def _even(clause: Clause, notes: Notes) -> None:
@@ -259,29 +285,3 @@ def _even(clause: Clause, notes: Notes) -> None:
 
 def _place(clause: Clause, concept: str) -> int:
     return next((m.start for m in clause.marks if m.concept == concept), clause.start)
-
-
-def read_methods(sheet: Sheet, claims: list[Claim]) -> list[Claim]:
-    """Return a claim `methods.FIELD` for each measure in whose clause its method is named."""
-    found = []
-    for claim in claims:
-        clause = sheet.clause_at(claim.start)
-        measured = clause is not None and claim.field.endswith(("_mm", "_deg", "_kg"))
-        if clause is None or not measured:
-            continue
-        named = [m for m in clause.marks if m.concept in METHODS] or _carried(sheet, clause)
-        if named:
-            mark = min(named, key=lambda m: abs(m.start - claim.start))
-            found.append(Claim(f"methods.{claim.field}", METHODS[mark.concept], mark.start, mark.end, claim.depth))
-    return found
-
-
-def _carried(sheet: Sheet, clause: Clause) -> list[Mark]:
-    """Return the methods of the sentence that leads up to these words: "measured with a tape:", in its paragraph or list."""
-    at = bisect_left(sheet.starts, clause.start)
-    for before in reversed(sheet.clauses[max(0, at - LED) : at]):
-        named = [m for m in before.marks if m.concept in METHODS]
-        leads = not before.found and not before.foreign and before.depth == clause.depth
-        if named and leads and (before.paragraph == clause.paragraph or "MEASURED" in before.concepts):
-            return named
-    return []

@@ -8,7 +8,7 @@ from itertools import islice
 from typing import Protocol
 
 from service.core.reading.lexis import Mark, words_of
-from service.core.units import UNITS, Dimension, Found, Quantity, parse
+from service.core.units import Dimension, Found, Quantity, parse
 
 _NUMBER = re.compile(r"(?<![\w.,'\u2019/+\u00b0#-])\d{1,4}(?:[.,]\d{1,2})?(?!\d|[.,]\d)(?![/'\"\u2032\u2033\u00b0%])")
 _CLOSES = re.compile(r"[ ]{0,2}(?:[,;)\n]|\.(?:\s|$)|$)")
@@ -34,18 +34,15 @@ _PARTS = {"half": "1/2", "quarter": "1/4", "\u00bd": "1/2", "\u00bc": "1/4", "\u
 _GOES_ON = re.compile(
     r"[ \n](?:from|to|off|above|over|at|in|on|by|and|but|with|measured|measuerd|up|down|between|tall|it|she|the|below|straight|about)\b"
 )
-_DECLARED = re.compile(
-    r"\b(?:all|alle|alles|tous|toutes|tout|todo|todas|todos|tutte|tutti|tutto|alla|allt|alt|ma\u00dfe|maten|m\u00e5l|mesures|medidas|misure|"
-    r"dimensions|measurements|figures|cotes)\b[^.\n\d]{0,30}?\b(mm|millimet\w{1,4}|mil\u00edmetros|cm|zentimeter|centim\w{1,6}|cent\u00edmetros|"
-    r"inches|zoll|pouces|pulgadas|pollici)\b",
-    re.IGNORECASE,
-)
-SAID = frozenset({"TOP", "BOTTOM", "TRAILING", "STICK_OUT", "WIDTH", "WATER", "AFT", "FORWARD", "BEAM", "LOA"})
 YEARS = range(1930, 2050)
-GAP = 16
+GAP, TONNE, LONG_UNIT = 16, 1000.0, 3
 NEAR = 24
 SURELY_MM = 300
 THIN = range(2, 41)
+LEAD = 2
+_TENTHS = re.compile(
+    r"[ ](?:(?:e|et|y|und|en|och|og|and)[ ])?(\d)(?![\d.,]*\d|[ ]?(?:(?:mm|cm|m|kg|t|kilos?|chili|persone|personas|personen)\b|[%\u00b0]))"
+)
 FEW, LEAST_DIGITS, ALIKE = 4, 3, 0.25
 
 
@@ -75,21 +72,15 @@ def add_unitless(clean: str, clauses: Sequence[Thought]) -> None:
     is metres and a whole number centimetres (a thickness mm); with feet and inches alone, a whole number is inches.
     """
     for clause in clauses:
+        clause.found[:] = [_with_tenths(clean, clause, f) for f in clause.found]
         clause.found[:] = [_with_inches(clean, clause, f) for f in clause.found]
     for clause in clauses:
         _again(clean, clause)
     written = {
         f.read.unit for c in clauses for f in c.found if isinstance(f.read, Quantity) and f.dimension == "length"
     }
-    wide = _DECLARED.search(clean) is not None
-    bare = [(c, m, thick) for c in clauses if not c.foreign for m, thick in _bare(clean, c, wide=wide)]
-    declared = _DECLARED.search(clean[: clauses[-1].end]) if clauses else None
-    sure = UNITS.get(declared[1].casefold()) if declared is not None else None
-    tape = (
-        sure.symbol
-        if sure is not None and sure.symbol in METRIC | IMPERIAL
-        else _tape(written, [m[0] for _, m, _ in bare])
-    )
+    bare = [(c, m, thick) for c in clauses if not c.foreign for m, thick in _bare(clean, c)]
+    tape = _tape(written, [m[0] for _, m, _ in bare])
     for clause, match, thick in bare:
         unit = _unit(tape, match[0], thick=thick)
         if unit is not None:
@@ -115,6 +106,8 @@ def _again(clean: str, clause: Thought) -> None:
     if said is None or not isinstance(first.read, Quantity):
         return
     decimals, number = _decimals(said[0]), float(said[0].replace(",", "."))
+    if first.read.unit == "m" and not decimals:  # "1 metro e 16"
+        decimals, number = 2, first.read.value / TONNE
     for match in islice(_NUMBER.finditer(clean, first.end, clause.end), FEW):
         value = float(match[0].replace(",", "."))
         alike = (
@@ -131,6 +124,17 @@ def _again(clean: str, clause: Thought) -> None:
 
 def _decimals(number: str) -> int:
     return len(number.replace(",", ".").partition(".")[2])
+
+
+def _with_tenths(clean: str, clause: Thought, found: Found) -> Found:
+    """Return tonnes with the tenths told behind them: "7 tonnellate e 3"."""
+    if not isinstance(found.read, Quantity) or found.read.unit != "t" or found.read.value % TONNE:
+        return found
+    tenths = _TENTHS.match(clean, found.end, clause.end)
+    if tenths is None or len(clean[found.start : found.end].rsplit(maxsplit=1)[-1]) < LONG_UNIT:
+        return found
+    read = Quantity(found.read.value + 100.0 * int(tenths[1]), "mass", "t", clean[found.start : tenths.end()])
+    return Found(found.start, tenths.end(), read, "mass")
 
 
 def _with_inches(clean: str, clause: Thought, found: Found) -> Found:
@@ -171,7 +175,7 @@ def _taken(clause: Thought, match: re.Match[str]) -> bool:
     return any(f.start < match.end() and match.start() < f.end for f in clause.found)
 
 
-def _bare(clean: str, clause: Thought, *, wide: bool) -> Iterator[tuple[re.Match[str], bool]]:
+def _bare(clean: str, clause: Thought) -> Iterator[tuple[re.Match[str], bool]]:
     """Yield the numbers without unit that a word of measure or a full stop closes, and whether it is a thickness."""
     if not clause.marks:
         return
@@ -180,10 +184,14 @@ def _bare(clean: str, clause: Thought, *, wide: bool) -> Iterator[tuple[re.Match
         if _taken(clause, match) or len(match[0]) == 1 or _year(match[0]) or _is_model(clean, clause, match.start()):
             continue
         behind = [m for m in clause.marks if 0 <= m.start - match.end() <= GAP and m.concept != "YEAR"]
+        leads = {m.concept for m in clause.marks if 0 <= match.start() - m.end <= LEAD}
+        if leads & {"DEPTH", "THICK"} and _CLOSES.match(clean, match.end(), clause.end):
+            yield match, "THICK" in leads  # "profonda 62"
+            continue
         close = {m.concept for m in behind if m.start == behind[0].start and _leads(clean[match.end() : m.start])}
         before = clean[max(clause.start, match.start() - NEAR) : match.start()]
         equals = _EQUALS.search(before) and _CLOSES.match(clean, match.end(), clause.end)
-        if close & DIRECT or (wide and len(match[0]) > 1 and concepts & SAID and "HULL_NUMBER" not in concepts):
+        if close & DIRECT:
             yield match, "THICK" in close
         elif equals and any(each <= concepts for each in TOLD) and not {"HULL_NUMBER", "YEAR"} & _last(clause, match):
             yield match, False

@@ -13,7 +13,7 @@ THINGS = frozenset(
 )
 JOINTS = (", ", "; ", " and ", " und ", " et ", " y ", " e ", " en ", " och ", " og ")
 UP_TO = (" to", " bis", " bis auf", " tot", " jusqu'à", " jusqu'a", " hasta", " fino a", " till", " til")
-_ABOVE = "above over off uber uberm oberhalb boven sobre sopra ovanfor ovenfor au-dessus"
+_ABOVE = "above over off uber uberm oberhalb boven sobre sopra ovanfor ovenfor daruber erboven derover daruver encima"
 ABOVE = frozenset(_ABOVE.split())
 NEAR, BEHIND = 25, 14
 

@@ -62,7 +62,7 @@ _WORDS: dict[Unit, str] = {
     "centímetros centimetro centimetri",
     DM: "dm decimeter decimeters decimetre decimetres dezimeter dezimetern décimètre décimètres decímetro decímetros "
     "decimetro decimetri desimeter",
-    METRE: "m mtr mtrs mts metre metres meter meters metern mètre mètres metro metros metri",
+    METRE: "m mt mtr mtrs mts metre metres meter meters metern mètre mètres metro metros metri",
     INCH: 'in ins inch inches zoll pouce pouces pulgada pulgadas pollice pollici duim tum tomme tommer "',
     FOOT: "ft foot feet fuß fuss pied pieds pie pies piede piedi voet fot fod '",
     DEGREE: "° deg degs degree degrees grad grade grader graden gradi grado grados degré degrés",

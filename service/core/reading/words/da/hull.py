@@ -1,10 +1,6 @@
 """Danish: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
-    "EMPTY": "tom båd|tom|ulastet|uden last|uden grej",
-    "LADEN": "lastet|fuldt lastet|med last|nedlastet",
-    "SINKS": "dybere|synker|lavere",
-    "CAMBER": "krumning|pilhøjde|bue|buet|hvælving|krum",
     "TRANSOM": (
         "kanten af spejlet|kanten af agterspejlet|spejlkanten|agterspejl|spejlet|spejl|agterspejlet|hækken|hæk|"
         "hækkens|spejlets|agterspejl*|agterenden|agterende|agterspejlets|hækkens overkant|bunden af spejlet|"
@@ -40,12 +36,11 @@ WORDS = {
     ),
     "SCOOP": (
         "støbt sammen med skroget|indstøbt i skroget|integreret i skroget|bygget ind i skroget|"
-        "støbt i ét med skroget|"
-        "støbt i skroget|støbt ind i skroget|badeplatform støbt|badetrinn i hekken|indstøbt badetrin|"
-        "indstøbt badeplatform|badetrin i hækken|integreret badeplatform|indbygget badeplatform|"
-        "badetrappe i hækken|støbt badetrin|badetrappe|badetrin i agterspejlet|indbygget badetrappe|"
-        "trin i hækken|trin i agterspejlet|hæk med trin|støbt badeplatform|indstøbte trin|integrerede trin|"
-        "trappehæk|indbyggede trin|badeplatform indbygget|scoop|indstøbt badetrappe|støbte trin|"
+        "støbt i ét med skroget|støbt i skroget|støbt ind i skroget|badeplatform støbt|badetrinn i hekken|"
+        "indstøbt badetrin|indstøbt badeplatform|badetrin i hækken|integreret badeplatform|"
+        "indbygget badeplatform|badetrappe i hækken|støbt badetrin|badetrappe|badetrin i agterspejlet|"
+        "indbygget badetrappe|trin i hækken|trin i agterspejlet|hæk med trin|støbt badeplatform|indstøbte trin|"
+        "integrerede trin|trappehæk|indbyggede trin|badeplatform indbygget|scoop|indstøbt badetrappe|støbte trin|"
         "indbygget badetrin|integreret badetrin"
     ),
     "OPEN": (
@@ -61,13 +56,12 @@ WORDS = {
         "dobbeltspids|spids bagtil|kanoagter|spidsgatta|spids agterende|krydserhæk|spidsgatterens|spidsgatterhæk"
     ),
     "RUDDER": (
-        "roret hænger på kølen|roret hænger bag på kølen|"
-        "rorets underkant|bunden af roret|underkanten af roret|rorets top|rorhoved|rorhovedet|toppen af roret|"
-        "rortop|rortoppen|ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|"
-        "rorets bagkant|bagkanten af roret|bagkant ror|bagkant af ror|balanceret spaderor|balanceret ror|"
-        "skæg ror|fritbærende ror|påhængt ror|udenbords ror|udvendigt ror|agterhængt ror|rorbladets|bådens ror|"
-        "rorenes|rorene|rorblade|hovedrorets|rorbladene|bladet|bladets|hækhængt ror|halvbalanceret ror|"
-        "fritbærende spaderor"
+        "roret hænger på kølen|roret hænger bag på kølen|rorets underkant|bunden af roret|underkanten af roret|"
+        "rorets top|rorhoved|rorhovedet|toppen af roret|rortop|rortoppen|ror|roret|rorblad|spaderor|rorets|"
+        "rorbladet|hovedror|dobbelt ror|to ror|hovedroret|rorets bagkant|bagkanten af roret|bagkant ror|"
+        "bagkant af ror|balanceret spaderor|balanceret ror|skæg ror|fritbærende ror|påhængt ror|udenbords ror|"
+        "udvendigt ror|agterhængt ror|rorbladets|bådens ror|rorenes|rorene|rorblade|hovedrorets|rorbladene|"
+        "bladet|bladets|hækhængt ror|halvbalanceret ror|fritbærende spaderor"
     ),
     "HUNG_OUT": (
         "ophængt på spejlet|ophængt på agterspejlet|ophængt på hækken|ophængt|påhængt ror|påhængt|udenbords ror|"
@@ -81,18 +75,19 @@ WORDS = {
         "hækhængt ror|ophængt i spejlet|hænger udenpå|ophængt agter"
     ),
     "HUNG_IN": (
-        "roret hænger på kølen|roret hænger bag på kølen|"
-        "bag på kølen|på kølen|på bagkanten af kølen|i bagkanten af kølen|"
-        "spaderor*|balanceror*|skegror*|spaderor|balanceret spaderor|balanceror|fritbærende|balanceret ror|"
-        "halvbalanceret|bag kølen|på skæg|skæg ror|på skeg|skegror|fritbærende ror|finneror|spaderoret|"
-        "balancerede|halvbalanceret ror|fritstående|frithængende|fritbærende spaderor|på finne|bag en skeg|"
-        "bag skeg|bag skæg|bag skægget|halvskæg|halvskeg|kølhængt|hængt på kølen|hænger på kølen|hængt bag kølen|"
-        "hænger bag kølen|underhængt|underhængende|kølror|kølroret|på halvt skæg|med skæg|ophængt på kølen|"
-        "fastgjort til kølen|på et skæg|på en skeg|monteret på kølen|spaderors"
+        "roret hænger på kølen|roret hænger bag på kølen|bag på kølen|på kølen|på bagkanten af kølen|"
+        "i bagkanten af kølen|spaderor*|balanceror*|skegror*|spaderor|balanceret spaderor|balanceror|fritbærende|"
+        "balanceret ror|halvbalanceret|bag kølen|på skæg|skæg ror|på skeg|skegror|fritbærende ror|finneror|"
+        "spaderoret|balancerede|halvbalanceret ror|fritstående|frithængende|fritbærende spaderor|på finne|"
+        "bag en skeg|bag skeg|bag skæg|bag skægget|halvskæg|halvskeg|kølhængt|hængt på kølen|hænger på kølen|"
+        "hængt bag kølen|hænger bag kølen|underhængt|underhængende|kølror|kølroret|på halvt skæg|med skæg|"
+        "ophængt på kølen|fastgjort til kølen|på et skæg|på en skeg|monteret på kølen|spaderors|"
+        "bag den lange køl|bag langkølen"
     ),
     "UNDER": (
         "på kølen|fritbærende|skæg|under båden|under skroget|skeg|under hækken|ophængt under|indenbords|"
-        "under agterenden|under bunden|inde under|helt under|under cockpittet|under spejlet"
+        "under agterenden|under bunden|inde under|helt under|under cockpittet|under spejlet|sidder under|"
+        "er under|sidder nedenunder"
     ),
     "TRAILING": (
         "bagkant|bagkanten|agterkant|rorets bagkant|bageste kant|bagkanten af roret|bagkant ror|bagerste kant|"

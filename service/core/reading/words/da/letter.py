@@ -13,11 +13,10 @@ WORDS = {
         "kammeraten|kammeratens|sidemanden|bådkammerat|vennens|brors|svogers|vores første|min første båd|"
         "den tidligere båd|makker"
     ),
-    "WITHDRAW": ("regn ikke med|stryg|tag ikke med|glem|se bort fra|forkert|passer ikke|gælder ikke|var forkert"),
+    "WITHDRAW": "regn ikke med|stryg|tag ikke med|glem|se bort fra|forkert|passer ikke|gælder ikke|var forkert",
     "MEANT": (
-        "byttet om på tallene|byttet om på cifrene|"
-        "mente|jeg mente|skal være|rettelse|i stedet for|istedet for|korrektion|rigtigt er|egentlig|skrivefejl|"
-        "tastefejl|der skal stå|det rigtige er|korrekt er"
+        "byttet om på tallene|byttet om på cifrene|mente|jeg mente|skal være|rettelse|i stedet for|istedet for|"
+        "korrektion|rigtigt er|egentlig|skrivefejl|tastefejl|der skal stå|det rigtige er|korrekt er"
     ),
     "OURS": (
         "bror og jeg|ven og jeg|svoger og jeg|vores|vi har|min|hos os|min båd|vores båd|vi har en|jeg har en|"

@@ -62,8 +62,12 @@ WORDS = {
         "landgangens|passarelle|gangplanke"
     ),
     "O_BOOMKIN": "papegøjestok|driverbom|agterspryd|hækspryd|bovspryd agter|mesanspryd|agterbom",
-    "O_OTHER": "grill|grillen|gasgrill|stangholdere|stangholder",
+    "O_OTHER": "grill|grillen|gasgrill|stangholdere|stangholder|agteranker|hækanker|hækankeret",
     "O_LOCKER": "gaskasse|redningsflåde|gasboks|redningsflåden|gaskassen|gasskab|redningsflådeholder",
+    "EMPTY": "tom båd|tom|ulastet|uden last|uden grej",
+    "LADEN": "lastet|fuldt lastet|med last|nedlastet",
+    "SINKS": "dybere|synker|lavere",
+    "CAMBER": "krumning|pilhøjde|bue|buet|hvælving|krum",
     "DROP": (
         "højdeforskel|højdeforskellen|højde mellem|højden mellem|lodret afstand|målt lodret|lodret målt|"
         "målt vertikalt|lodret højde|fra kant til kant|lige ned|lodret ned|vertikal afstand"
@@ -88,13 +92,13 @@ WORDS = {
         "fastmontering|ikke klapbart"
     ),
     "REMOVE": (
-        "kan ligge i kistebænken|kan lægges i kistebænken|kan trækkes op|kan blive hjemme|kan blive i land|"
         "kan undværes|kan undvære|kan sættes et andet sted|tages af ved behov|bliver afmonteret|demonterbar|"
         "kan tages af|kan fjernes|kan afmonteres|aftagelig|kan demonteres|kan flyttes|kan skrues af|"
         "kan tages væk|kan godt fjernes|kan tages ned|må gerne fjernes|undværlig|overflødig|behøves ikke|"
         "behøver vi ikke|har vi ikke brug for|har jeg ikke brug for|til salg|kan ryge|kan ofres|løs|løstagelig|"
         "aftagelige|aftageligt|demonterbart|demonterbare|flytbar|flytbart|kan forsvinde|forsvinder|skal væk|"
-        "skal af|ryger|kan løftes af|hægtes af|løftes af|kan vige|må vige|kan godt ryge|valgfri|må gerne ryge"
+        "skal af|ryger|kan løftes af|hægtes af|løftes af|kan vige|må vige|kan godt ryge|valgfri|må gerne ryge|"
+        "kan ligge i kistebænken|kan lægges i kistebænken|kan trækkes op|kan blive hjemme|kan blive i land"
     ),
     "KEEP": (
         "glade for den|glad for den|glade for det|holder meget af|vil ikke undvære|vil vi ikke undvære|"
@@ -107,7 +111,7 @@ WORDS = {
         "må ikke røres|vil nødig|nødig undvære|nødig af med|ikke undvære|kan ikke undvære|kan ikke undværes|"
         "beholdes|beholder vi|skal stå|skal sidde|skal blive der|blive der|blive på plads|skal bibeholdes|"
         "bibeholdes|bibeholde|må blive|ikke skilles|vil ikke skille os|må blive siddende|skal have lov at blive|"
-        "den har vi brug for|dem har vi brug for|den har jeg brug for|den bruger vi"
+        "den har vi brug for|dem har vi brug for|den har jeg brug for|den bruger vi|beholder jeg|den beholder vi"
     ),
     "PORT": (
         "bagbord|om bagbord|bagbords|bagbord side|bb|venstre|i bagbord side|bagbords side|venstre side|"
@@ -134,15 +138,16 @@ WORDS = {
         "i hver sin side|på begge siderne"
     ),
     "PREFER": (
-        "vil have det|vil have den|vil have vindroret|vil gerne have det|"
         "om muligt|hvis det er muligt|helst|foretrækker|vil helst|ønsker|ønske|helst i|gerne i|foretrækkes|"
         "foretrukket|hellere|vil gerne have den|helst på|vil gerne have|ser helst|ville foretrække|ville helst|"
-        "gerne have|foretrække|ønsker den|vil have den|gerne|vi vil|jeg vil|vi ønsker|"
-        "passer bedst|bedst for os|bedre for os|passer os bedst"
+        "gerne have|foretrække|ønsker den|vil have den|gerne|vi vil|jeg vil|vi ønsker|passe mig bedst|"
+        "passer mig bedst|passer os bedst|ville passe bedst|ville passe os bedst|ville være bedst|vil have det|"
+        "vil have vindroret|vil gerne have det|passer bedst|bedst for os|bedre for os"
     ),
     "SLIDE": (
         "teleskopisk|udtrækkelig|udtræk|teleskop|skydes|udtrækkeligt|trækkes ud|kan trækkes ud|skydes ind|"
-        "skydes ud|teleskopstige|skubbes ind|skubbes ud|udtræksstige|udtrækkelige|kan skydes ind|teleskopiske"
+        "skydes ud|teleskopstige|skubbes ind|skubbes ud|udtræksstige|udtrækkelige|kan skydes ind|teleskopiske|"
+        "som en skuffe"
     ),
     "SWING": (
         "drejelig|svingbar|svingbare|svingbart|drejelige|kan svinges|svinges ud|svinges ind|kan drejes|drejbar|"
@@ -157,7 +162,8 @@ WORDS = {
         "har jeg fjernet|tog vi af|er afmonteret|ikke længere der|ikke mere|har vi ikke længere|"
         "har jeg ikke længere|har vi ikke mere|forsvandt|er forsvundet|hjemme|i garagen|i skuret|på land|"
         "under dæk|i forpiggen|i kahytten|i cockpitkassen|i en kistebænk|ligger i|opbevarer vi|stuvet væk|fortid|"
-        "historie|gik over bord|den tidligere ejer tog|har ikke længere|ikke længere|givet til|givet videre"
+        "historie|gik over bord|den tidligere ejer tog|har ikke længere|ikke længere|givet til|givet videre|"
+        "ikke monteret endnu|bestilt|i bestilling"
     ),
     "BESIDE": "ved siden af|nær|tæt på|lige ved|ved",
     "BEGIN": "begynder|starter|begynder ved",
@@ -193,4 +199,5 @@ WORDS = {
     ),
     "TAKE_THIS": "brug det|brug den|regn med det|gå ud fra det|den gælder|brug hellere|stol på det|regn med den",
     "LOATH": "nødig|ugerne|modvilligt|synd at|helst ikke|kede af",
+    "ZERO": "nul",
 }

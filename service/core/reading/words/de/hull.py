@@ -1,10 +1,6 @@
 """German: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
-    "EMPTY": "leer|unbeladen|leeres boot|ohne zuladung|entladen|ungeladen",
-    "LADEN": "beladen|voll beladen|mit zuladung|reisefertig|fahrtenklar|vollgeladen|ausgerüstet",
-    "SINKS": "tiefer|sinkt|taucht ein|sackt|liegt tiefer|tiefer im wasser",
-    "CAMBER": "wölbung|stich|gewölbt|krümmung|bombierung|bauchig|spiegelwölbung|gewölbter",
     "TRANSOM": (
         "ok spiegel|ok heck|ok heckspiegel|vor ok spiegel|hinter ok spiegel|uk spiegel|uk heck|uk heckspiegel|"
         "kante des spiegels|rand des spiegels|spiegeloberkante|spiegelunterkante|spiegelneigung|spiegelwinkel|"
@@ -39,13 +35,13 @@ WORDS = {
         "kerzengrade"
     ),
     "REVERSE": (
-        "umgekehrt wie ein yachtheck|umgekehrt wie bei einem yachtheck|"
-        "negativer spiegel|negativ|negatives heck|negativem spiegel|negativen spiegel|negativer|negativen|"
-        "negatives|negativem|negative neigung|negativ geneigt|nach vorn gekipptes heck|retrousse|"
-        "yachtheck negativ|invertiert|nach vorne geneigt|negativ geneigter|negativ geneigtes|negativer neigung|"
-        "negativem heck|nach vorn fallend|nach vorn geneigter|nach vorne geneigter|nach vorn gekippt|"
-        "nach vorne gekippt|umgekehrt geneigt|umgekehrtes heck|ior heck|negativheck|negativspiegel|"
-        "nach vorne fallend|negatives yachtheck|nach innen geneigt|spiegel negativ"
+        "umgekehrt wie ein yachtheck|umgekehrt wie bei einem yachtheck|negativer spiegel|negativ|negatives heck|"
+        "negativem spiegel|negativen spiegel|negativer|negativen|negatives|negativem|negative neigung|"
+        "negativ geneigt|nach vorn gekipptes heck|retrousse|yachtheck negativ|invertiert|nach vorne geneigt|"
+        "negativ geneigter|negativ geneigtes|negativer neigung|negativem heck|nach vorn fallend|"
+        "nach vorn geneigter|nach vorne geneigter|nach vorn gekippt|nach vorne gekippt|umgekehrt geneigt|"
+        "umgekehrtes heck|ior heck|negativheck|negativspiegel|nach vorne fallend|negatives yachtheck|"
+        "nach innen geneigt|spiegel negativ"
     ),
     "COUNTER": (
         "positives heck|überhängendes heck|yachtheck|positiv|positiver|positiven|positiver spiegel|überhang|"
@@ -57,15 +53,14 @@ WORDS = {
     ),
     "SCOOP": (
         "in den rumpf eingeformt*|in den rumpf integriert*|mit dem rumpf aus einem stück|"
-        "in den rumpf einlaminiert*|in den rumpf eingelassen*|in den rumpf eingebaut*|"
-        "eingeformte* badeplattform|integrierte* badeplattform|angeformte* badeplattform|eingeformte* badestufe|"
-        "integrierte* badestufe|eingelassene* badeplattform|badestufe im heck|heckstufe|badestufe|heckbadestufe|"
-        "integrierte badestufe|eingeformte badestufe|angeformte badestufe|integrierter badeplattform|badetreppe|"
-        "heckstufen|eingeformte stufen|integrierte badeplattform|badeplattform integriert|"
-        "badeplattform eingeformt|integrierte stufen|stufenheck|treppenheck|heck mit stufe|heck mit badestufe|"
-        "begehbares heck|stufen im heck|stufe im heck|angeformte badeplattform|eingelassene badeplattform|"
-        "badeplattform im rumpf|badestufen im heck|angeformter badeplattform|scoop heck|heck mit stufen|"
-        "eingebaute badeplattform"
+        "in den rumpf einlaminiert*|in den rumpf eingelassen*|in den rumpf eingebaut*|eingeformte* badeplattform|"
+        "integrierte* badeplattform|angeformte* badeplattform|eingeformte* badestufe|integrierte* badestufe|"
+        "eingelassene* badeplattform|badestufe im heck|heckstufe|badestufe|heckbadestufe|integrierte badestufe|"
+        "eingeformte badestufe|angeformte badestufe|integrierter badeplattform|badetreppe|heckstufen|"
+        "eingeformte stufen|integrierte badeplattform|badeplattform integriert|badeplattform eingeformt|"
+        "integrierte stufen|stufenheck|treppenheck|heck mit stufe|heck mit badestufe|begehbares heck|"
+        "stufen im heck|stufe im heck|angeformte badeplattform|eingelassene badeplattform|badeplattform im rumpf|"
+        "badestufen im heck|angeformter badeplattform|scoop heck|heck mit stufen|eingebaute badeplattform"
     ),
     "OPEN": (
         "offenes heck|offenem heck|offener spiegel|heck ist offen|offene heck|offenes cockpit|hinten offen|"
@@ -83,14 +78,14 @@ WORDS = {
         "spitz zulaufend|kreuzerheck|kanuhecks|spitzgattyacht|spitzgattet|beidseitig spitz"
     ),
     "RUDDER": (
-        "ruder hängt hinten am kiel|ruder hängt am kiel|ruder hängt hinten am skeg|"
-        "ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|ruderkopf|kopf des ruders|kopf vom ruder|"
-        "ruderoberkante|oberkante ruder|ruder|ruderblatt|hauptruder|angehängtes ruder|ruderblatts|ruderblattes|"
-        "hauptruders|ruderanlage|doppelruder|ruders|beide ruder|zwei ruder|hinterkante ruder|"
-        "hinterkante des ruders|hinterkante vom ruder|freistehendes ruder|ruder am spiegel|ruder am heck|"
-        "steuerruder|ruderblätter|bootsruder|ruderfläche|eigenes ruder|eigene ruder|schiffsruder|ruderende|"
-        "ruderkante|ruderblatthinterkante|heckruder|des blatts|des blattes|blatt|ruder hängt hinten|"
-        "ruder hinter dem kiel|balance ruder"
+        "ruder hängt hinten am kiel|ruder hängt am kiel|ruder hängt hinten am skeg|ruderunterkante|"
+        "unterkante ruder|fuß des ruders|ruderfuß|ruderkopf|kopf des ruders|kopf vom ruder|ruderoberkante|"
+        "oberkante ruder|ruder|ruderblatt|hauptruder|angehängtes ruder|ruderblatts|ruderblattes|hauptruders|"
+        "ruderanlage|doppelruder|ruders|beide ruder|zwei ruder|hinterkante ruder|hinterkante des ruders|"
+        "hinterkante vom ruder|freistehendes ruder|ruder am spiegel|ruder am heck|steuerruder|ruderblätter|"
+        "bootsruder|ruderfläche|eigenes ruder|eigene ruder|schiffsruder|ruderende|ruderkante|"
+        "ruderblatthinterkante|heckruder|des blatts|des blattes|blatt|ruder hängt hinten|ruder hinter dem kiel|"
+        "balance ruder"
     ),
     "HUNG_OUT": (
         "angehängtes ruder|am spiegel angehängt|ruder am spiegel|ruder am heck|hängt am spiegel|"
@@ -106,22 +101,23 @@ WORDS = {
         "hängt hinterm heck"
     ),
     "HUNG_IN": (
-        "ruder hängt hinten am kiel|ruder hängt am kiel|ruder hängt hinten am skeg|"
-        "hinten am kiel|am kiel aufgehängt|an der kielhinterkante|hinter dem langkiel|am langkiel|"
-        "hinten am langkiel|am kielende|hängt hinten am kiel|hängt am skeg|am skeg aufgehängt|"
-        "halbskeg*|skegruder*|spatenruder*|kielruder*|vollskeg*|spatenruder|freistehendes ruder|balanceruder|"
-        "spatenruders|skegruder|halbskeg|teilbalanciert|skeg geführt|kielruder|untergebaut|freistehend|"
-        "vorgebalanciert|am skeg|hinter dem kiel|freihängend|freihängendes|frei hängend|unterhängend|"
-        "untergehängt|unterm schiff hängend|hinter einem skeg|mit skeg|am ende des kiels|hinterm kiel|"
-        "am kiel angehängt|angehängt am kiel|vorbalanciert|halbbalanciert|halbbalance|balanciertes|"
-        "ruder hinter dem kiel|hängt am kiel|kielgeführt|skegruders|am teilskeg|teilskeg|spatenrudern|"
-        "freistehendes|freistehenden|spaten|kielangehängt|skeg gelagert|spatenblatt|balance ruder|hinterm skeg|"
-        "am skeg gelagert|am halbskeg|skeggeführt"
+        "ruder hängt hinten am kiel|ruder hängt am kiel|ruder hängt hinten am skeg|hinten am kiel|"
+        "am kiel aufgehängt|an der kielhinterkante|hinter dem langkiel|am langkiel|hinten am langkiel|"
+        "am kielende|hängt hinten am kiel|hängt am skeg|am skeg aufgehängt|halbskeg*|skegruder*|spatenruder*|"
+        "kielruder*|vollskeg*|spatenruder|freistehendes ruder|balanceruder|spatenruders|skegruder|halbskeg|"
+        "teilbalanciert|skeg geführt|kielruder|untergebaut|freistehend|vorgebalanciert|am skeg|hinter dem kiel|"
+        "freihängend|freihängendes|frei hängend|unterhängend|untergehängt|unterm schiff hängend|"
+        "hinter einem skeg|mit skeg|am ende des kiels|hinterm kiel|am kiel angehängt|angehängt am kiel|"
+        "vorbalanciert|halbbalanciert|halbbalance|balanciertes|ruder hinter dem kiel|hängt am kiel|kielgeführt|"
+        "skegruders|am teilskeg|teilskeg|spatenrudern|freistehendes|freistehenden|spaten|kielangehängt|"
+        "skeg gelagert|spatenblatt|balance ruder|hinterm skeg|am skeg gelagert|am halbskeg|skeggeführt|"
+        "am ende des langkiels|hinterm langkiel|hinter dem kiel angehängt"
     ),
     "UNDER": (
         "am kiel|am langkiel|hängt unter dem rumpf|skeg|unter dem rumpf|unter dem boot|am skeg|hinter skeg|"
         "unter dem heck|unterm rumpf|unterm schiff|unter der yacht|unterm boot|unter dem schiff|ganz unter|"
-        "unter dem heck versteckt|unterm heck|unter dem spiegel|unterm spiegel"
+        "unter dem heck versteckt|unterm heck|unter dem spiegel|unterm spiegel|ist darunter|ist unten drunter|"
+        "ist unterm|sitzt darunter"
     ),
     "TRAILING": (
         "hinterkante|achterkante|abströmkante|hintere kante|hinterer rand|ruderhinterkante|hinterkante ruder|"

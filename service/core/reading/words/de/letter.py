@@ -21,14 +21,12 @@ WORDS = {
     ),
     "WITHDRAW": (
         "vergessen sie bitte|vergiss|bitte vergessen|nicht berücksichtigen|lassen sie weg|streichen sie|"
-        "ignorieren sie|vergessen sie die|"
-        "vergessen sie|vergesst|streichen|ungültig|falsch war|stimmt nicht|war falsch|waren falsch|"
-        "gilt nicht mehr|ignorieren"
+        "ignorieren sie|vergessen sie die|vergessen sie|vergesst|streichen|ungültig|falsch war|stimmt nicht|"
+        "war falsch|waren falsch|gilt nicht mehr|ignorieren"
     ),
     "MEANT": (
-        "zahlendreher|ziffern vertauscht|zahlen vertauscht|"
-        "gemeint|meinte|richtig ist|korrektur|berichtigung|statt|muss heißen|zahlendreher|korrekt ist|"
-        "sollte heißen|stattdessen|korrigiere|tippfehler|eigentlich"
+        "zahlendreher|ziffern vertauscht|zahlen vertauscht|gemeint|meinte|richtig ist|korrektur|berichtigung|"
+        "statt|muss heißen|korrekt ist|sollte heißen|stattdessen|korrigiere|tippfehler|eigentlich"
     ),
     "OURS": (
         "bruder und ich|freund und ich|freundin und ich|schwager und ich|schwester und ich|unser|unsere|unseres|"

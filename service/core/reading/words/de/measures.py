@@ -61,14 +61,13 @@ WORDS = {
         "auf beide seiten|jeweils nach beiden|beidseits"
     ),
     "FORWARD": (
-        "vor ok spiegel|vor ok|vor oberkante|vor spiegel|vor spiegeloberkante|ok vorn|"
-        "nach vorn|nach vorne|vor der|vor dem|weiter vorn|weiter vorne|vorlich|nach vorn geneigt|vorne|vorn|"
-        "weiter nach vorn|weiter nach vorne|bugwärts|richtung bug|vorderhalb|vor dem heck|nach vorn zu|vorwärts|"
-        "zum bug|zum bug hin|bugseitig|weiter vorne als|weiter vorn als|davor|nach innen|ins schiff|"
-        "richtung cockpit|vor dem spiegel|vor der spiegeloberkante|vorlicher|vorne liegend|cockpitwärts|"
-        "vor spiegel|vor spiegeloberkante|vor oberkante|vor der oberkante|vor spiegelkante|vor heck|"
-        "vor heckspiegel|vor der spiegelkante|vor achtersteven|vor steven|vorm spiegel|vorm heck|vor op|"
-        "vor dem steven|vor dem achtersteven|vor der hinterkante|kurz vor|innerhalb des"
+        "vor ok spiegel|vor ok|vor oberkante|vor spiegel|vor spiegeloberkante|ok vorn|nach vorn|nach vorne|"
+        "vor der|vor dem|weiter vorn|weiter vorne|vorlich|nach vorn geneigt|vorne|vorn|weiter nach vorn|"
+        "weiter nach vorne|bugwärts|richtung bug|vorderhalb|vor dem heck|nach vorn zu|vorwärts|zum bug|"
+        "zum bug hin|bugseitig|weiter vorne als|weiter vorn als|davor|nach innen|ins schiff|richtung cockpit|"
+        "vor dem spiegel|vor der spiegeloberkante|vorlicher|vorne liegend|cockpitwärts|vor der oberkante|"
+        "vor spiegelkante|vor heck|vor heckspiegel|vor der spiegelkante|vor achtersteven|vor steven|vorm spiegel|"
+        "vorm heck|vor op|vor dem steven|vor dem achtersteven|vor der hinterkante|kurz vor|innerhalb des"
     ),
     "AFT": (
         "hinter ok spiegel|hinter ok|hinter oberkante|hinter spiegel|hinter spiegeloberkante|ok achtern|"
@@ -76,33 +75,31 @@ WORDS = {
         "nach hinten geneigt|hinten|richtung heck|weiter nach hinten|weiter nach achtern|hinter|achterlich|"
         "achteraus|achterlicher|achterlicher als|weiter hinten als|heckseitig|weiter achterlich|hinter ihm|"
         "dahinter|nach außen|weiter achtern als|achter dem|achterwärts|rückwärts|hinterm|über den spiegel hinaus|"
-        "hinter den spiegel|nach achteraus|achteraus vom|hinter spiegel|hinter spiegeloberkante|hinter oberkante|"
-        "hinter der oberkante|hinter heck|achter spiegel|hinter heckspiegel|hinter steven|hinterm spiegel|"
-        "hinterm heck"
+        "hinter den spiegel|nach achteraus|achteraus vom|hinter der oberkante|hinter heck|achter spiegel|"
+        "hinter heckspiegel|hinter steven|hinterm spiegel|hinterm heck"
     ),
     "TOP": (
-        "oberen ecke|obere ecke|oberer ecke|ecke oben|"
-        "ok spiegel|ok heck|ok heckspiegel|ok transom|vor ok spiegel|hinter ok spiegel|ok achtern|ok vorn|"
-        "ruderkopf|kopf des ruders|kopf vom ruder|ruderoberkante|oberkante ruder|kopf des stevens|stevenkopf|"
-        "kopf des achterstevens|spiegelkante|kante des spiegels|rand des spiegels|bis zum deck|bis deck|"
-        "bis an deck|reicht bis|geht bis|geht hoch bis|stevenoberkante|spiegeloberkante|oberkante|oben|"
-        "obere kante|oberkante spiegel|oberer rand|oberen rand|oberkanten|obere ende|oberen kante|oberste kante|"
-        "oberen ende|oberkante des spiegels|oberkante vom spiegel|deckskante|am kopf|oberrand|spiegel oben|"
-        "obersten|breite oben|spiegelbreite oben|breit oben|oberste stelle|höchster punkt|höchste stelle|"
-        "obere abschluss|oberer abschluss|oberes ende|am oberen rand|ganz oben|spiegelkopf|deckskante achtern|"
-        "deckshöhe|obersten punkt|obere spiegelkante|oberen spiegelkante|oberer|obere|oberem rand|oberseite|"
-        "heckoberkante|heckspiegeloberkante|oberkante heck|oberkante des hecks|deck achtern|deckshaus|"
-        "spiegelrand|oberster rand|höchsten punkt|am höchsten punkt|heckspiegelkante|achterstevenkopf"
+        "oberen ecke|obere ecke|oberer ecke|ecke oben|ok spiegel|ok heck|ok heckspiegel|ok transom|"
+        "vor ok spiegel|hinter ok spiegel|ok achtern|ok vorn|ruderkopf|kopf des ruders|kopf vom ruder|"
+        "ruderoberkante|oberkante ruder|kopf des stevens|stevenkopf|kopf des achterstevens|spiegelkante|"
+        "kante des spiegels|rand des spiegels|bis zum deck|bis deck|bis an deck|reicht bis|geht bis|"
+        "geht hoch bis|stevenoberkante|spiegeloberkante|oberkante|oben|obere kante|oberkante spiegel|oberer rand|"
+        "oberen rand|oberkanten|obere ende|oberen kante|oberste kante|oberen ende|oberkante des spiegels|"
+        "oberkante vom spiegel|deckskante|am kopf|oberrand|spiegel oben|obersten|breite oben|spiegelbreite oben|"
+        "breit oben|oberste stelle|höchster punkt|höchste stelle|obere abschluss|oberer abschluss|oberes ende|"
+        "am oberen rand|ganz oben|spiegelkopf|deckskante achtern|deckshöhe|obersten punkt|obere spiegelkante|"
+        "oberen spiegelkante|oberer|obere|oberem rand|oberseite|heckoberkante|heckspiegeloberkante|"
+        "oberkante heck|oberkante des hecks|deck achtern|deckshaus|spiegelrand|oberster rand|höchsten punkt|"
+        "am höchsten punkt|heckspiegelkante|achterstevenkopf"
     ),
     "BOTTOM": (
-        "uk spiegel|uk heck|uk heckspiegel|"
-        "ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|reicht hinunter bis|reicht herunter bis|"
-        "geht hinunter bis|spiegelunterkante|unterkante|unten|untere kante|unterer rand|unteren rand|untere ende|"
-        "unteren kante|unterste kante|unterkante des spiegels|unterkante vom spiegel|unterrand|spiegel unten|"
-        "fuß des spiegels|unteren ende|unterste stelle|tiefster punkt|tiefste stelle|unteres ende|am fuß|"
-        "spiegelfuß|untere spiegelkante|unteren spiegelkante|unterseite|unterer|untere|unterste|ganz unten|"
-        "unterster punkt|tiefsten punkt|heckunterkante|heckspiegelunterkante|unterkante heck|"
-        "unterkante des hecks|unterster rand"
+        "uk spiegel|uk heck|uk heckspiegel|ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|"
+        "reicht hinunter bis|reicht herunter bis|geht hinunter bis|spiegelunterkante|unterkante|unten|"
+        "untere kante|unterer rand|unteren rand|untere ende|unteren kante|unterste kante|unterkante des spiegels|"
+        "unterkante vom spiegel|unterrand|spiegel unten|fuß des spiegels|unteren ende|unterste stelle|"
+        "tiefster punkt|tiefste stelle|unteres ende|am fuß|spiegelfuß|untere spiegelkante|unteren spiegelkante|"
+        "unterseite|unterer|untere|unterste|ganz unten|unterster punkt|tiefsten punkt|heckunterkante|"
+        "heckspiegelunterkante|unterkante heck|unterkante des hecks|unterster rand"
     ),
     "WATER": (
         "wasserlinie|wasser|wasserspiegel|cwl|kwl|konstruktionswasserlinie|schwimmwasserlinie|wassers|"
@@ -137,8 +134,8 @@ WORDS = {
     ),
     "STEP": (
         "badestufe|stufe|heckstufe|trittstufe|badestufen|eingeformte stufe|angeformte stufe|"
-        "integrierte* badeplattform|eingeformte* badeplattform|angeformte* badeplattform|"
-        "eingeformte badestufe|integrierte badestufe"
+        "integrierte* badeplattform|eingeformte* badeplattform|angeformte* badeplattform|eingeformte badestufe|"
+        "integrierte badestufe"
     ),
     "ENDS": "endet|hört auf|enden|endend|abschließt|ist zu ende|aufhört|schließt ab",
     "STICK_OUT": (

@@ -72,11 +72,15 @@ WORDS = {
         "heckausleger|bugspriet achtern|papageienstock|ausleger|besanausleger|heckbugspriet|treiberbaum|"
         "heckspriet|ausleger achtern|papageistock"
     ),
-    "O_OTHER": "grill|bordgrill|gasgrill|angelrutenhalter|rutenhalter|fahrradträger",
+    "O_OTHER": "grill|bordgrill|gasgrill|angelrutenhalter|rutenhalter|fahrradträger|heckanker|heckankerrolle",
     "O_LOCKER": (
         "gaskasten|heckbackskiste|rettungsinsel|rettungsinselhalterung|gasflaschenkasten|gasflasche am heck|"
         "rettungsinseln|gasbackskiste|heckkasten|inselhalterung|heckkiste|heckschapp"
     ),
+    "EMPTY": "leer|unbeladen|leeres boot|ohne zuladung|entladen|ungeladen",
+    "LADEN": "beladen|voll beladen|mit zuladung|reisefertig|fahrtenklar|vollgeladen|ausgerüstet",
+    "SINKS": "tiefer|sinkt|taucht ein|sackt|liegt tiefer|tiefer im wasser",
+    "CAMBER": "wölbung|stich|gewölbt|krümmung|bombierung|bauchig|spiegelwölbung|gewölbter",
     "DROP": (
         "höhenunterschied|höhendifferenz|höhe zwischen|senkrechter abstand|senkrecht gemessen|lotrecht gemessen|"
         "vertikal gemessen|in der senkrechten gemessen|senkrechte höhe|höhe dazwischen|dazwischen liegen|"
@@ -107,9 +111,6 @@ WORDS = {
         "fest verschraubte"
     ),
     "REMOVE": (
-        "kann aber in die backskiste|kann in die backskiste|kann man rausziehen|rausziehen|"
-        "kann man herausziehen|herausziehbar|lässt sich herausziehen|kann man abziehen|ist nur gesteckt|"
-        "kann in den keller|kann an land bleiben|kann zu hause bleiben|kann unter deck|"
         "kann ich verzichten|können wir verzichten|könnten wir verzichten|kann woanders hin|kann versetzt werden|"
         "kann verlegt werden|lässt sich versetzen|kann umziehen|lässt sich verlegen|wird demontiert|"
         "werden demontiert|wird abgebaut|werden abgebaut|bauen wir ab|baue ich ab|notfalls auch weg|könnte weg|"
@@ -124,7 +125,9 @@ WORDS = {
         "kann weichen|können weichen|könnte weichen|darf weichen|steckbar|aushängbar|einhängbar|einhängeleiter|"
         "nur gesteckt|nur eingehängt|abnehmbare|abnehmbaren|abnehmbarer|abnehmbares|demontierbare|demontierbaren|"
         "demontierbares|lösbar|abschraubbare|zur disposition|wegdenken|hängen wir nicht dran|verlegbar|"
-        "versetzbar|verschiebbar|mobil"
+        "versetzbar|verschiebbar|mobil|kann aber in die backskiste|kann in die backskiste|kann man rausziehen|"
+        "rausziehen|kann man herausziehen|herausziehbar|lässt sich herausziehen|kann man abziehen|"
+        "ist nur gesteckt|kann in den keller|kann an land bleiben|kann zu hause bleiben|kann unter deck"
     ),
     "KEEP": (
         "hängen wir dran|hängen wir sehr dran|hängen wir sehr|daran hängen wir|ans herz gewachsen|"
@@ -146,7 +149,8 @@ WORDS = {
         "trenne ich mich nicht|nicht missen|nicht hergegeben|hängt daran|hängt sehr daran|hängen daran|"
         "möchte sie behalten|möchte ihn behalten|will sie behalten|will ihn behalten|ist ihm wichtig|"
         "ist ihr wichtig|die brauchen wir|den brauchen wir|das brauchen wir|die brauche ich|den brauche ich|"
-        "sie brauchen wir|die benötigen wir|den benötigen wir"
+        "sie brauchen wir|die benötigen wir|den benötigen wir|behalte ich|behalten wir|wird behalten|behalte|"
+        "bleibt drauf"
     ),
     "PORT": (
         "backbord|backbords|an backbord|backbordseite|bb|links|linke seite|backbordseits|an bb|backbordhälfte|"
@@ -174,14 +178,15 @@ WORDS = {
         "zu jeder seite|beidseitige|links wie rechts"
     ),
     "PREFER": (
-        "möchte es|möchte sie|möchte ihn|möchte die anlage|hätte sie gern|hätte ihn gern|hätte es gern|"
-        "will es|will sie|will ihn|möchten sie|möchten es|möchten die anlage|will die anlage|"
         "idealerweise|wenn möglich|falls möglich|bevorzugen|am liebsten|lieber|wünschen wir uns|bevorzugt|"
         "lieber wäre|wunsch|wünschen|vorzugsweise|lieber hätten|hätten gern|hätte gern|am besten|möglichst|"
         "gerne an|gern an|würde bevorzugen|würden bevorzugen|hätte gerne|hätten gerne|hätte sie gern|"
         "hätte er gern|bevorzugen würde|wäre lieber|wäre uns lieber|ist uns lieber|wünscht|wünscht sich|"
-        "wir möchten|ich möchte|wir wollen|ich will sie|wünschten wir|wünsche ich mir|"
-        "besser für uns|besser für mich|passt uns besser|wäre uns lieber|wäre mir lieber"
+        "wir möchten|ich möchte|wir wollen|ich will sie|wünschten wir|wünsche ich mir|wäre uns am liebsten|"
+        "wäre mir am liebsten|passt uns am besten|passt mir am besten|ist uns am liebsten|käme uns entgegen|"
+        "möchte es|möchte sie|möchte ihn|möchte die anlage|hätte ihn gern|hätte es gern|will es|will sie|"
+        "will ihn|möchten sie|möchten es|möchten die anlage|will die anlage|besser für uns|besser für mich|"
+        "passt uns besser|wäre mir lieber"
     ),
     "SWING": (
         "schwingt|schwingen|schwenkbarer|schwenkbar|schwenkt|schwenkbare|schwenkbares|schwenkbaren|ausschwenkbar|"
@@ -192,7 +197,8 @@ WORDS = {
         "ausziehbar|ausziehbare|einschiebbar|teleskopierbar|teleskopleiter|teleskop|ausziehleiter|ausgezogen|"
         "herausziehbar|herausziehbare|einschieben|schiebbar|ausfahrbar|ausfahrbare|einziehbar|einziehbare|"
         "teleskopische|teleskopierbare|teleskopartig|verschiebbare|ausziehen|zum ausziehen|wird ausgezogen|"
-        "schiebt sich|herausgezogen|zum herausziehen|ausziehbarer|teleskopbadeleiter|ausziehbares|einschiebbare"
+        "schiebt sich|herausgezogen|zum herausziehen|ausziehbarer|teleskopbadeleiter|ausziehbares|einschiebbare|"
+        "wie eine schublade|schubladenartig"
     ),
     "AVOID": "vermeiden|keinesfalls|auf keinen fall|ungern|nur nicht|bitte nicht|auf gar keinen fall",
     "GONE": (
@@ -209,7 +215,7 @@ WORDS = {
         "zuhause|an land|im schuppen|auf dem vorschiff|im vorschiff|in der vorpiek|in der achterpiek|"
         "im cockpitkasten|in einer backskiste|gehört der vergangenheit|ist gestaut|liegt gestaut|weggestaut|"
         "staut in|stauen wir|staue ich|haben wir keine mehr|keine mehr|keinen mehr|ging an|gingen an|"
-        "ist jetzt bei|sind jetzt bei|weitergegeben"
+        "ist jetzt bei|sind jetzt bei|weitergegeben|noch nicht montiert|bestellt|noch nicht dran|erst geplant"
     ),
     "BESIDE": "neben dem|neben der|beim|am|bei dem|durch den|in der nähe des|nahe beim|knapp über dem",
     "BEGIN": "beginnt|fängt an|beginnen|startet|setzt an",
@@ -261,4 +267,5 @@ WORDS = {
         "nehmen sie diesen|das nehmen|den wert nehmen|bitte diesen|verwenden sie diesen|letzteres gilt"
     ),
     "LOATH": "ungern|nur ungern|schweren herzens|nicht so gern|schade um|wäre schade",
+    "ZERO": "null",
 }

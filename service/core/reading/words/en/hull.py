@@ -1,16 +1,6 @@
 """English: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
-    "EMPTY": (
-        "empty|unladen|unloaded|boat light|when light|in light trim|light ship|nothing aboard|"
-        "nothing on board|stripped out"
-    ),
-    "LADEN": (
-        "loaded|laden|fully loaded|stored up|in cruising trim|with stores|when full|full tanks|all loaded|"
-        "loaded for cruising"
-    ),
-    "SINKS": "deeper|lower in the water|sinks|sits down|goes down by|settles|squats|lower aft|further down|down by",
-    "CAMBER": "camber|curvature|curve of the transom|crown of the transom|cambered|bulge|bow of the transom|sagitta|convex",
     "TRANSOM": (
         "edge of the transom|lip of the transom|transom|transom's|stern|back end|taffrail|riser|transom skin|"
         "transom board|mirror|transoms|stern board|top of the transom|transom top|foot of the transom|"
@@ -38,12 +28,12 @@ WORDS = {
     ),
     "REVERSE": (
         "other way round to a counter|other way round from a counter|opposite of a counter|"
-        "the opposite of a counter|other way from a counter|opposite way to a counter|"
-        "reverse|reversed|reverse transom|retrousse|negative rake|sugar scoop stern|reverse raked|"
-        "reverse sloping|negative|negative transom|reverse sheer stern|negatively raked|inverted transom|"
-        "inverted|reverse rake|raked forward|rakes forward|raked forwards|leans forward|slopes forward|"
-        "reverse angle|reverse slope|reversed transom|reverse raked transom|tumblehome stern|negative angle|"
-        "forward rake|forward sloping|forward raked|forward leaning|leaning forward|sloping forward|retroussé"
+        "the opposite of a counter|other way from a counter|opposite way to a counter|reverse|reversed|"
+        "reverse transom|retrousse|negative rake|sugar scoop stern|reverse raked|reverse sloping|negative|"
+        "negative transom|reverse sheer stern|negatively raked|inverted transom|inverted|reverse rake|"
+        "raked forward|rakes forward|raked forwards|leans forward|slopes forward|reverse angle|reverse slope|"
+        "reversed transom|reverse raked transom|tumblehome stern|negative angle|forward rake|forward sloping|"
+        "forward raked|forward leaning|leaning forward|sloping forward|retroussé"
     ),
     "COUNTER": (
         "counter|counter stern|conventional rake|traditional rake|raked aft|rakes aft|leans aft|overhanging|"
@@ -54,20 +44,19 @@ WORDS = {
         "slopes away under|tucks in under|goes in under|cuts in under|falls away under|undercut"
     ),
     "SCOOP": (
-        "swim platform moulded into the hull|"
-        "step moulded into the hull|steps moulded into the hull|"
+        "swim platform moulded into the hull|step moulded into the hull|steps moulded into the hull|"
         "moulded into the hull|molded into the hull|moulded in one with the hull|moulded as part of the hull|"
         "built into the hull|part of the hull moulding|part of the hull mould|swim platform moulded into|"
-        "platform moulded into the hull|"
-        "sugar scoop stern|sugar scoop transom|scoop transom|integral swim platform|moulded in swim platform|"
-        "molded swim platform|moulded swim platform|built in swim platform|integrated swim platform|"
-        "molded in swim platform|sugar scoop|scoop|swim step|scoop stern|scooped|sugarscoop|moulded in swim step|"
-        "moulded swim step|moulded bathing step|step moulded into|steps moulded into|walk down steps|"
-        "integral swim step|moulded in steps|stepped transom|sugar-scoop|scooped stern|scoop sterned|"
-        "steps in the transom|steps moulded in|steps in the stern|stepped stern|walk-down stern|integral steps|"
-        "stern steps moulded|moulded steps|molded steps|molded in steps|sugarscoop stern|swim step molded|"
-        "moulded platform|built in steps|integral bathing platform|integrated bathing platform|"
-        "moulded in bathing platform|moulded-in platform|swim platform moulded in|steps built into the transom"
+        "platform moulded into the hull|sugar scoop stern|sugar scoop transom|scoop transom|"
+        "integral swim platform|moulded in swim platform|molded swim platform|moulded swim platform|"
+        "built in swim platform|integrated swim platform|molded in swim platform|sugar scoop|scoop|swim step|"
+        "scoop stern|scooped|sugarscoop|moulded in swim step|moulded swim step|moulded bathing step|"
+        "step moulded into|steps moulded into|walk down steps|integral swim step|moulded in steps|"
+        "stepped transom|sugar-scoop|scooped stern|scoop sterned|steps in the transom|steps moulded in|"
+        "steps in the stern|stepped stern|walk-down stern|integral steps|stern steps moulded|moulded steps|"
+        "molded steps|molded in steps|sugarscoop stern|swim step molded|moulded platform|built in steps|"
+        "integral bathing platform|integrated bathing platform|moulded in bathing platform|moulded-in platform|"
+        "swim platform moulded in|steps built into the transom"
     ),
     "OPEN": (
         "open at the stern|stern open|transom open|open transom|open stern|stern is open|transom is open|"
@@ -96,7 +85,7 @@ WORDS = {
         "blade of rudder|barn door rudder|rudder is outboard|external rudder|lift up rudder on the transom|"
         "kick up rudder|rudder hangs outside|spade rudders|rudder post goes through|foot of the rudder|"
         "bottom of the rudder|heel of the rudder|rudder's foot|rudder heel|rudder bottom|tip of the rudder|"
-        "head of the rudder|top of the rudder|rudder's head|rudder top"
+        "head of the rudder|top of the rudder|rudder's head|rudder top|suspended rudder"
     ),
     "HUNG_OUT": (
         "fixed in the stern|fixed on the stern|fixed to the transom|fixed on the transom|fixed to the stern|"
@@ -122,34 +111,34 @@ WORDS = {
         "hung on the back of the keel|hung off the keel|hung from the keel|hung on the skeg|hung off the skeg|"
         "hangs on the keel|hangs on the skeg|hinged on the keel|hinged to the keel|"
         "hung on the trailing edge of the keel|hangs off the back of the keel|hangs off the keel|"
-        "hung on the aft end of the keel|"
-        "spade|spade rudder|skeg hung|inboard rudder|keel hung|balanced rudder|skeg hung rudder|semi balanced|"
-        "semi balanced rudder|spade type|keel hung rudder|skeg rudder|half skeg|skeg mounted|full skeg|"
-        "partial skeg|behind the keel|spade rudders|under-hung|underhung|skeg-hung|skegged|semi-skeg|semi skeg|"
-        "semi skeg hung|keel-hung|attached to the keel|hung on the keel|hung behind the keel|"
-        "hangs behind the keel|on the trailing edge of the keel|on the after end of the keel|hangs under|"
-        "free-hanging|free hanging|balanced spade|semi-balanced|behind a skeg|with a skeg|deep spade|"
-        "freestanding|on the back of the keel|aft end of the keel|hung on a skeg|hangs on a skeg|"
-        "supported by a skeg|protected by a skeg|rudder post goes through|stock through the hull"
+        "hung on the aft end of the keel|spade|spade rudder|skeg hung|inboard rudder|keel hung|balanced rudder|"
+        "skeg hung rudder|semi balanced|semi balanced rudder|spade type|keel hung rudder|skeg rudder|half skeg|"
+        "skeg mounted|full skeg|partial skeg|behind the keel|spade rudders|under-hung|underhung|skeg-hung|"
+        "skegged|semi-skeg|semi skeg|semi skeg hung|keel-hung|attached to the keel|hung on the keel|"
+        "hung behind the keel|hangs behind the keel|on the trailing edge of the keel|"
+        "on the after end of the keel|hangs under|free-hanging|free hanging|balanced spade|semi-balanced|"
+        "behind a skeg|with a skeg|deep spade|freestanding|on the back of the keel|aft end of the keel|"
+        "hung on a skeg|hangs on a skeg|supported by a skeg|protected by a skeg|rudder post goes through|"
+        "stock through the hull|suspended|suspended rudder|hanging below|below suspended|suspended below|"
+        "behind the long keel|aft of the long keel|behind a long keel|on the after edge of the keel"
     ),
     "UNDER": (
         "beneath the counter|below the counter|on the keel|on its keel|hung on the keel|well under|"
         "beneath the boat|underneath the hull|inboard|skeg|under the boat|under the hull|underneath the boat|"
         "below the hull|under the water|beneath the hull|under the counter|under the cockpit|under the stern|"
         "on a skeg|under her|tucked under|tucked up under|tucked away under|underneath|under the bum|"
-        "under her bum|well inboard|up under the stern|both under"
+        "under her bum|well inboard|up under the stern|both under|is underneath|is below|are underneath|"
+        "is down below"
     ),
     "TRAILING": (
         "back side of the blade|back side of the rudder|back part of the blade|rear side of the blade|"
         "backside of the blade|the back of the blade|back of the blade|back edge of the blade|"
-        "aft edge of the blade|after edge of the blade|aft end of the blade|rear of the blade|"
-        "trailing edge|back edge|after edge|aft edge|aftmost edge|aftermost edge|back edge of the rudder|"
-        "rear edge|back border|after end|aft end|aft border|aftermost part|aftmost part|aftmost point|"
-        "aftermost point|furthest aft point|back of the rudder|rear of the rudder|aft end of the rudder|"
-        "after edge of the rudder|after side|rearmost edge|rearmost part|back end of the rudder|"
-        "aft side of the rudder|tail of the rudder|rudder's back edge|aft face of the rudder|"
-        "rudder trailing edge|back of the blade|back edge of the blade|blade's trailing edge|"
-        "aft edge of the blade|after edge of the blade|aft end of the blade|rear of the blade"
+        "aft edge of the blade|after edge of the blade|aft end of the blade|rear of the blade|trailing edge|"
+        "back edge|after edge|aft edge|aftmost edge|aftermost edge|back edge of the rudder|rear edge|back border|"
+        "after end|aft end|aft border|aftermost part|aftmost part|aftmost point|aftermost point|"
+        "furthest aft point|back of the rudder|rear of the rudder|aft end of the rudder|after edge of the rudder|"
+        "after side|rearmost edge|rearmost part|back end of the rudder|aft side of the rudder|tail of the rudder|"
+        "rudder's back edge|aft face of the rudder|rudder trailing edge|blade's trailing edge"
     ),
     "STOCK": (
         "stock|rudder stock|rudderstock|rudder post|rudder shaft|rudder axis|rudder tube|centre of the stock|"
@@ -167,7 +156,8 @@ WORDS = {
         "solid glass|solid fibreglass|solid fiberglass|solid grp|monolithic|no core|solid glassfibre|"
         "solid lay up|solid layup|solid fibreglass laminate|solid glass laminate|single-skin|uncored|not cored|"
         "no coring|un-cored|solid laminated|solid throughout|solid hand layup|solid hand laid|hand laid solid|"
-        "all glass|not a sandwich|isn't cored|no balsa|single laminate|solid polyester|solid frp|solid plastic"
+        "all glass|not a sandwich|isn't cored|no balsa|single laminate|solid polyester|solid frp|solid plastic|"
+        "massive|fiber is massive|massive fiber|massive fibre|massive laminate|massive polyester"
     ),
     "CORED": (
         "cored|balsa|foam core|sandwich|foam sandwich|balsa core|balsa cored|foam cored|sandwich construction|"

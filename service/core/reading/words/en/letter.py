@@ -23,16 +23,15 @@ WORDS = {
         "crewmate|the other boat|his rudder|other yacht"
     ),
     "WITHDRAW": (
-        "don't use|do not use|leave out|pay no attention to|take no notice of|don't go by|"
-        "forget|ignore|disregard|scrap|never mind the|take back|not valid|was wrong|is wrong|were wrong|"
-        "was a mistake|nonsense|no longer valid|strike the|"
-        "scrub|scratch|bin the|forget about|strike out|scrub what"
+        "don't use|do not use|leave out|pay no attention to|take no notice of|don't go by|forget|ignore|"
+        "disregard|scrap|never mind the|take back|not valid|was wrong|is wrong|were wrong|was a mistake|nonsense|"
+        "no longer valid|strike the|scrub|scratch|bin the|forget about|strike out|scrub what"
     ),
     "MEANT": (
         "reversed the digits|reversed the figures|reversed the numbers|digits reversed|transposed|"
-        "swapped the digits|swapped the figures|"
-        "meant|i mean|should be|should read|should have been|correction|meant to write|should say|i meant to say|"
-        "instead of|corrected|correct is|the right figure is|actually|make that|typo|sorry"
+        "swapped the digits|swapped the figures|meant|i mean|should be|should read|should have been|correction|"
+        "meant to write|should say|i meant to say|instead of|corrected|correct is|the right figure is|actually|"
+        "make that|typo|sorry"
     ),
     "OURS": (
         "sister and i|brother and i|friend and i|my mate and i|colleague and i|brother in law and i|ours|mine|"

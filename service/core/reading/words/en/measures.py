@@ -24,13 +24,14 @@ WORDS = {
         "length all|all length|whole length|full length|length|loa|length overall|length over all|overall length|"
         "length of the boat|boat length|length is|l o a|length o a|hull length|length over deck|length of hull|"
         "total length|stem to stern|from stem to stern|bow to stern|in overall length|l.o.a|lod|length on deck|"
-        "overall|whole lenght|all lenght|total lenght|full lenght|long of boat"
+        "overall|whole lenght|all lenght|total lenght|full lenght|long of boat|for outside|outside to outside|"
+        "out to out"
     ),
     "LWL": "lwl|length waterline|waterline length|length at the waterline|length on the waterline",
     "BEAM": (
         "beam|max beam|beam max|boat is wide|breadth overall|maximum beam|maximum breadth|beam overall|b max|boa|"
         "breadth max|max breadth|widest|widest point|at her widest|max. beam|boat's beam|beamy|beam of|wideness|"
-        "broadest|boat wide"
+        "broadest|boat wide|of mouth|mouth"
     ),
     "DRAFT": (
         "draft|draught|draws|drawing|draws about|depth of keel|drawing about|draughts|deep draught|draft of|"
@@ -138,12 +139,11 @@ WORDS = {
         "sole's edge"
     ),
     "STEP": (
-        "swim platform moulded into the hull|swim platform moulded into|"
-        "step moulded into the hull|step moulded into|steps moulded into|"
-        "platform moulded into the hull|integral swim platform|moulded in swim platform|moulded swim platform|"
-        "molded swim platform|built in swim platform|integrated swim platform|"
-        "swim step|step|bathing step|sugar scoop step|moulded step|molded step|moulded in step|swim step height|"
-        "step height|integral step"
+        "swim platform moulded into the hull|swim platform moulded into|step moulded into the hull|"
+        "step moulded into|steps moulded into|platform moulded into the hull|integral swim platform|"
+        "moulded in swim platform|moulded swim platform|molded swim platform|built in swim platform|"
+        "integrated swim platform|swim step|step|bathing step|sugar scoop step|moulded step|molded step|"
+        "moulded in step|swim step height|step height|integral step"
     ),
     "ENDS": "ends|stops|finishes|stops short|finish|ending|terminates|ends up|stops at|ends at|finishes at",
     "STICK_OUT": (

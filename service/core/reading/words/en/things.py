@@ -5,7 +5,8 @@ WORDS = {
         "ladder|boarding ladder|swim ladder|bathing ladder|stern ladder|swimming ladder|ladders|"
         "stern boarding ladder|transom ladder|telescopic ladder|bathing steps ladder|ladder for swimming|"
         "steps to the water|rope ladder|emergency ladder|swimmer's ladder|step ladder|dive ladder|"
-        "climbing ladder|stainless ladder"
+        "climbing ladder|stainless ladder|stair for the bath|bath stair|stairs for the bath|stair for swimming|"
+        "stair for bath|bathing stair|stair|stairs to swim|swimming stair"
     ),
     "O_PLATFORM": (
         "duckboard|duck board|duckboards|bathing board|swim grid|swimgrid|platform|bathing platform|"
@@ -69,7 +70,22 @@ WORDS = {
         "liferaft bracket|raft cradle|gas bottle holder|aft locker on the transom|transom locker|"
         "life raft cradle|liferaft canister|raft canister"
     ),
-    "O_OTHER": "barbecue|bbq|barbeque|gas grill|grill|fishing rod holders|rod holders|rod holder|bike rack",
+    "O_OTHER": (
+        "barbecue|bbq|barbeque|gas grill|grill|fishing rod holders|rod holders|rod holder|bike rack|stern anchor|"
+        "kedge on a roller|stern anchor roller|stern roller"
+    ),
+    "EMPTY": (
+        "empty|unladen|unloaded|boat light|when light|in light trim|light ship|nothing aboard|nothing on board|"
+        "stripped out"
+    ),
+    "LADEN": (
+        "loaded|laden|fully loaded|stored up|in cruising trim|with stores|when full|full tanks|all loaded|"
+        "loaded for cruising"
+    ),
+    "SINKS": "deeper|lower in the water|sinks|sits down|goes down by|settles|squats|lower aft|further down|down by",
+    "CAMBER": (
+        "camber|curvature|curve of the transom|crown of the transom|cambered|bulge|bow of the transom|sagitta|convex"
+    ),
     "DROP": (
         "height between|height difference|difference in height|vertical distance|vertical height|vertical drop|"
         "drop of|of drop|the drop|straight down|measured down|measured straight down|from edge to edge|"
@@ -99,12 +115,10 @@ WORDS = {
     "SLIDE": (
         "slides|sliding|telescopic|slide out|slides out|slides under|telescoping|retractable|extends from under|"
         "pulls out|telescopic ladder|slides in|slide-out|slides away|slides up|sliding type|telescopes|"
-        "telescopic type|pull out|pull-out|slides into|slides down|slide in|pulls out of"
+        "telescopic type|pull out|pull-out|slides into|slides down|slide in|pulls out of|like a drawer|"
+        "slides up into|slides into its|into its own tube"
     ),
     "REMOVE": (
-        "pulls out of its socket|lifts out of its socket|can live in the locker|can go in the locker|"
-        "can go below|can go in the cockpit locker|just lifts off|which lifts off|slots out|"
-        "slides out of its socket|can be stowed below|can stay ashore|can stay at home|"
         "can move|could move|movable|can shift|will remove|to be removed|will be removed|plan to remove|"
         "planning to remove|going to remove|will take them off|will take it off|would remove|can go elsewhere|"
         "can be relocated|could be relocated|could go elsewhere|can live elsewhere|can take out|can take it out|"
@@ -120,11 +134,11 @@ WORDS = {
         "is going|are going|goes|will go|would go|to go|shall go|has to go|have to go|must go|don't need it|"
         "don't need them|no longer need|don't mind losing|wouldn't miss|would not miss|not precious|not sacred|"
         "bolt on|clip on|hook on|hooks on|quick release|un bolts|unships|lift out|lifts out|comes off|come away|"
-        "comes away|unboltable|take off able|hang on|temporary"
+        "comes away|unboltable|take off able|hang on|temporary|pulls out of its socket|lifts out of its socket|"
+        "can live in the locker|can go in the locker|can go below|can go in the cockpit locker|just lifts off|"
+        "which lifts off|slots out|slides out of its socket|can be stowed below|can stay ashore|can stay at home"
     ),
     "KEEP": (
-        "staying|are staying|theyre staying|they're staying|it's staying|its staying|stays where it is|"
-        "staying where it is|"
         "must be left|left where it is|has to be left|should be left|want it left|must to stay|it should stay|"
         "want to go on using|still use it|keep using|be able to use|dont want to lose|wouldn't want to lose|"
         "would hate to lose|do not want to remove|don't want to remove|don't want to lose|do not want to lose|"
@@ -145,7 +159,9 @@ WORDS = {
         "won't part with it|will not be parted|not be parted|isn't going anywhere|aren't going anywhere|"
         "we need them|i need it|i need them|they need it|need that one|we use it|we use that|fond of|"
         "rather fond of|we are fond of it|we like it|we love it|wouldn't be without|would not be without|"
-        "love it dearly|quite attached to"
+        "love it dearly|quite attached to|maintain|need to maintain|want to maintain|keeping it|keeping them|"
+        "keeping that|keeping those|keeping that one|staying|are staying|theyre staying|they're staying|"
+        "it's staying|its staying|stays where it is|staying where it is"
     ),
     "PORT": (
         "port|port side|port half|to port|port hand|left side|left hand side|on the left|port quarter|on port|"
@@ -179,16 +195,16 @@ WORDS = {
         "to each side of centre"
     ),
     "PREFER": (
-        "wants it|wants the gear|wants the vane|want the vane|want the gear|wants the windvane|"
-        "want the windvane|"
         "ideally|if at all possible|want it|want it off|i'd want it|we'd want it|prefer|would like it on|"
         "rather have it|would rather|i'd like it|preferably|preference|would like|favour|preferred|"
         "i would like it|would love it|best on|want it on|rather|my wish|wish it|i want it|we want it|"
         "if possible on|would like to have it|would prefer|she'd prefer|he'd prefer|they'd prefer|"
         "they would prefer|he would prefer|she would prefer|we'd prefer|i'd prefer|better on|i'd go for|"
         "our choice would be|favours|favor|favors|leaning towards|sooner have it|happier with|happiest with|"
-        "we want the|i want the|want the gear|like the gear|like it on|like it to|"
-        "better for me|better for us|would be better|works better for us|suits us better|suits me better"
+        "we want the|i want the|want the gear|like the gear|like it on|like it to|would suit me best|"
+        "would suit us best|suits us best|suits me best|would suit best|works best for us|is best for us|"
+        "wants it|wants the gear|wants the vane|want the vane|wants the windvane|want the windvane|better for me|"
+        "better for us|would be better|works better for us|suits us better|suits me better"
     ),
     "AVOID": "avoid|avoiding|don't want it|do not want it|not want|anywhere but|under no circumstances|on no account",
     "GONE": (
@@ -207,7 +223,9 @@ WORDS = {
         "given to the|given to a|went to the|passed on to|been given to|given to another|has moved on|"
         "have moved on|already gone|has already gone|have already gone|already sold|already off|long since gone|"
         "already been removed|already been sold|already removed|has now gone|have now gone|is off now|"
-        "are off now|none sold|gone already|off already|sold already|no longer aboard|no longer on board"
+        "are off now|none sold|gone already|off already|sold already|no longer aboard|no longer on board|"
+        "on order|not fitted yet|not yet fitted|yet to be fitted|to be fitted later|is planned|are planned|"
+        "planned for later"
     ),
     "BESIDE": "next to|beside|near|near to|close to|at|by|through|just above|just below|hole for|where",
     "BEGIN": "starts|begins|starting|beginning|begins at|starts at",
@@ -268,4 +286,5 @@ WORDS = {
         "a shame to|a pity to"
     ),
     "LESS": "take that off|take it off that|to be taken off|deduct|subtract|less the|minus the|knock off",
+    "ZERO": "nil|zero|nought",
 }

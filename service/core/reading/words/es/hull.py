@@ -1,10 +1,6 @@
 """Spanish: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
-    "EMPTY": "vacío|vacía|en rosca|sin carga|descargado|sin cargar",
-    "LADEN": "cargado|cargada|a plena carga|con carga|en orden de marcha",
-    "SINKS": "se hunde|más hundido|más hundida|baja|más bajo|más baja",
-    "CAMBER": "curvatura|flecha|abombado|abombamiento|bombeo",
     "TRANSOM": (
         "borde del espejo|canto del espejo|espejo|espejo de popa|popa|del espejo|espejos|espejo popa|"
         "borde superior del espejo|pie del espejo|inclinación del espejo|anchura del espejo|ancho del espejo|"
@@ -36,13 +32,12 @@ WORDS = {
     ),
     "SCOOP": (
         "moldeada en el casco|moldeado en el casco|integrada en el casco|integrado en el casco|"
-        "formando parte del casco|laminada con el casco|"
-        "plataforma de baño integrada|popa con escalón|escalón moldeado|escalón integrado|escalones moldeados|"
-        "popa escalonada|popa con escalones|con escalón|plataforma integrada|escalón en la popa|popa de faldón|"
-        "faldón|popa en escalones|escalones en la popa|popa con peldaños|escalones integrados|"
-        "plataforma moldeada|plataforma de baño moldeada|plataforma de baño en el casco|bañera de popa moldeada|"
-        "peldaños moldeados|escalón incorporado|escalones en el espejo|popa escalón|peldaño moldeado|"
-        "popa de escalones"
+        "formando parte del casco|laminada con el casco|plataforma de baño integrada|popa con escalón|"
+        "escalón moldeado|escalón integrado|escalones moldeados|popa escalonada|popa con escalones|con escalón|"
+        "plataforma integrada|escalón en la popa|popa de faldón|faldón|popa en escalones|escalones en la popa|"
+        "popa con peldaños|escalones integrados|plataforma moldeada|plataforma de baño moldeada|"
+        "plataforma de baño en el casco|bañera de popa moldeada|peldaños moldeados|escalón incorporado|"
+        "escalones en el espejo|popa escalón|peldaño moldeado|popa de escalones"
     ),
     "OPEN": (
         "popa abierta|espejo abierto|popa está abierta|abierta|abierto|espejo abatible|popa totalmente abierta|"
@@ -80,18 +75,18 @@ WORDS = {
     ),
     "HUNG_IN": (
         "cuelga de la quilla|colgado de la quilla|en la quilla|va en la quilla|sujeto a la quilla|"
-        "va detrás de la quilla|"
-        "timón colgante|timón compensado|timón suspendido|suspendido|de pala|timón de pala|compensado|"
-        "semicompensado|bajo el casco|colgante|con talón|tras la quilla|colgado bajo el casco|suspendida|"
-        "tipo pala|semisuspendido|semi suspendido|sobre talón|tras un skeg|con medio skeg|medio skeg|semi skeg|"
-        "detrás de la quilla|unido a la quilla|en el talón de la quilla|al final de la quilla|"
-        "colgado bajo la popa|va bajo el casco|debajo de la popa|compensada|semicompensada|tipo espada|"
-        "articulado en la quilla|con skeg completo|pala suspendida|pala compensada"
+        "va detrás de la quilla|timón colgante|timón compensado|timón suspendido|suspendido|de pala|"
+        "timón de pala|compensado|semicompensado|bajo el casco|colgante|con talón|tras la quilla|"
+        "colgado bajo el casco|suspendida|tipo pala|semisuspendido|semi suspendido|sobre talón|tras un skeg|"
+        "con medio skeg|medio skeg|semi skeg|detrás de la quilla|unido a la quilla|en el talón de la quilla|"
+        "al final de la quilla|colgado bajo la popa|va bajo el casco|debajo de la popa|compensada|semicompensada|"
+        "tipo espada|articulado en la quilla|con skeg completo|pala suspendida|pala compensada|"
+        "tras la quilla corrida|detrás de la quilla corrida"
     ),
     "UNDER": (
         "en la quilla|bajo el casco|con skeg|skeg|debajo del casco|bajo el barco|debajo del barco|sobre skeg|"
         "en skeg|por debajo del casco|bajo la popa|metido bajo|escondido bajo|bajo la bañera|bajo el espejo|"
-        "debajo de la popa"
+        "debajo de la popa|está debajo|va debajo|está abajo|va por debajo"
     ),
     "TRAILING": (
         "borde de salida|canto posterior|borde de popa|canto de popa|borde posterior|borde de salida del timón|"

@@ -16,13 +16,13 @@ WORDS = {
         "en el suyo|el del vecino|el de un amigo"
     ),
     "WITHDRAW": (
-        "no tengan en cuenta|no tenga en cuenta|no tengáis en cuenta|olvidad|descarten|no hagan caso|"
-        "olvide|olviden|olvida|anular|no vale|estaba mal|erróneo|errónea|incorrecto"
+        "no tengan en cuenta|no tenga en cuenta|no tengáis en cuenta|olvidad|descarten|no hagan caso|olvide|"
+        "olviden|olvida|anular|no vale|estaba mal|erróneo|errónea|incorrecto"
     ),
     "MEANT": (
-        "invertido las cifras|invertí las cifras|bailaron las cifras|cambiado las cifras|"
-        "quería decir|quise decir|en vez de|en lugar de|corrección|corrijo|me equivoqué|debe decir|errata|"
-        "rectifico|error|en realidad|correcto"
+        "invertido las cifras|invertí las cifras|bailaron las cifras|cambiado las cifras|quería decir|"
+        "quise decir|en vez de|en lugar de|corrección|corrijo|me equivoqué|debe decir|errata|rectifico|error|"
+        "en realidad|correcto"
     ),
     "OURS": (
         "hermano y yo|amigo y yo|cuñado y yo|nuestro|tenemos|el mío|en el mío|en el nuestro|mi barco|"

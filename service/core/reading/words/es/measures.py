@@ -108,8 +108,7 @@ WORDS = {
     "COCKPIT": "bañera|piso de la bañera|suelo de la bañera|fondo de la bañera|plan de la bañera|borde de la bañera",
     "STEP": (
         "escalón|peldaño|escalones|peldaños|escalón de baño|escalón moldeado|plataforma moldeada|"
-        "plataforma integrada|plataforma de baño integrada|plataforma de baño moldeada|faldón|"
-        "escalón integrado"
+        "plataforma integrada|plataforma de baño integrada|plataforma de baño moldeada|faldón|escalón integrado"
     ),
     "ENDS": "termina|acaba|se acaba|finaliza|terminan|acaban|se corta",
     "STICK_OUT": (

@@ -62,11 +62,15 @@ WORDS = {
         "botalón de popa|batículo|arbotante|botalón trasero|botalón de mesana|tangón de popa|baupré de popa|botalón"
     ),
     "O_STAFF": "asta|asta de bandera|mástil de bandera|asta de la bandera|palo de bandera|porta bandera|astabandera",
-    "O_OTHER": "barbacoa|bbq|parrilla|cañeros|portacañas",
+    "O_OTHER": "barbacoa|bbq|parrilla|cañeros|portacañas|ancla de popa|ancla trasera",
     "O_LOCKER": (
         "cofre de gas|balsa salvavidas|tambucho|cofre de popa|cofre del gas|soporte de la balsa|caja del gas|"
         "cajón de popa"
     ),
+    "EMPTY": "vacío|vacía|en rosca|sin carga|descargado|sin cargar",
+    "LADEN": "cargado|cargada|a plena carga|con carga|en orden de marcha",
+    "SINKS": "se hunde|más hundido|más hundida|baja|más bajo|más baja",
+    "CAMBER": "curvatura|flecha|abombado|abombamiento|bombeo",
     "FOLD": (
         "que se levanta|para plegar|plegable|abatible|plegables|abatibles|se abate|se pliega|plegado|rebatible|"
         "que se abate|que se pliega|basculante|se levanta|retráctil|se recoge|se pliegan|se abaten|se levantan|"
@@ -82,7 +86,6 @@ WORDS = {
         "no se puede abatir"
     ),
     "REMOVE": (
-        "se saca|se sacan|puede ir en el cofre|se puede guardar|puede quedarse en tierra|"
         "podemos prescindir|puedo prescindir|podríamos prescindir|se puede mover|se puede cambiar de sitio|"
         "puede ir en otro sitio|se desmontará|se desmontarán|se quitará|se quitarán|desmontable|se puede quitar|"
         "desmontables|puede quitarse|se puede desmontar|se pueden quitar|podemos quitar|puedo quitar|removible|"
@@ -90,7 +93,8 @@ WORDS = {
         "prescindibles|no hace falta|no es imprescindible|no necesitamos|no necesito|sobra|sobran|extraíble|"
         "extraíbles|amovible|se quita|se quitan|se desmonta|se desmontan|en venta|se va|se irá|podría irse|"
         "puede irse|pueden irse|puede desaparecer|de quita y pon|quita y pon|movible|trasladable|puede salir|"
-        "se puede prescindir|removibles|se retira|se retirará|opcional"
+        "se puede prescindir|removibles|se retira|se retirará|opcional|se saca|se sacan|puede ir en el cofre|"
+        "se puede guardar|puede quedarse en tierra"
     ),
     "KEEP": (
         "mucho cariño|tenemos cariño|tengo cariño|mucho aprecio|no queremos prescindir|no quiero prescindir|"
@@ -107,7 +111,7 @@ WORDS = {
         "no se puede tocar|no se pueden tocar|no se tocan|no lo quito|no la quito|no los quito|no las quito|"
         "ese no se quita|esa no se quita|no lo saco|no la saco|no lo quitamos|no la quitamos|no lo toco|"
         "es mi único|la necesitamos|lo necesitamos|los necesitamos|las necesitamos|la necesito|lo necesito|"
-        "nos hace falta|la usamos|lo usamos"
+        "nos hace falta|la usamos|lo usamos|me la quedo|me lo quedo|nos la quedamos|nos lo quedamos|se conservará"
     ),
     "PORT": (
         "babor|a babor|banda de babor|izquierda|lado de babor|a la izquierda|por babor|a la banda de babor|"
@@ -131,16 +135,16 @@ WORDS = {
         "a ambos costados|a una y otra banda|a izquierda y derecha|uno en cada banda|cada lado|ambos lados"
     ),
     "PREFER": (
-        "lo quiere|la quiere|lo querría|lo quiero|lo queremos|la queremos|lo quisiera|lo quieren|"
         "me gustaría montarlo|nos gustaría montarlo|querríamos|preferimos|prefiero|preferiría|"
         "preferimos montarlo|preferencia|preferible|preferiríamos|mejor|nos gustaría|me gustaría|a ser posible|"
         "si es posible|preferiría que|preferirían|le gustaría|les gustaría|mejor que vaya|querría|querría que|"
-        "de preferencia|queremos|quiero|deseamos|desearíamos|quisiera|quisiéramos|"
-        "me viene mejor|nos viene mejor|nos vendría mejor|me vendría mejor|mejor para nosotros"
+        "de preferencia|queremos|quiero|deseamos|desearíamos|quisiera|quisiéramos|nos vendría mejor|"
+        "me viene mejor|nos viene mejor|me vendría mejor|sería lo mejor|lo quiere|la quiere|lo querría|lo quiero|"
+        "lo queremos|la queremos|lo quisiera|lo quieren|mejor para nosotros"
     ),
     "SLIDE": (
         "telescópica|corredera|extensible|deslizante|telescópicas|que se desliza|se desliza|extraíble de|"
-        "corredero|retráctiles|telescópico|deslizable"
+        "corredero|retráctiles|telescópico|deslizable|como un cajón|tipo cajón"
     ),
     "SWING": (
         "giratoria|orientable|pivotante|giratorio|giratorios|orientables|pivotantes|que gira|giran|pivota|se gira"
@@ -155,7 +159,7 @@ WORDS = {
         "lo hemos quitado|fue retirada|la sacamos|la quitamos|los quitamos|ya no existe|ya no tengo|desapareció|"
         "desaparecieron|en el garaje|en casa|en tierra|guardado|guardada|guardados|guardadas|en el pañol|"
         "se guarda|del antiguo dueño|es historia|pasó a la historia|bajo cubierta|ya no quedan|fueron para|"
-        "se los quedó|se lo quedó|regalados a"
+        "se los quedó|se lo quedó|regalados a|aún no montado|todavía no montado|encargado"
     ),
     "BESIDE": "junto al|junto a|al lado del|al lado de la|cerca del|cerca de la",
     "BEGIN": "empieza|comienza|a partir de|arranca",
@@ -206,4 +210,5 @@ WORDS = {
         "en vertical|medido a plomo|medidos a plomo|altura vertical|de canto a canto|verticalmente|"
         "medida en vertical"
     ),
+    "ZERO": "nula|nulo|cero",
 }

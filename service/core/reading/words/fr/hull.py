@@ -1,10 +1,6 @@
 """French: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
-    "EMPTY": "à vide|lège|bateau vide|sans chargement|non chargé|non chargée",
-    "LADEN": "en charge|chargé|chargée|pleine charge|à pleine charge|prêt au départ",
-    "SINKS": "s'enfonce de|s'enfonce|plus bas|plus enfoncé|plus enfoncée|descend de|plus bas sur l'eau|de moins",
-    "CAMBER": "bombé|flèche|bombement|galbe|cintrage|cintré",
     "TRANSOM": (
         "bord du tableau|arête du tableau|tableau|tableau arrière|arrière|poupe|tableaux|cul du bateau|"
         "arrière du bateau|haut du tableau|haut du tableau arrière|dessus du tableau|bas du tableau|"
@@ -38,12 +34,11 @@ WORDS = {
         "arrière normal|à voûtes|petite voûte|tableau conventionnel"
     ),
     "SCOOP": (
-        "moulée dans la coque|moulé dans la coque|intégrée à la coque|intégré à la coque|"
-        "intégrée dans la coque|prise dans la coque|"
-        "plateforme intégrée|plateforme de bain intégrée|jupe|jupe arrière|à jupe|arrière à jupe|jupe moulée|"
-        "avec jupe|marches moulées|jupe intégrée|marche moulée dans la coque|jupe arrière intégrée|"
-        "plage arrière intégrée|arrière jupe|marches intégrées|marches dans le tableau|jupe de bain|"
-        "tableau à marches|arrière à marches|jupette|jupes|plateforme moulée|marches dans la jupe|"
+        "moulée dans la coque|moulé dans la coque|intégrée à la coque|intégré à la coque|intégrée dans la coque|"
+        "prise dans la coque|plateforme intégrée|plateforme de bain intégrée|jupe|jupe arrière|à jupe|"
+        "arrière à jupe|jupe moulée|avec jupe|marches moulées|jupe intégrée|marche moulée dans la coque|"
+        "jupe arrière intégrée|plage arrière intégrée|arrière jupe|marches intégrées|marches dans le tableau|"
+        "jupe de bain|tableau à marches|arrière à marches|jupette|jupes|plateforme moulée|marches dans la jupe|"
         "plage de bain intégrée|avec une jupe|arrière sucrier|escalier moulé"
     ),
     "OPEN": (
@@ -86,19 +81,19 @@ WORDS = {
     ),
     "HUNG_IN": (
         "à l'arrière de la quille|pendu à la quille|suspendu à la quille|dans le prolongement de la quille|"
-        "derrière la quille longue|porté par la quille|"
-        "semi suspendu|safran suspendu|suspendue|safran sur aileron|compensé|semi compensé|safran sous la coque|"
-        "derrière la quille|sur skeg|safran sur skeg|safran à aileron|derrière un aileron|derrière aileron|"
-        "suspendus|sous la voûte arrière|bi-safrans suspendus|compensés|semi-compensé|derrière quille|"
-        "sur quille longue|accroché à la quille|pendu sous la coque|safrans suspendus|talon de quille|"
-        "derrière le skeg|sur un skeg|à skeg|protégé par un skeg|protégé par un aileron|mèche traversante|"
-        "safran compensé|semi-suspendu|articulé sur la quille|monté sur la quille|monté sur skeg|"
-        "accroché derrière la quille|au bout de la quille"
+        "derrière la quille longue|porté par la quille|semi suspendu|safran suspendu|suspendue|"
+        "safran sur aileron|compensé|semi compensé|safran sous la coque|derrière la quille|sur skeg|"
+        "safran sur skeg|safran à aileron|derrière un aileron|derrière aileron|suspendus|sous la voûte arrière|"
+        "bi-safrans suspendus|compensés|semi-compensé|derrière quille|sur quille longue|accroché à la quille|"
+        "pendu sous la coque|safrans suspendus|talon de quille|derrière le skeg|sur un skeg|à skeg|"
+        "protégé par un skeg|protégé par un aileron|mèche traversante|safran compensé|semi-suspendu|"
+        "articulé sur la quille|monté sur la quille|monté sur skeg|accroché derrière la quille|"
+        "au bout de la quille|derrière une quille longue|en bout de quille"
     ),
     "UNDER": (
         "sur la quille|sur quille|suspendu|sur aileron|sous la coque|sous le bateau|sous la voûte|sur skeg|"
         "aileron|skeg|sous coque|sous la carène|suspendus|planqué sous|bien en dessous|sous la jupe|"
-        "sous le tableau|sous le cockpit"
+        "sous le tableau|sous le cockpit|est dessous|est en dessous|sont dessous"
     ),
     "TRAILING": (
         "bord de fuite|bord arrière|arête arrière|partie la plus arrière|bord de fuite du safran|bord postérieur|"

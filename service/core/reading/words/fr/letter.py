@@ -17,13 +17,12 @@ WORDS = {
     ),
     "WITHDRAW": (
         "ne tenez pas compte|ne tenez plus compte|n'en tenez pas compte|oubliez les|à oublier|ne retenez pas|"
-        "laissez tomber|"
-        "oubliez|ne pas tenir compte|annule|erroné|erronée|était faux|faux"
+        "laissez tomber|oubliez|ne pas tenir compte|annule|erroné|erronée|était faux|faux"
     ),
     "MEANT": (
-        "inversé les chiffres|inversé deux chiffres|interverti les chiffres|chiffres inversés|"
-        "je voulais dire|voulais dire|au lieu de|correction|rectification|erreur|en fait|lire|plutôt que|"
-        "il fallait lire|et non|corrigé"
+        "inversé les chiffres|inversé deux chiffres|interverti les chiffres|chiffres inversés|je voulais dire|"
+        "voulais dire|au lieu de|correction|rectification|erreur|en fait|lire|plutôt que|il fallait lire|et non|"
+        "corrigé"
     ),
     "OURS": (
         "frère et moi|ami et moi|copain et moi|beau frère et moi|le nôtre|notre|mon|nous avons|chez nous|le mien|"

@@ -68,11 +68,15 @@ WORDS = {
         "hampe|mât de pavillon|hampe de pavillon|porte pavillon|mâtereau de pavillon|hampe du pavillon|"
         "support de pavillon|mât du pavillon|hampes|hampe de drapeau"
     ),
-    "O_OTHER": "barbecue|bbq|grill|plancha|porte cannes",
+    "O_OTHER": "barbecue|bbq|grill|plancha|porte cannes|ancre arrière|ancre de poupe|davier arrière",
     "O_LOCKER": (
         "coffre arrière|bib|radeau|coffre à gaz|radeau de survie|coffre à bouteilles de gaz|berceau de radeau|"
         "support de radeau|coffre de tableau"
     ),
+    "EMPTY": "à vide|lège|bateau vide|sans chargement|non chargé|non chargée",
+    "LADEN": "en charge|chargé|chargée|pleine charge|à pleine charge|prêt au départ",
+    "SINKS": "s'enfonce de|s'enfonce|plus bas|plus enfoncé|plus enfoncée|descend de|plus bas sur l'eau|de moins",
+    "CAMBER": "bombé|flèche|bombement|galbe|cintrage|cintré",
     "FOLD": (
         "à replier|à rabattre|se rabattant|pivotante|repliable|rabattable|pliante|relevable|basculante|"
         "repliables|pliable|se replie|qui se replie|rabattables|se rabat|se relève|relevables|qui bascule|"
@@ -90,7 +94,6 @@ WORDS = {
         "non repliables|d'une pièce|fixée au tableau|fixes soudés|bossoirs fixes"
     ),
     "REMOVE": (
-        "s'ôte|peut aller dans le coffre|peut rester à terre|se retirent|il suffit de l'ôter|"
         "pourrais déposer|pourrions déposer|peux déposer|pouvons déposer|pourrais enlever|pourrais démonter|"
         "pourrions enlever|pourrions démonter|peut être déplacé|peut être déplacée|peut aller ailleurs|"
         "peuvent être déplacés|sera démonté|seront démontés|sera démontée|seront démontées|sera enlevé|"
@@ -102,7 +105,8 @@ WORDS = {
         "pas besoin|dispensable|on peut s'en passer|déboulonnable|décrochable|à vendre|partira|partiront|"
         "va partir|vont partir|s'enlève|s'enlèvent|se démonte|se démontent|se retire|se dépose|facultatif|"
         "facultative|déplaçable|déplaçables|peut sauter|peuvent sauter|peuvent partir|qui peut partir|"
-        "peut s'ôter|ne tenons pas|ne tiens pas|n'y tiens pas|n'y tenons pas"
+        "peut s'ôter|ne tenons pas|ne tiens pas|n'y tiens pas|n'y tenons pas|s'ôte|peut aller dans le coffre|"
+        "peut rester à terre|se retirent|il suffit de l'ôter"
     ),
     "KEEP": (
         "nous y tenons|j'y tiens|on y est attachés|nous y sommes attachés|on ne veut pas s'en séparer|"
@@ -120,7 +124,7 @@ WORDS = {
         "ne peut pas bouger|ne bouge pas|ne bougera pas|s'en séparer|ne se séparera pas|ne nous séparerons pas|"
         "on ne se séparera pas|ne me séparerai pas|pas séparer|elle y tient|il y tient|ils y tiennent|"
         "madame y tient|on en a besoin|nous en avons besoin|j'en ai besoin|elle nous est indispensable|"
-        "il nous est indispensable"
+        "il nous est indispensable|on garde|je conserve|nous conservons|on conserve|à maintenir"
     ),
     "PORT": (
         "bâbord|à bâbord|bd|gauche|côté bâbord|sur bâbord|à gauche|du côté bâbord|bord bâbord|bâbord arrière|"
@@ -145,18 +149,18 @@ WORDS = {
         "à droite et à gauche|chaque bord|de chaque bord|un à chaque bord|sur les deux côtés|tribord et bâbord"
     ),
     "PREFER": (
-        "la veut|le veut|la voudrait|le voudrait|la voudrais|le voudrais|la voulons|le voulons|la veux|"
-        "le veux|"
         "souhaite un montage|souhaite le montage|souhaite l'installer|souhaite le monter|montage souhaité|"
         "préférerait|souhaiterait|on préfère|on préférerait|on aimerait|préfère|préférons|préférerais|aimerais|"
         "aimerions|souhaiterais|souhaiterions|préférence|préférerions|plutôt|voudrais l'avoir|l'idéal serait|"
         "si possible|préféreraient|aimerait mieux|aimeraient|souhaiteraient|de préférence|nous voudrions|"
-        "je voudrais|nous voulons|on voudrait|je veux|nous aimerions|"
-        "m'arrangerait|nous arrangerait|m'arrange mieux|mieux pour nous|mieux pour moi"
+        "je voudrais|nous voulons|on voudrait|je veux|nous aimerions|nous conviendrait le mieux|"
+        "me conviendrait le mieux|m'arrangerait|nous arrangerait|tient à un montage|tiennent à un montage|"
+        "veut un montage|la veut|le veut|la voudrait|le voudrait|la voudrais|le voudrais|la voulons|le voulons|"
+        "la veux|le veux|m'arrange mieux|mieux pour nous|mieux pour moi"
     ),
     "SLIDE": (
         "coulissante|coulissant|télescopique|coulissantes|coulissants|télescopiques|à coulisse|qui coulisse|"
-        "se tire|qui sort d'un|se glisse|glissière"
+        "se tire|qui sort d'un|se glisse|glissière|comme un tiroir|en tiroir"
     ),
     "SWING": "pivotante|pivotant|orientable|pivotantes|pivotants|orientables|pivote|qui pivote|pivotent",
     "AVOID": "éviter|surtout pas|en aucun cas",
@@ -171,7 +175,8 @@ WORDS = {
         "n'ai plus|il n'y a plus|a disparu|ont disparu|disparu|disparue|au garage|à la maison|à terre|au grenier|"
         "sous le pont|dans la baille|dans la soute|dans la cabine|stockés|rangés|rangées|"
         "du précédent propriétaire|c'est du passé|fait partie du passé|passé par dessus bord|n'y a plus|n'a plus|"
-        "n'en avons plus|n'en ai plus|donnés à|donné à|partis chez|parti chez"
+        "n'en avons plus|n'en ai plus|donnés à|donné à|partis chez|parti chez|pas encore posé|pas encore montée|"
+        "pas encore monté|en commande"
     ),
     "BESIDE": "à côté de|près de|près du|à côté du|au niveau de|au niveau du|à hauteur de|au droit de",
     "BEGIN": "commence|débute|à partir de|démarre|part de|commence à",
@@ -225,4 +230,5 @@ WORDS = {
         "d'un bord à l'autre|écart de hauteur|de dénivelé"
     ),
     "AXIS": "axe|l'axe|son axe",
+    "ZERO": "nulle|nul|zéro",
 }

@@ -1,10 +1,6 @@
 """Italian: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
-    "EMPTY": "vuota|a vuoto|scarica|vuoto|scarico|senza carico",
-    "LADEN": "carica|a pieno carico|carico|in assetto di crociera",
-    "SINKS": "affonda|affonda di|più bassa|scende|scende di|si abbassa|più immersa|più in basso",
-    "CAMBER": "bombatura|freccia|curvatura|bombato|bolzone",
     "TRANSOM": (
         "bordo dello specchio|filo dello specchio|specchio|specchio di poppa|poppa|dello specchio|poppiero|"
         "specchi|specchio poppiero|specchio poppa|bordo superiore dello specchio|piede dello specchio|"
@@ -37,13 +33,12 @@ WORDS = {
     ),
     "SCOOP": (
         "stampata nello scafo|stampato nello scafo|ricavata nello scafo|ricavato nello scafo|"
-        "integrata nello scafo|integrato nello scafo|"
-        "plancetta integrata|poppa con gradini|gradini stampati|spiaggetta ricavata|gradino ricavato|"
-        "poppa a gradini|spiaggetta integrata|gradino nello scafo|gradino stampato|scalette ricavate|"
-        "poppa a spiaggetta|spiaggetta a scafo|gradini integrati|gradini nello specchio|gradini a poppa|"
-        "spiaggetta stampata|plancetta stampata|plancetta ricavata|poppa con spiaggetta|scalini nello specchio|"
-        "scalini di poppa|scalini ricavati|poppa scalinata|piattaforma integrata|plancetta ricavata nello scafo|"
-        "gradini ricavati"
+        "integrata nello scafo|integrato nello scafo|plancetta integrata|poppa con gradini|gradini stampati|"
+        "spiaggetta ricavata|gradino ricavato|poppa a gradini|spiaggetta integrata|gradino nello scafo|"
+        "gradino stampato|scalette ricavate|poppa a spiaggetta|spiaggetta a scafo|gradini integrati|"
+        "gradini nello specchio|gradini a poppa|spiaggetta stampata|plancetta stampata|plancetta ricavata|"
+        "poppa con spiaggetta|scalini nello specchio|scalini di poppa|scalini ricavati|poppa scalinata|"
+        "piattaforma integrata|plancetta ricavata nello scafo|gradini ricavati"
     ),
     "OPEN": (
         "poppa aperta|poppa è aperta|specchio aperto|aperta|aperto|specchio abbattibile|poppa abbattibile|"
@@ -81,18 +76,18 @@ WORDS = {
         "pende dallo specchio|appeso all'esterno|appesa all'esterno"
     ),
     "HUNG_IN": (
-        "attaccato alla chiglia|sulla chiglia|appeso allo skeg|incernierato allo skeg|"
-        "a spada|timone a spada|timone sospeso|semicompensato|compensato|con skeg|sotto lo scafo|"
-        "appeso sotto lo scafo|a pala sospesa|dietro lo skeg|dietro la chiglia|sotto la carena|a pala|"
-        "pala sospesa|appeso alla chiglia|dietro al bulbo|dietro alla chiglia|su mezzo skeg|mezzo skeg|"
-        "con mezzo skeg|su calcagnolo|calcagnolo|sospesi|semi compensato|semi-compensato|timone compensato|"
-        "timone a pala|compensata|semicompensata|appeso dietro la chiglia|in fondo alla chiglia|timone interno|"
-        "sotto scafo|incernierato alla chiglia|collegato alla chiglia|con skeg parziale|skeg completo|"
-        "dietro uno skeg|con calcagnolo"
+        "attaccato alla chiglia|sulla chiglia|appeso allo skeg|incernierato allo skeg|a spada|timone a spada|"
+        "timone sospeso|semicompensato|compensato|con skeg|sotto lo scafo|appeso sotto lo scafo|a pala sospesa|"
+        "dietro lo skeg|dietro la chiglia|sotto la carena|a pala|pala sospesa|appeso alla chiglia|"
+        "dietro al bulbo|dietro alla chiglia|su mezzo skeg|mezzo skeg|con mezzo skeg|su calcagnolo|calcagnolo|"
+        "sospesi|semi compensato|semi-compensato|timone compensato|timone a pala|compensata|semicompensata|"
+        "appeso dietro la chiglia|in fondo alla chiglia|timone interno|sotto scafo|incernierato alla chiglia|"
+        "collegato alla chiglia|con skeg parziale|skeg completo|dietro uno skeg|con calcagnolo|"
+        "dietro la chiglia lunga|dietro una chiglia lunga"
     ),
     "UNDER": (
         "sulla chiglia|sul bulbo|sotto lo scafo|sospeso|con skeg|skeg|sotto la barca|sotto la poppa|su skeg|"
-        "sotto scafo|nascosto sotto|sotto lo specchio|sotto il pozzetto"
+        "sotto scafo|nascosto sotto|sotto lo specchio|sotto il pozzetto|è sotto|sta sotto|sono sotto|è di sotto"
     ),
     "TRAILING": (
         "parte posteriore della pala|bordo posteriore della pala|bordo poppiero della pala|bordo d'uscita|"

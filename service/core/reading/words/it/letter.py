@@ -16,13 +16,13 @@ WORDS = {
         "quella del vicino|quella precedente|altro armatore|la barca di mio|la barca del mio|un socio del club"
     ),
     "WITHDRAW": (
-        "non tenete conto|non tenga conto|lasciate perdere|ignori|scordatevi|"
-        "dimenticate|dimentichi|ignorate|sbagliato|errato|errata|non vale|sbagliata|era sbagliata"
+        "non tenete conto|non tenga conto|lasciate perdere|ignori|scordatevi|dimenticate|dimentichi|ignorate|"
+        "sbagliato|errato|errata|non vale|sbagliata|era sbagliata"
     ),
     "MEANT": (
-        "invertito le cifre|scambiato le cifre|invertite le cifre|"
-        "intendevo|volevo dire|al posto di|invece di|correzione|rettifica|è corretto|errore|mi sono sbagliato|"
-        "mi sono sbagliata|anziché|in realtà|leggasi|giusto è"
+        "invertito le cifre|scambiato le cifre|invertite le cifre|intendevo|volevo dire|al posto di|invece di|"
+        "correzione|rettifica|è corretto|errore|mi sono sbagliato|mi sono sbagliata|anziché|in realtà|leggasi|"
+        "giusto è"
     ),
     "OURS": (
         "fratello e io|amico e io|cognato e io|la nostra|la mia|abbiamo|il nostro|il mio|nella mia|"

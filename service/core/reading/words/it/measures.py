@@ -93,7 +93,8 @@ WORDS = {
         "l'aqua|dall'aqua|all'aqua|superfice|livello del mare|piano di galleggiamento|specchio d'acqua|"
         "filo d'acqua|linea di galleggiamento di progetto|filo dell'acqua|mare|dwl|lg|galleggiamenti|"
         "linea di galleg|sotto la superficie|sotto il pelo dell'acqua|sotto il livello dell'acqua|"
-        "sotto la linea d'acqua|sott'acqua|immerso|immersa|sommerso|sommersa"
+        "sotto la linea d'acqua|sott'acqua|immerso|immersa|sommerso|sommersa|dall acqua|all acqua|sull acqua|"
+        "dell acqua"
     ),
     "AT_WATER": (
         "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"

@@ -60,11 +60,15 @@ WORDS = {
     "O_STAFF": (
         "asta della bandiera|asta bandiera|asta portabandiera|portabandiera|asta per la bandiera|pennone della bandiera"
     ),
-    "O_OTHER": "barbecue|bbq|griglia|portacanne",
+    "O_OTHER": "barbecue|bbq|griglia|portacanne|ancora di poppa|musone di poppa",
     "O_LOCKER": (
         "gavone di poppa|zattera|autogonfiabile|gavone del gas|zattera di salvataggio|zatterino|"
         "gavone di poppa esterno|cassone di poppa|cassetta del gas|porta zattera"
     ),
+    "EMPTY": "vuota|a vuoto|scarica|vuoto|scarico|senza carico",
+    "LADEN": "carica|a pieno carico|carico|in assetto di crociera",
+    "SINKS": "affonda|affonda di|più bassa|scende|scende di|si abbassa|più immersa|più in basso",
+    "CAMBER": "bombatura|freccia|curvatura|bombato|bolzone",
     "DROP": (
         "differenza di altezza|dislivello|altezza tra|altezza fra|distanza verticale|misurato in verticale|"
         "misurati in verticale|in verticale|misurata in verticale|altezza verticale|verticalmente|"
@@ -87,7 +91,6 @@ WORDS = {
         "non richiudibile|bullonato|bullonati"
     ),
     "REMOVE": (
-        "si sfila|si può sfilare|sfilabile|che si sfila|si sfilano|si può mettere nel gavone|"
         "possiamo toglierla|possiamo toglierlo|posso toglierla|posso toglierlo|si può spostare|"
         "può essere spostato|può essere spostata|si possono spostare|verrà smontato|verrà smontata|"
         "verranno smontati|sarà smontato|saranno smontati|smontabile|si può togliere|rimovibile|"
@@ -97,7 +100,7 @@ WORDS = {
         "non servono|non ci serve|amovibile|amovibili|staccabile|sganciabile|si toglie|si tolgono|si smonta|"
         "si smontano|in vendita|se ne va|può sparire|possono sparire|possono andare via|spostabile|spostabili|"
         "si stacca|sacrificabile|asportabili|toglibile|estraibile dalla|facoltativo|facoltativa|svitabile|"
-        "di troppo"
+        "di troppo|si sfila|si può sfilare|sfilabile|che si sfila|si sfilano|si può mettere nel gavone"
     ),
     "KEEP": (
         "ci teniamo|ci tengo|siamo affezionati|sono affezionato|sono affezionata|ci siamo affezionati|"
@@ -112,7 +115,8 @@ WORDS = {
         "deve assolutamente restare|deve essere mantenuto|deve essere mantenuta|non si muove|non si sposta|sacra|"
         "sacro|insostituibile|non si toccano|non ci separiamo|non me ne separo|non mi separo|ci tiene|"
         "lo lascia lì|la lascia lì|li lascia lì|lo lasciamo lì|la lasciamo lì|non ne vuole sapere di toglierlo|"
-        "ci serve|mi serve|ne abbiamo bisogno|ne ho bisogno|ci servono"
+        "ci serve|mi serve|ne abbiamo bisogno|ne ho bisogno|ci servono|la tengo per forza|lo tengo per forza|"
+        "la tengo|lo tengo|le tengo|li tengo|la teniamo|lo teniamo"
     ),
     "PORT": (
         "sinistra|a sinistra|sinistro|lato sinistro|a sx|sx|lato di sinistra|sul lato sinistro|mancina|"
@@ -141,17 +145,17 @@ WORDS = {
         "uno per banda|da una parte e dall'altra"
     ),
     "PREFER": (
-        "lo vuole|lo vorrebbe|lo vorrei|lo vogliamo|lo vorremmo|lo voglio|lo vogliono|"
         "ci farebbe piacere|mi farebbe piacere|ci piacerebbe|vorremmo montarlo|vorrei montarlo|preferirei|"
         "preferiamo|preferisco|preferenza|preferibilmente|meglio|preferirei averlo|mi piacerebbe|se possibile|"
         "gradirei|vorrei averlo|preferiremmo|preferirebbe|preferirebbero|vorrebbe averlo|gradirebbe|gradirebbero|"
-        "vorrebbero|vorremmo|vorrei|vogliamo|voglio|desideriamo|desidero|"
-        "mi va meglio|ci va meglio|sarebbe meglio|meglio per noi|meglio per me"
+        "vorrebbero|vorremmo|vorrei|vogliamo|voglio|desideriamo|desidero|ci andrebbe meglio|mi andrebbe meglio|"
+        "andrebbe meglio|ci va meglio|sarebbe meglio|tiene al montaggio|lo vuole|lo vorrebbe|lo vorrei|"
+        "lo vogliamo|lo vorremmo|lo voglio|lo vogliono|mi va meglio|meglio per noi|meglio per me"
     ),
     "SLIDE": (
         "telescopica|scorrevole|estraibile|retrattile|telescopico|a scorrimento|scorrevoli|telescopiche|"
-        "estraibili|si estrae|allungabile|retrattili|si sfila|sfilabile|che scorre|a scomparsa nel|estensibile|"
-        "a cannocchiale|rientrabile|che si estrae"
+        "estraibili|si estrae|allungabile|retrattili|che scorre|a scomparsa nel|estensibile|a cannocchiale|"
+        "rientrabile|che si estrae|tipo cassetto|come un cassetto|a cassetto|esce tipo"
     ),
     "SWING": (
         "girevole|orientabile|girevoli|orientabili|ruotabile|che ruota|brandeggiabile|brandeggiabili|si gira|"
@@ -166,7 +170,7 @@ WORDS = {
         "è stato tolto|è stata smontata|l'ho smontata|non esiste più|non abbiamo più|non ho più|sparito|sparita|"
         "spariti|scomparso|scomparsa|in garage|in cantina|a casa|a terra|sottocoperta|in cabina|nel calavele|"
         "stivati|riposti|riponiamo|del vecchio proprietario|acqua passata|finito in mare|non ce l'abbiamo più|"
-        "non ci sono piu|dati a|regalati a|dato a"
+        "non ci sono piu|dati a|regalati a|dato a|non ancora montato|ordinato|in progetto"
     ),
     "BESIDE": "accanto allo|accanto al|accanto alla|vicino allo|vicino al|vicino alla|presso lo",
     "BEGIN": "comincia|inizia|a partire da|parte da|parte a|inizia a",
@@ -209,4 +213,5 @@ WORDS = {
         "fa fede|tenga quello|considerate quello|prendete quella|usi quello"
     ),
     "LOATH": "malvolentieri|dispiacerebbe|spiacerebbe|dispiace|peccato|controvoglia|seccherebbe",
+    "ZERO": "nulla|nullo|zero",
 }

@@ -1,10 +1,6 @@
 """Dutch: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
-    "EMPTY": "leeg|onbeladen|lege boot|zonder belading|leeg schip",
-    "LADEN": "beladen|volgeladen|vaarklaar|met belading|geladen",
-    "SINKS": "dieper|zakt|lager|ligt dieper|zakt ze",
-    "CAMBER": "bolling|welving|gebold|pijl|kromming|gewelfd|bol",
     "TRANSOM": (
         "rand van de spiegel|spiegelrand|spiegelhoek|spiegelbreedte|spiegeldikte|spiegel|hek|achterspiegel|"
         "hekspiegel|spiegels|hekplaat|hekspiegels|spiegelplaat|achterkant van de boot|hek van de boot|"
@@ -43,14 +39,13 @@ WORDS = {
     ),
     "SCOOP": (
         "in de romp gegoten|in de romp gevormd|in de romp ingebouwd|in de romp meegevormd|"
-        "in de romp geïntegreerd|in de romp meegegoten|"
-        "geïntegreerde zwemtrede|zwemplateau in de spiegel|zwemtrede|ingebouwd zwemplateau|"
-        "geïntegreerd zwemplateau|zwemtreden in de spiegel|sugarscoop|suikerschep|ingevormde zwemtrede|"
-        "trapspiegel|ingebouwde zwemtrede|zwemplateau in de romp|zwemtreden|ingebouwde zwemtreden|"
-        "geïntegreerde treden|treden in de spiegel|spiegel met treden|ingevormd zwemplateau|"
-        "trappetje in de spiegel|traphek|zwemtreetje|zwemtrede in de spiegel|zwemtrede in de romp|"
-        "geïntegreerd platform|meegevormd zwemplateau|meegevormde treden|open spiegel met treden|"
-        "achterschip met treden|treden in het achterschip"
+        "in de romp geïntegreerd|in de romp meegegoten|geïntegreerde zwemtrede|zwemplateau in de spiegel|"
+        "zwemtrede|ingebouwd zwemplateau|geïntegreerd zwemplateau|zwemtreden in de spiegel|sugarscoop|"
+        "suikerschep|ingevormde zwemtrede|trapspiegel|ingebouwde zwemtrede|zwemplateau in de romp|zwemtreden|"
+        "ingebouwde zwemtreden|geïntegreerde treden|treden in de spiegel|spiegel met treden|"
+        "ingevormd zwemplateau|trappetje in de spiegel|traphek|zwemtreetje|zwemtrede in de spiegel|"
+        "zwemtrede in de romp|geïntegreerd platform|meegevormd zwemplateau|meegevormde treden|"
+        "open spiegel met treden|achterschip met treden|treden in het achterschip"
     ),
     "OPEN": (
         "open spiegel|open hek|open kuip|open achterkant|open achterschip|neerklapbare spiegel|klapspiegel|"
@@ -66,14 +61,14 @@ WORDS = {
         "spits aan beide kanten|kruiserhek|puntig hek|tweemaal spits|spitse achtersteven"
     ),
     "RUDDER": (
-        "roer hangt achter aan de kiel|roer hangt aan de kiel|roer zit achter aan de kiel|"
-        "roer|roerblad|hoofdroer|roeren|roerbladen|dubbel roer|twee roeren|roers|achterkant roerblad|"
-        "achterkant roer|achterkant van het roer|achterrand van het roer|achterrand roer|vrijhangend roer|"
-        "balans roer|doorgestoken roer|scheg roer|aangehangen roer|roer aan de spiegel|buitenboord roer|"
-        "buitenhangend roer|buitenliggend roer|scheepsroer|hoofdroeren|roerblads|eigen roer|roertje|"
-        "roerbladachterkant|roer zelf|stuurroer|blad|hangend roer aan de spiegel|ophaalbaar roer|opklapbaar roer|"
-        "gebalanceerd roer|spade roer|onderkant roer|onderkant van het roer|voet van het roer|kop van het roer|"
-        "roerkop|bovenkant roer|bovenkant van het roer"
+        "roer hangt achter aan de kiel|roer hangt aan de kiel|roer zit achter aan de kiel|roer|roerblad|"
+        "hoofdroer|roeren|roerbladen|dubbel roer|twee roeren|roers|achterkant roerblad|achterkant roer|"
+        "achterkant van het roer|achterrand van het roer|achterrand roer|vrijhangend roer|balans roer|"
+        "doorgestoken roer|scheg roer|aangehangen roer|roer aan de spiegel|buitenboord roer|buitenhangend roer|"
+        "buitenliggend roer|scheepsroer|hoofdroeren|roerblads|eigen roer|roertje|roerbladachterkant|roer zelf|"
+        "stuurroer|blad|hangend roer aan de spiegel|ophaalbaar roer|opklapbaar roer|gebalanceerd roer|spade roer|"
+        "onderkant roer|onderkant van het roer|voet van het roer|kop van het roer|roerkop|bovenkant roer|"
+        "bovenkant van het roer"
     ),
     "HUNG_OUT": (
         "aangehangen roer|aangehangen|roer aan de spiegel|hangt aan de spiegel|buitenboord roer|buitenboordroer|"
@@ -87,19 +82,21 @@ WORDS = {
         "aan de spiegel opgehangen|achter de spiegel hangt|hangend aan de spiegel|hangt erachter|hangt buiten"
     ),
     "HUNG_IN": (
-        "roer hangt achter aan de kiel|roer hangt aan de kiel|roer zit achter aan de kiel|"
-        "achteraan de kiel|aan de kiel|aan de achterkant van de kiel|aan het eind van de kiel|"
-        "balansroer*|spaderoer*|schegroer*|balansroer|achter scheg|spaderoer|vrijhangend roer|balans roer|"
-        "hangend onder|half balansroer|doorgestoken roer|aan een scheg|aan de scheg|achter de kiel|scheg roer|"
-        "vrijhangende|vrijhangend spaderoer|achter een scheg|achter de scheg|met scheg|halve scheg|hele scheg|"
+        "roer hangt achter aan de kiel|roer hangt aan de kiel|roer zit achter aan de kiel|achteraan de kiel|"
+        "aan de kiel|aan de achterkant van de kiel|aan het eind van de kiel|balansroer*|spaderoer*|schegroer*|"
+        "balansroer|achter scheg|spaderoer|vrijhangend roer|balans roer|hangend onder|half balansroer|"
+        "doorgestoken roer|aan een scheg|aan de scheg|achter de kiel|scheg roer|vrijhangende|"
+        "vrijhangend spaderoer|achter een scheg|achter de scheg|met scheg|halve scheg|hele scheg|"
         "aan de kiel gehangen|aangehangen aan de kiel|achter kiel|gebalanceerd|half gebalanceerd|"
         "gebalanceerd roer|kielroer|spade roer|onderhangend|ondergehangen|onder het schip gehangen|"
         "achter aan de kiel|aan kiel|hangt onder de boot|hangt onder het schip|halfbalansroer|"
-        "hangt achter de kiel|hangt aan de kiel|hangt achter een scheg|spaderoeren|aan een halve scheg|schegroer"
+        "hangt achter de kiel|hangt aan de kiel|hangt achter een scheg|spaderoeren|aan een halve scheg|schegroer|"
+        "achter de lange kiel|achter een lange kiel|in een hak|in de hak|achter de kiel hangt"
     ),
     "UNDER": (
         "aan de kiel|vrijhangend|onder de boot|onder de romp|scheg|skeg|onder het schip|onder het hek|scheggen|"
-        "onder de kont|onder het achterschip|weggestopt onder|onder de spiegel|onder de kuip|helemaal onder"
+        "onder de kont|onder het achterschip|weggestopt onder|onder de spiegel|onder de kuip|helemaal onder|"
+        "zit eronder|hangt eronder|zit onder"
     ),
     "TRAILING": (
         "achterkant roerblad|achterkant|achterkant roer|achterrand|achterkant van het roer|"

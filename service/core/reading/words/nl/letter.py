@@ -14,13 +14,12 @@ WORDS = {
         "die van mijn"
     ),
     "WITHDRAW": (
-        "niet meenemen|laat weg|laat maar zitten|houd geen rekening met|"
-        "vergeet|negeer|klopt niet|was fout|was verkeerd|niet juist|fout"
+        "niet meenemen|laat weg|laat maar zitten|houd geen rekening met|vergeet|negeer|klopt niet|was fout|"
+        "was verkeerd|niet juist|fout"
     ),
     "MEANT": (
-        "cijfers omgedraaid|cijfers verwisseld|"
-        "bedoelde|ik bedoel|bedoeld|in plaats van|moet zijn|moet het zijn|correctie|rectificatie|juiste|"
-        "vergissing|typefout|eigenlijk"
+        "cijfers omgedraaid|cijfers verwisseld|bedoelde|ik bedoel|bedoeld|in plaats van|moet zijn|moet het zijn|"
+        "correctie|rectificatie|juiste|vergissing|typefout|eigenlijk"
     ),
     "OURS": (
         "broer en ik|vriend en ik|zwager en ik|onze|wij hebben|mijn|bij ons|mijn boot|onze boot|de mijne|"

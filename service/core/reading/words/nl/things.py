@@ -68,11 +68,15 @@ WORDS = {
         "papegaaienstok|papagaaistok|papegaaistok|hekspriet|druilpapegaai|papegaaienstokje|achterboegspriet|"
         "hek boegspriet"
     ),
-    "O_OTHER": "barbecue|bbq|gasbarbecue|hengelsteunen|hengelhouders",
+    "O_OTHER": "barbecue|bbq|gasbarbecue|hengelsteunen|hengelhouders|hekanker|hekankerrol",
     "O_LOCKER": (
         "gasbun|hekkist|reddingsvlot|bakskist achter|reddingsvlothouder|reddingsvlot op het hek|gaskist|hekbun|"
         "gasbunker|hekkastje|reddingsvlotten"
     ),
+    "EMPTY": "leeg|onbeladen|lege boot|zonder belading|leeg schip",
+    "LADEN": "beladen|volgeladen|vaarklaar|met belading|geladen",
+    "SINKS": "dieper|zakt|lager|ligt dieper|zakt ze",
+    "CAMBER": "bolling|welving|gebold|pijl|kromming|gewelfd|bol",
     "DROP": (
         "hoogteverschil|hoogte tussen|verticale afstand|verticaal gemeten|loodrecht gemeten|"
         "recht naar beneden gemeten|verticale hoogte|van rand tot rand|daartussen zit|hoogteverschil is"
@@ -95,8 +99,6 @@ WORDS = {
         "vaste uitvoering|niet te klappen|doorgebout|aangelaste|niet opvouwbaar"
     ),
     "REMOVE": (
-        "kan in de bakskist|kun je eruit halen|kun je eraf halen|kan thuis blijven|kan aan land blijven|"
-        "kan naar beneden|"
         "kunnen zonder|kan zonder|kunnen we missen|kan ik missen|kan eruit|kan er uit|kan er natuurlijk uit|"
         "mag eruit|kan verplaatst worden|kan ergens anders|worden gedemonteerd|wordt gedemonteerd|"
         "kunnen worden gedemonteerd|verwijderd worden|worden verwijderd|kunnen weg|gaat er zo nodig af|"
@@ -107,7 +109,8 @@ WORDS = {
         "niet meer nodig|kan gemist worden|kunnen we wel missen|kan ik wel missen|te koop|verdwijnt|"
         "kan verdwijnen|mag verdwijnen|kunnen verdwijnen|mogen verdwijnen|gaat eraf|gaan eraf|gaat weg|gaan weg|"
         "afneembare|demontabele|demonteerbare|verwijderbare|afschroefbaar|losneembaar|losse|uitneembaar|"
-        "verplaatsbaar|er zo af|is los|niet onmisbaar|optioneel|kan opgeofferd"
+        "verplaatsbaar|er zo af|is los|niet onmisbaar|optioneel|kan opgeofferd|kan in de bakskist|"
+        "kun je eruit halen|kun je eraf halen|kan thuis blijven|kan aan land blijven|kan naar beneden"
     ),
     "KEEP": (
         "gehecht aan|erg aan gehecht|zijn we aan gehecht|willen we niet missen|niet graag kwijt|"
@@ -122,7 +125,7 @@ WORDS = {
         "staat niet ter discussie|gaat niet weg|gaat er niet af|mag er niet af|moet daar blijven|"
         "moet kunnen blijven|niet van scheiden|doen we niet weg|doe ik niet weg|geen afstand|is eraan gehecht|"
         "hecht eraan|wil hij houden|wil ze houden|wil zij houden|die hebben we nodig|die heb ik nodig|"
-        "dat hebben we nodig|die gebruiken we"
+        "dat hebben we nodig|die gebruiken we|houden we graag|hou ik aan|die houden we|die hou ik"
     ),
     "PORT": (
         "bakboord|aan bakboord|bb|links|linkerkant|bakboordzijde|bakboordkant|aan bb|aan de bakboordkant|"
@@ -149,17 +152,18 @@ WORDS = {
         "beide kanten|bb en sb"
     ),
     "PREFER": (
-        "wil hem|wil het|willen hem|wil de windvaan|willen hem graag|wil de stuurinrichting|"
         "indien mogelijk|als het kan|zo mogelijk|liefst|bij voorkeur|liever|voorkeur|zou graag|bij voorkeur aan|"
         "graag aan|wens|wensen|prefereren|voorkeur voor|zouden graag|hebben liever|zou liever|zouden liever|"
         "geeft de voorkeur|geeft voorkeur|heeft liever|het liefste|zou het liefst|wil graag|wil hem graag|"
-        "zag graag|ziet graag|het liefst|graag|wij willen|we willen|ik wil|"
-        "beter voor mij|beter voor ons|komt ons beter uit"
+        "zag graag|ziet graag|het liefst|graag|wij willen|we willen|ik wil|zou ons het beste uitkomen|"
+        "komt ons het best uit|past ons het best|zou het fijnst zijn|komt het beste uit|wil hem|wil het|"
+        "willen hem|wil de windvaan|willen hem graag|wil de stuurinrichting|beter voor mij|beter voor ons|"
+        "komt ons beter uit"
     ),
     "SLIDE": (
         "uitschuifbaar|uitschuifbare|telescopisch|inschuifbaar|telescopische|schuifbaar|schuift uit|schuift in|"
         "uitschuift|schuifladder|telescooptrap|telescoopladder|uitschuif|inschuifbare|schuivend|uittrekbaar|"
-        "uittrekbare|schuift onder"
+        "uittrekbare|schuift onder|als een lade|als een schuif"
     ),
     "SWING": (
         "draaibaar|zwenkbaar|zwenkbare|draaibare|wegzwenkbaar|zwenkt|uitzwenkbaar|wegdraaibaar|draait weg|"
@@ -167,7 +171,6 @@ WORDS = {
     ),
     "AVOID": "vermijden|liever niet|beslist niet|in geen geval|absoluut niet|zeker niet",
     "GONE": (
-        "afgegaan|eraf gegaan|er af gegaan|er afgegaan|er al afgegaan|eraf gevallen|"
         "al weg|al verwijderd|al verkocht|al gedemonteerd|er al af|er al vanaf|is er al af|zijn er al af|"
         "reeds verwijderd|niet meer aan boord|al lang weg|allang weg|er niet meer|zit er niet meer op|"
         "zitten er niet meer op|is verkocht|is al weg|is verdwenen|in de bakskist|in een bakskist|opgeborgen|"
@@ -176,7 +179,9 @@ WORDS = {
         "niet meer|bestaat niet meer|niet meer aanwezig|hebben we niet meer|heb ik niet meer|zijn weg|zijn eraf|"
         "zijn verkocht|in de garage|in de schuur|in de berging|thuis|aan de wal|aan wal|in de vooronder|"
         "in het vooronder|onderdeks|ligt binnen|ligt beneden|bergen we op|berg ik op|weggestopt|verleden tijd|"
-        "van de vorige eigenaar|overboord|hebben geen meer|naar een ander|gegeven aan|weggegeven aan"
+        "van de vorige eigenaar|overboord|hebben geen meer|naar een ander|gegeven aan|weggegeven aan|"
+        "nog niet gemonteerd|in bestelling|nog in bestelling|staat gepland|afgegaan|eraf gegaan|er af gegaan|"
+        "er afgegaan|er al afgegaan|eraf gevallen"
     ),
     "BESIDE": "naast de|naast het|bij de|bij het|vlak boven de|ter hoogte van de",
     "BEGIN": "begint|vanaf|start|begint op",
@@ -219,4 +224,5 @@ WORDS = {
     ),
     "AXIS": "as|hartas|de as|koning|stok",
     "LOATH": "ongaarne|zonde|met tegenzin|spijtig|liever niet|jammer om",
+    "ZERO": "nul|nihil",
 }

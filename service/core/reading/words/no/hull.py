@@ -1,10 +1,6 @@
 """Norwegian: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
-    "EMPTY": "tom båt|tom|ulastet|uten last",
-    "LADEN": "lastet|fullastet|med last|nedlastet",
-    "SINKS": "dypere|synker|lavere",
-    "CAMBER": "krumning|pilhøyde|bue|buet|hvelving|krum",
     "TRANSOM": (
         "kanten av speilet|kanten av akterspeilet|speilkanten|akterspeil|speilet|speil|akterspeilet|hekken|"
         "speilets|akterspeil*|hekk|hekkens|bunnen av speilet|speilets helning|speilets bredde|"
@@ -38,11 +34,11 @@ WORDS = {
     ),
     "SCOOP": (
         "støpt inn i skroget|støpt i skroget|innstøpt i skroget|bygd inn i skroget|innebygd i skroget|"
-        "integrert i skroget|støpt i ett med skroget|"
-        "badetrinn i hekken|innstøpt badetrinn|innstøpt badeplattform|integrert badeplattform|badetrapp i hekken|"
-        "støpt badetrinn|innebygd badeplattform|badetrapp|badetrappen|trinn i hekken|badetrinn i akterspeilet|"
-        "trapp i hekken|innstøpte trinn|trappehekk|badetrinn|innstøpt trinn|støpt trinn|hekk med trinn|"
-        "trinn i akterspeilet|scoop|innebygde trinn|akterspeil med trinn"
+        "integrert i skroget|støpt i ett med skroget|badetrinn i hekken|innstøpt badetrinn|"
+        "innstøpt badeplattform|integrert badeplattform|badetrapp i hekken|støpt badetrinn|"
+        "innebygd badeplattform|badetrapp|badetrappen|trinn i hekken|badetrinn i akterspeilet|trapp i hekken|"
+        "innstøpte trinn|trappehekk|badetrinn|innstøpt trinn|støpt trinn|hekk med trinn|trinn i akterspeilet|"
+        "scoop|innebygde trinn|akterspeil med trinn"
     ),
     "OPEN": (
         "åpen hekk|åpent akterspeil|åpen akterende|åpent speil|nedfellbart akterspeil|nedfellbar hekk|"
@@ -57,13 +53,12 @@ WORDS = {
         "colin archer type|rs skøyte|kanostevn|spissgattere|spiss bak|kanoformet hekk|losskøyte|spisshekk"
     ),
     "RUDDER": (
-        "roret henger på kjølen|roret henger bak på kjølen|"
-        "rorets underkant|bunnen av roret|underkanten av roret|toppen av roret|rortopp|rortoppen|rorhode|"
-        "rorhodet|rorets topp|ror|roret|rorblad|spaderor|rorets|rorbladet|hovedror|dobbelt ror|to ror|hovedroret|"
-        "rorets bakkant|bakkanten av roret|bakkant ror|bakkant av ror|roret bakkant|balansert spaderor|"
-        "frittbærende spaderor|frittbærende ror|påhengt ror|utenbords ror|akterhengt ror|utvendig ror|rorbladets|"
-        "båtens ror|doble ror|rora|styreror|rorbladene|bladet|bladets|hekkhengt ror|speilhengt ror|balansert ror|"
-        "halvbalansert ror"
+        "roret henger på kjølen|roret henger bak på kjølen|rorets underkant|bunnen av roret|underkanten av roret|"
+        "toppen av roret|rortopp|rortoppen|rorhode|rorhodet|rorets topp|ror|roret|rorblad|spaderor|rorets|"
+        "rorbladet|hovedror|dobbelt ror|to ror|hovedroret|rorets bakkant|bakkanten av roret|bakkant ror|"
+        "bakkant av ror|roret bakkant|balansert spaderor|frittbærende spaderor|frittbærende ror|påhengt ror|"
+        "utenbords ror|akterhengt ror|utvendig ror|rorbladets|båtens ror|doble ror|rora|styreror|rorbladene|"
+        "bladet|bladets|hekkhengt ror|speilhengt ror|balansert ror|halvbalansert ror"
     ),
     "HUNG_OUT": (
         "påhengt ror|påhengt|utenbords ror|akterhengt ror|akterhengt|henger på speilet|henger på akterspeilet|"
@@ -77,18 +72,19 @@ WORDS = {
         "hekkhengt ror|speilhengt ror|hengt utenpå|opphengt akter"
     ),
     "HUNG_IN": (
-        "roret henger på kjølen|roret henger bak på kjølen|"
-        "bak på kjølen|på kjølen|i bakkant av kjølen|på bakkanten av kjølen|"
-        "spaderor*|balanseror*|skegror*|spaderor|balansert spaderor|balanseror|frittbærende spaderor|"
-        "halvbalansert|skeghengt|bak kjølen|på skjegg|frittbærende ror|skjeggror|delvis balansert|på skeg|"
-        "spaderoret|balansert ror|balansert|frittbærende|fritthengende|skegror|skjegget|halvskegg|halvskeg|"
-        "kjølhengt|henger på kjølen|hengt på kjølen|på finne|finneror|bak skegg|bak skeg|underhengt|med skeg|"
-        "halvbalansert ror|henger under|frittstående|balanseroret|bak en skeg|på en skeg|henger bak kjølen|"
-        "festet til kjølen|opphengt på kjølen|skegget|på halvskeg"
+        "roret henger på kjølen|roret henger bak på kjølen|bak på kjølen|på kjølen|i bakkant av kjølen|"
+        "på bakkanten av kjølen|spaderor*|balanseror*|skegror*|spaderor|balansert spaderor|balanseror|"
+        "frittbærende spaderor|halvbalansert|skeghengt|bak kjølen|på skjegg|frittbærende ror|skjeggror|"
+        "delvis balansert|på skeg|spaderoret|balansert ror|balansert|frittbærende|fritthengende|skegror|skjegget|"
+        "halvskegg|halvskeg|kjølhengt|henger på kjølen|hengt på kjølen|på finne|finneror|bak skegg|bak skeg|"
+        "underhengt|med skeg|halvbalansert ror|henger under|frittstående|balanseroret|bak en skeg|på en skeg|"
+        "henger bak kjølen|festet til kjølen|opphengt på kjølen|skegget|på halvskeg|bak langkjølen|"
+        "bak den lange kjølen"
     ),
     "UNDER": (
         "på kjølen|frittbærende|skjegg|under båten|under skroget|skeg|under hekken|opphengt under|innenbords|"
-        "skjegget|under akterenden|innunder|inn under|helt under|under cockpiten|under speilet"
+        "skjegget|under akterenden|innunder|inn under|helt under|under cockpiten|under speilet|sitter under|"
+        "er under|henger under"
     ),
     "TRAILING": (
         "bakkant|bakkanten|akterkant|rorets bakkant|bakre kant|bakkanten av roret|bakkant ror|aktre kant|"

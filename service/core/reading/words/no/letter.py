@@ -13,11 +13,10 @@ WORDS = {
         "kompisen|kompisens|vår tidligere|min tidligere|kameraten|hos kompisen|sidemannen|min kompis|vennens|"
         "min venn|broren|svogeren|båtkamerat"
     ),
-    "WITHDRAW": ("ikke regn med|se vekk fra|stryk|glem|se bort fra|feil|stemmer ikke|gjelder ikke|var feil|galt"),
+    "WITHDRAW": "ikke regn med|se vekk fra|stryk|glem|se bort fra|feil|stemmer ikke|gjelder ikke|var feil|galt",
     "MEANT": (
-        "byttet om på tallene|byttet om tallene|"
-        "mente|jeg mente|skal være|rettelse|i stedet for|istedenfor|korrigering|riktig er|egentlig|skrivefeil|"
-        "korreksjon|det skal stå|riktig verdi|korrekt er"
+        "byttet om på tallene|byttet om tallene|mente|jeg mente|skal være|rettelse|i stedet for|istedenfor|"
+        "korrigering|riktig er|egentlig|skrivefeil|korreksjon|det skal stå|riktig verdi|korrekt er"
     ),
     "OURS": (
         "bror og jeg|venn og jeg|kamerat og jeg|vår|vi har|vårt|min|hos oss|min båt|vår båt|vi har en|jeg har en|"

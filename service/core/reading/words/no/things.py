@@ -59,8 +59,12 @@ WORDS = {
     "O_BOOMKIN": (
         "klyverbom akter|papegøyestokk|driverbom|akterspryd|hekkspryd|baugspryd akter|mesanspryd|akterbom|akterpeke"
     ),
-    "O_OTHER": "grill|grillen|gassgrill|stangholdere|stangholder",
+    "O_OTHER": "grill|grillen|gassgrill|stangholdere|stangholder|hekkanker|hekkankeret|akteranker",
     "O_LOCKER": "gasskasse|redningsflåte|hekkbenk|redningsflåten|gasskap|gasskapet|gasskuff|flåtefeste|gassbeholder",
+    "EMPTY": "tom båt|tom|ulastet|uten last",
+    "LADEN": "lastet|fullastet|med last|nedlastet",
+    "SINKS": "dypere|synker|lavere",
+    "CAMBER": "krumning|pilhøyde|bue|buet|hvelving|krum",
     "DROP": (
         "høydeforskjell|høydeforskjellen|høyde mellom|høyden mellom|loddrett avstand|målt loddrett|loddrett målt|"
         "målt vertikalt|loddrett høyde|fra kant til kant|rett ned|vertikal avstand"
@@ -84,13 +88,13 @@ WORDS = {
         "skrudd fast"
     ),
     "REMOVE": (
-        "kan ligge i kistebenken|kan legges i kistebenken|kan trekkes ut|kan være hjemme|kan stå hjemme|"
         "kan unnværes|kan settes et annet sted|går an å flytte|demonteres ved behov|tas av ved behov|"
         "blir demontert|demonterbar|kan tas av|kan fjernes|kan demonteres|kan flyttes|avtakbar|kan tas bort|"
         "kan skrus av|kan tas vekk|avtagbar|kan godt fjernes|kan tas ned|unnværlig|overflødig|trengs ikke|"
         "trenger vi ikke|trenger jeg ikke|til salgs|kan ryke|kan ofres|løs|løstagbar|avtakbart|avtakbare|"
         "demonterbart|demonterbare|flyttbar|flyttbart|kan forsvinne|forsvinner|skal bort|skal vekk|skal av|ryker|"
-        "kan løftes av|hektes av|løftes av|kan vike|må vike|kan gå|valgfri|kan godt vike"
+        "kan løftes av|hektes av|løftes av|kan vike|må vike|kan gå|valgfri|kan godt vike|kan ligge i kistebenken|"
+        "kan legges i kistebenken|kan trekkes ut|kan være hjemme|kan stå hjemme"
     ),
     "KEEP": (
         "glade i|glad i|vil ikke være uten|vil vi ikke være uten|vil ikke miste|vil ikke bli kvitt|skal sitte på|"
@@ -103,7 +107,7 @@ WORDS = {
         "ikke røre|røres ikke|vil nødig|nødig av med|ikke kvitte|beholdes|beholder|beholder vi|må beholde|"
         "skal stå|må forbli|skal forbli|må stå der|skal være igjen|bli igjen|bli der|må få bli|ikke skilles|"
         "vil ikke skille oss|må få stå|må få sitte|må få være|den trenger vi|dem trenger vi|den trenger jeg|"
-        "det trenger vi|den bruker vi"
+        "det trenger vi|den bruker vi|beholder jeg|den beholder"
     ),
     "PORT": (
         "babord|på babord|babord side|bb|venstre|babordsida|venstre side|om babord|til babord|på babord side|"
@@ -128,15 +132,16 @@ WORDS = {
         "på hver sin side|babord og styrbord|styrbord og babord|på begge sidene|på hver av sidene|begge sidene"
     ),
     "PREFER": (
-        "vil ha det|vil ha den|vil ha vindroret|vil gjerne ha det|"
         "om mulig|hvis mulig|aller helst|helst|foretrekker|vil helst|ønsker|ønske|helst på|gjerne på|foretrekkes|"
         "foretrukket|heller|vil gjerne ha den|vil gjerne ha|foretrekker å|ser helst|helst ha|ville foretrekke|"
         "ville helst|skulle gjerne|vil ha den|gjerne ha|gjerne|vi vil|jeg vil|vi ønsker|aller helst på|"
-        "passer best|best for oss|bedre for oss|passer oss best"
+        "passer oss best|passer meg best|ville passe best|ville passe oss best|hadde vært best|vil ha det|"
+        "vil ha vindroret|vil gjerne ha det|passer best|best for oss|bedre for oss"
     ),
     "SLIDE": (
         "teleskopisk|uttrekkbar|uttrekkbart|teleskop|skyves|teleskopstige|uttrekkbare|kan trekkes ut|trekkes ut|"
-        "skyves inn|skyves ut|kan skyves|inntrekkbar|uttrekksstige|teleskopbar|skyvbar|teleskopiske|dras ut"
+        "skyves inn|skyves ut|kan skyves|inntrekkbar|uttrekksstige|teleskopbar|skyvbar|teleskopiske|dras ut|"
+        "som en skuff"
     ),
     "SWING": (
         "svingbar|dreibar|svingbare|svingbart|dreibart|dreibare|kan svinges|svinges ut|svinges inn|svinges|"
@@ -151,7 +156,7 @@ WORDS = {
         "er demontert|ikke lenger der|er der ikke|har vi ikke lenger|har jeg ikke lenger|forsvant|har forsvunnet|"
         "hjemme|i garasjen|i boden|på land|under dekk|i forpiggen|i kahytten|i cockpitbenken|ligger i|lagret|"
         "lagres|historie|et minne|gikk over bord|forrige eier tok|stuet bort|stuer vi|har ikke lenger|"
-        "ikke lenger|gitt til|gitt videre"
+        "ikke lenger|gitt til|gitt videre|ikke montert ennå|bestilt|i bestilling"
     ),
     "BESIDE": "ved siden av|nær|inntil|like ved|ved",
     "BEGIN": "begynner|starter|starter på|begynner på",
@@ -188,4 +193,5 @@ WORDS = {
         "bruk det|bruk den|regn med det|gå ut fra det|den gjelder|bruk heller|stol på den|legg det til grunn"
     ),
     "LOATH": "nødig|ugjerne|motvillig|synd å|helst ikke|lei for å",
+    "ZERO": "null",
 }

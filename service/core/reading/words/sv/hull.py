@@ -1,10 +1,6 @@
 """Swedish: the stern, the rudder, what she is built of and who she is."""
 
 WORDS = {
-    "EMPTY": "tom båt|tom|olastad|utan last|tomt|tomma båten",
-    "LADEN": "lastad|fullastad|med last|lastad för långsegling",
-    "SINKS": "djupare|sjunker|lägre|längre ner i vattnet",
-    "CAMBER": "välvning|pilhöjd|bukt|välvd|buktning|krökning",
     "TRANSOM": (
         "kanten på spegeln|spegelkanten|akterspegelns kant|akterspegel|spegel|spegeln|akterspegeln|aktern|"
         "spegelns|akterspegel*|akterspegelns|akter|akterns|spegelns överkant|akterspegelns överkant|"
@@ -42,13 +38,12 @@ WORDS = {
     ),
     "SCOOP": (
         "ingjuten i skrovet|ingjutet i skrovet|gjuten i skrovet|inbyggd i skrovet|integrerad i skrovet|"
-        "gjuten i ett med skrovet|"
-        "badtrappa i aktern|badtrappa|ingjutet badsteg|badsteg i aktern|inbyggd badplattform|"
-        "integrerad badplattform|ingjuten badplattform|trappakter|ingjutna steg|badtrapp|akter med badsteg|"
-        "badtrappor|ingjuten badtrappa|inbyggt badsteg|integrerat badsteg|trappa i aktern|akter med trappa|"
-        "inbyggd badtrappa|ingjuten plattform|trappsteg i aktern|scoop|sockerskopa|ingjutna trappsteg|"
-        "integrerad badtrappa|trappsteg i akterspegeln|badplattform ingjuten|gjuten badplattform|ingjuten trappa|"
-        "inbyggda trappsteg"
+        "gjuten i ett med skrovet|badtrappa i aktern|badtrappa|ingjutet badsteg|badsteg i aktern|"
+        "inbyggd badplattform|integrerad badplattform|ingjuten badplattform|trappakter|ingjutna steg|badtrapp|"
+        "akter med badsteg|badtrappor|ingjuten badtrappa|inbyggt badsteg|integrerat badsteg|trappa i aktern|"
+        "akter med trappa|inbyggd badtrappa|ingjuten plattform|trappsteg i aktern|scoop|sockerskopa|"
+        "ingjutna trappsteg|integrerad badtrappa|trappsteg i akterspegeln|badplattform ingjuten|"
+        "gjuten badplattform|ingjuten trappa|inbyggda trappsteg"
     ),
     "OPEN": (
         "öppen akter|öppen spegel|öppet akterskepp|öppen akterspegel|nedfällbar akterspegel|fällbar akterspegel|"
@@ -65,10 +60,10 @@ WORDS = {
         "spetsaktrad|spetsig båda ändar|kryssarakter|kosterakterskepp"
     ),
     "RUDDER": (
-        "rodret hänger på kölens bakkant|rodret hänger på kölen|rodret hänger på skäddan|"
-        "rodrets underkant|roderunderkant|rodrets nederkant|rodrets topp|roderhuvud|roderhuvudet|rodertopp|"
-        "rodertoppen|toppen av rodret|rodrets överkant|roder|rodret|roderblad|rodrets|roderbladet|huvudroder|"
-        "dubbla roder|två roder|huvudrodret|rodrets bakkant|bakkanten på rodret|fribärande roder|påhängt roder|"
+        "rodret hänger på kölens bakkant|rodret hänger på kölen|rodret hänger på skäddan|rodrets underkant|"
+        "roderunderkant|rodrets nederkant|rodrets topp|roderhuvud|roderhuvudet|rodertopp|rodertoppen|"
+        "toppen av rodret|rodrets överkant|roder|rodret|roderblad|rodrets|roderbladet|huvudroder|dubbla roder|"
+        "två roder|huvudrodret|rodrets bakkant|bakkanten på rodret|fribärande roder|påhängt roder|"
         "utanpåliggande roder|akterhängt roder|utombords roder|rodret hänger på|båtens roder|roderbladets|"
         "huvudrodrets|roderbladen|rodren|roderkanten|rodrens|rodrets blad|bladet|bladets|utvändigt roder|"
         "halvbalanserat roder"
@@ -86,20 +81,20 @@ WORDS = {
         "upphängt i akterspegeln"
     ),
     "HUNG_IN": (
-        "rodret hänger på kölens bakkant|rodret hänger på kölen|rodret hänger på skäddan|"
-        "på kölens bakkant|hänger på kölen|hängt på kölen|på kölen|i kölens bakkant|vid kölens bakkant|"
-        "på kölens akterkant|"
+        "rodret hänger på kölens bakkant|rodret hänger på kölen|rodret hänger på skäddan|på kölens bakkant|"
+        "hänger på kölen|hängt på kölen|på kölen|i kölens bakkant|vid kölens bakkant|på kölens akterkant|"
         "spadrod*|skeggrod*|skegrod*|spadroder|balansroder|balanserat spadroder|fribärande roder|halvbalanserat|"
         "frihängande|skäddroder|på skeg|hänger bakom kölen|skäddhängt|på skädda|halvskädda|spadeformat|"
         "balanserat|halvskäddat|helskädda|hängt bakom kölen|bakom kölen|på kölen hängt|kölhängt|underhängt|"
         "underhängande|hänger i kölen|frihängande spadroder|bakom en skädda|bakom skäddan|med skädda|"
         "halvbalanserat roder|spadroderet|kölroder|spadrodret|fribärande spadroder|fäst i kölen|"
-        "i kölens akterkant|på en skädda|på en halvskädda|spadroder på"
+        "i kölens akterkant|på en skädda|på en halvskädda|spadroder på|bakom långkölen|bakom den långa kölen|"
+        "i långkölens bakkant"
     ),
     "UNDER": (
         "på kölen|i kölens bakkant|under båten|skädda|på skädda|under skrovet|skeg|under aktern|hänger under|"
         "inombords|fribärande|frihängande|skäddan|under skrovets|inunder|helt under|under sittbrunnen|"
-        "under spegeln"
+        "under spegeln|sitter under|är under|sitter inunder"
     ),
     "TRAILING": (
         "bakkant|bakkanten|akterkant|rodrets bakkant|bakre kant|bakre kanten|bakkanten på rodret|"

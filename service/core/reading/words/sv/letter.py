@@ -13,13 +13,12 @@ WORDS = {
         "kompis båt|förra segelbåten|hans spegel|den förra|vännen|hos honom|min kompis|min vän|seglarkamrat"
     ),
     "WITHDRAW": (
-        "räkna inte med|bortse ifrån|ta inte med|strunta i|"
-        "glöm|bortse från|felaktig|gäller inte|stämmer inte|var fel|fel"
+        "räkna inte med|bortse ifrån|ta inte med|strunta i|glöm|bortse från|felaktig|gäller inte|stämmer inte|"
+        "var fel|fel"
     ),
     "MEANT": (
-        "kastat om siffrorna|förväxlat siffrorna|"
-        "menade|jag menade|ska vara|skall vara|rättelse|i stället för|istället för|korrigering|rätt är|"
-        "egentligen|skrivfel|rätt värde|korrekt är|det ska stå"
+        "kastat om siffrorna|förväxlat siffrorna|menade|jag menade|ska vara|skall vara|rättelse|i stället för|"
+        "istället för|korrigering|rätt är|egentligen|skrivfel|rätt värde|korrekt är|det ska stå"
     ),
     "OURS": (
         "bror och jag|vän och jag|kompis och jag|vår|vi har|vårt|min|våran|hos oss|min båt|vår båt|vi har en|"

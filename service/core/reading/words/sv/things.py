@@ -63,11 +63,15 @@ WORDS = {
         "landgångens|passarella|ombordstigningsbrygga|gangway"
     ),
     "O_BOOMKIN": "driverbom|akterspröt|akterbogspröt|drivarbom|mesanspröt|akterpeke|akterpeket",
-    "O_OTHER": "grill|grillen|gasolgrill|spöhållare",
+    "O_OTHER": "grill|grillen|gasolgrill|spöhållare|akterankare|akterankaret|ankarrulle akter",
     "O_LOCKER": (
         "gasolbox|livflotte|akterbox|stuvfack akter|livflotten|livflottehållare|livboj|gasollåda|gasolkoffert|"
         "räddningsflotte|livflottar|gasollådan"
     ),
+    "EMPTY": "tom båt|tom|olastad|utan last|tomt|tomma båten",
+    "LADEN": "lastad|fullastad|med last|lastad för långsegling",
+    "SINKS": "djupare|sjunker|lägre|längre ner i vattnet",
+    "CAMBER": "välvning|pilhöjd|bukt|välvd|buktning|krökning",
     "DROP": (
         "höjdskillnad|höjdskillnaden|höjd mellan|höjden mellan|vertikalt avstånd|lodrätt mätt|mätt lodrätt|"
         "mätt vertikalt|vertikalt mätt|lodrät höjd|från kant till kant|rakt ner|rakt ned"
@@ -91,8 +95,6 @@ WORDS = {
         "fast montering"
     ),
     "REMOVE": (
-        "kan ligga i stickbacken|kan läggas i stickbacken|går att lyfta bort|går att dra ur|lyfts ur|"
-        "kan stanna hemma|kan stanna iland|"
         "kan vara utan|kan flyttas undan|går att flytta|tas bort vid behov|demonterbar|kan tas bort|löstagbar|"
         "får tas bort|gärna tas bort|kan plockas bort|kan monteras bort|kan avlägsnas|avtagbar|demonterbart|"
         "går att ta bort|kan demonteras|borttagbar|kan flyttas|kan tas av|går att demontera|löstagbart|"
@@ -100,7 +102,8 @@ WORDS = {
         "behöver vi inte|behöver jag inte|till salu|kan ryka|får ryka|kan offras|kan undvaras|lös|löstagbara|"
         "avtagbart|avtagbara|demonterbara|borttagbart|flyttbar|flyttbart|skruvas bort|åker av|åker bort|ryker|"
         "kan försvinna|får försvinna|försvinner|ska bort|skall bort|kan åka bort|valfri|går att avvara|tas loss|"
-        "kan lyftas av|hakas av|lyfts av"
+        "kan lyftas av|hakas av|lyfts av|kan ligga i stickbacken|kan läggas i stickbacken|går att lyfta bort|"
+        "går att dra ur|lyfts ur|kan stanna hemma|kan stanna iland"
     ),
     "KEEP": (
         "rädda om|rädd om|vill inte vara utan|vill vi inte vara utan|fästa vid|fäst vid|håller vi fast vid|"
@@ -114,7 +117,7 @@ WORDS = {
         "inte diskutera|sitta där|sitter där den sitter|behåller|behålls|skall sitta kvar|måste stanna|"
         "ska stanna|vill ha den kvar|inte skiljas|skiljs vi inte|får sitta kvar|måste få sitta kvar|"
         "måste få vara kvar|får vara kvar|den behöver vi|dem behöver vi|den behöver jag|det behöver vi|"
-        "den använder vi"
+        "den använder vi|behåller vi|behåller jag|den behåller"
     ),
     "PORT": (
         "babord|babords|babords sida|babordssidan|bb|om babord|på babord|vänster|babordssida|vänster sida|"
@@ -143,15 +146,16 @@ WORDS = {
         "bägge sidor|vardera sidan"
     ),
     "PREFER": (
-        "vill ha det|vill ha den|vill ha vindrodret|vill gärna ha det|vill gärna ha den|"
         "om möjligt|om det går|helst|föredrar|vill helst|skulle helst|föredra|gärna på|önskar|önskemål|hellre|"
         "vi vill ha|föredras|helst på|skulle föredra|föredrar att|vill gärna|ser helst|hellre ha|"
         "skulle helst vilja|gärna ha|vill ha den|gärna|helst om|gärna om|vi vill|jag vill|önskar oss|"
-        "bättre för oss|bättre för mig|passar oss bäst|passar bäst"
+        "passar oss bäst|passar mig bäst|skulle passa bäst|skulle passa oss bäst|vore bäst|vill ha det|"
+        "vill ha vindrodret|vill gärna ha det|vill gärna ha den|bättre för oss|bättre för mig|passar bäst"
     ),
     "SLIDE": (
         "teleskop|utdragbar|utdragbart|teleskopisk|skjutbar|dras ut|kan dras ut|skjuts in|skjuts ut|utskjutbar|"
-        "teleskopiskt|utdragbara|inskjutbar|teleskopstege|utdragsstege|skjuts under|kan skjutas in"
+        "teleskopiskt|utdragbara|inskjutbar|teleskopstege|utdragsstege|skjuts under|kan skjutas in|som en låda|"
+        "som en byrålåda"
     ),
     "SWING": (
         "svängbar|vridbar|svängbara|vridbara|svängs ut|kan svängas|svängbart|svänger ut|svängs in|svängs undan|"
@@ -167,7 +171,7 @@ WORDS = {
         "är sålda|är sålt|är såld|försvann|har försvunnit|hemma|i garaget|i förrådet|i land|under däck|"
         "i förpiken|i ruffen|i sittbrunnslådan|stuvad i|förvaras i|förvarar vi|ligger i|undanstuvad|"
         "ett minne blott|är ett minne|gick överbord|förra ägaren tog|har inte längre|inte längre|gått vidare|"
-        "gavs bort|gett bort|getts bort"
+        "gavs bort|gett bort|getts bort|inte monterad än|beställd|på beställning"
     ),
     "BESIDE": "bredvid|intill|nära|vid sidan av|invid",
     "BEGIN": "börjar|med början|startar|börjar på",
@@ -211,4 +215,5 @@ WORDS = {
         "använd det|räkna med det|använd den|utgå från det|det är rätt|gå på det|lita på det|den gäller|räkna på det"
     ),
     "LOATH": "ogärna|motvilligt|tråkigt att|synd att|helst inte",
+    "ZERO": "noll",
 }
