@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -16,6 +17,10 @@ from service.core.units.lexicon import RANGE_WORDS
 
 SLENDER = frozenset({"exhaust", "staff", "mast"})
 """Things so thin that one distance says where they are."""
+_FROM = re.compile(
+    r"\b(?:from|von|ab|vanaf|fr\u00e5n|fra|desde|depuis)[ ]$", re.IGNORECASE
+)  # "from 10 cm above the water up to ..."
+BEFORE = 8
 IN_PAIRS = frozenset({"davits"})
 RANGE_JOINTS = RANGE_WORDS | {"-", "\u2013"}
 
@@ -60,7 +65,7 @@ def boxes(sheet: Sheet, one: Seen) -> None:
             wide = value, found
         elif axis == "aft_mm":
             tell(one, axis, [0.0, value], found, first=True)
-        elif axis == "height_mm":
+        elif axis == "height_mm" and not _FROM.search(sheet.clean, max(0, found.start - BEFORE), found.start):
             tell(one, axis, [value, value], found, first=True)
     _beside(one, sideways, wide)
 

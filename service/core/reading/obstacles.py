@@ -77,9 +77,7 @@ def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None) -
     for found in clause.found:
         if found.dimension != "length":
             continue
-        owner = _owner(
-            sheet, clause, Mark("", found.start, found.end), here, carried if not HULL_PARTS & clause.concepts else None
-        )
+        owner = _owner(sheet, clause, Mark("", found.start, found.end), here, carried if _may_carry(clause) else None)
         if owner is not None:
             owner.found.append((clause, found))
     present = [s for _, s in here if s is not None]
@@ -93,6 +91,12 @@ def _asked_of(sheet: Sheet, clause: Clause) -> bool:
     after = next((c for c in sheet.clauses[bisect_right(sheet.starts, clause.start) :] if c.parent is None), None)
     first = after.marks[0] if after is not None and after.marks else None
     return after is not None and first is not None and first.concept == "NOT" and first.start - after.start <= COUNTED
+
+
+def _may_carry(clause: Clause) -> bool:
+    """Say whether lengths of a thought without a name can be those of the thing spoken of before."""
+    parts = HULL_PARTS & clause.concepts
+    return not parts or (parts == {"TOP"} and {"BEGIN", "ENDS"} <= clause.concepts)
 
 
 def _with(sheet: Sheet, clause: Clause, mark: Mark, here: list[tuple[Mark, Seen | None]], owner: Seen) -> list[Seen]:

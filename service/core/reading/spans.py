@@ -12,6 +12,8 @@ from service.core.units import Found, Quantity
 
 _UP = re.compile(r"[ \n]up(?=\s{0,3}(?:[.,;:)\n]|and\b|$))", re.IGNORECASE)
 FAR_MM = 6000.0
+CLOSE, PAIR = 16, 2
+AXES = {"AFT": "aft_mm", "CENTRE": "starboard_mm", "WATER": "height_mm"}
 Stretch = tuple[str, float, float, Found, Found]
 
 
@@ -45,6 +47,31 @@ def stretches(clean: str, told: Sequence[tuple[Clause, Found]]) -> Iterator[Stre
                 axis = _axis(clean, clause, low, high)
                 if axis is not None:
                     yield axis.rstrip("+"), 0.0 if axis[-1] == "+" else low.read.value, high.read.value, low, high
+        yield from _from_to(clean, clause, own)
+
+
+def _from_to(clean: str, clause: Clause, own: set[int]) -> Iterator[Stretch]:
+    """Yield the stretch of "it starts 30 cm behind the edge and finishes 85 cm behind"."""
+    ends = []
+    for concept in ("BEGIN", "ENDS"):
+        mark = next((m for m in clause.marks if m.concept == concept), None)
+        found = [f for f in clause.found if mark is not None and 0 <= f.start - mark.end <= CLOSE and id(f) in own]
+        ends += found[:1]
+    if len(ends) != PAIR or ends[0].start >= ends[1].start:
+        return
+    low, high = ends
+    around = {*view(clean, clause, low).after[:1], *view(clean, clause, high).after[:1]}
+    axis = (
+        AXES.get(around.pop())
+        if len(around) == 1
+        else AXES.get(view(clean, clause, low).after[:1][0])
+        if around
+        else None
+    )
+    if axis is not None and isinstance(low.read, Quantity) and isinstance(high.read, Quantity):
+        value, other = low.read.value, high.read.value
+        if 0 <= value <= other:
+            yield axis, value, other, low, high
 
 
 def _axis(clean: str, clause: Clause, low: Found, high: Found) -> str | None:
