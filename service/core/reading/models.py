@@ -132,7 +132,7 @@ def _pattern_spans(clause: Clause, text: str) -> list[tuple[int, int]]:
             start += len(words[0]) + 1
             words.pop(0)
         year = _YEAR.fullmatch(match[2])
-        if words and not year and not _measured(clause.found, clause.start + match.start(2)):
+        if words and words[0][:1].isupper() and not year and not _measured(clause.found, clause.start + match.start(2)):
             spans.append((start, match.end(2)))
     return spans
 

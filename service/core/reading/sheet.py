@@ -160,7 +160,8 @@ def _clauses(clean: str, lines: list[Line], plain: frozenset[str], *, nouns: boo
             start >= 0 and not kind[0] and raw.strip()[:1].islower() and clean[start:end].rstrip()[-1:] not in ".:;!?"
         )
         label = _LABEL.match(raw) is not None and not runs  # no label where a sentence runs on over the line's end
-        shaped = columns or bool(_DASHED.match(raw) or _BULLET.match(raw)) or label or line.zone == "subject"
+        dashed = _DASHED.match(raw) is not None and raw.strip()[:1].isupper()  # not a small letter with a diacritic
+        shaped = columns or dashed or bool(_BULLET.match(raw)) or label or line.zone == "subject"
         fresh = kind[0] and end - start < SHORT_LINE and raw.strip()[:1].isupper()  # a sentence behind a list
         own = line.start in alone  # a line of its own, though nothing marks it
         shaped, fresh = shaped or own, fresh or own

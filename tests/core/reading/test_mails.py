@@ -1,4 +1,6 @@
-"""A hundred and twenty letters with what a careful reader takes from each; one hand wrote letters, truths and rules.
+"""A hundred and forty-four letters with what a careful reader takes from each.
+
+One hand wrote the rules and all letters but those of `blind`.
 
 `tuned` was used while the rules were made. `apart` was scored unseen first (precision 0.983, recall 0.895) and then mended too,
 so neither is unseen any more. `later` came after: its first thirty were written before their writer looked at the rules and
@@ -6,7 +8,13 @@ scored unseen (precision 0.971, recall 0.810; the rules were mended), then ten m
 sixteen harder ones (0.957, 0.792, five values invented). The rules were mended on its first eight alone; the other eight then
 still scored 0.953 and 0.783, and were mended too. Ten more of `last` (17 to 26), of plainer kinds, then scored 0.984 and 0.859
 with two invented, eight after those 0.988 and 0.893 with one, and the last six 1.000 and 0.889; all were mended after that. So
-each new batch is read rightly but for about one value in nine that is missed. A new letter is worth more than these.
+each new batch of that hand was read rightly but for about one value in nine that was missed.
+
+`blind` is another hand's, which never saw the rules: letters full of idiom, of dialect, of things said sideways. They came in
+three lots of eight; each lot was scored unseen by rules mended on the lots before it: precision 0.901, recall 0.686 (eleven
+values wrong, three invented), then 0.961 and 0.705 (four, one), then 0.958 and 0.663 (four, one). So a stranger's letter of this
+kind is read to two thirds, and one stated value in twenty-five is not right. All were mended after that: what stands below says
+what is held, not how the next letter is read.
 """
 
 from __future__ import annotations
@@ -15,7 +23,7 @@ import pytest
 
 from tests.core.reading.scoring import HERE, score
 
-LETTERS = {"tuned": 20, "apart": 20, "later": 40, "last": 40}
+LETTERS = {"tuned": 20, "apart": 20, "later": 40, "last": 40, "blind": 24}
 
 
 @pytest.mark.parametrize("part", LETTERS)

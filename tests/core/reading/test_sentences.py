@@ -11,10 +11,10 @@ import pytest
 from service.core.reading import Letter
 from service.core.reading.reader import read
 
-TABLE = tomllib.loads(Path(__file__).with_name("sentences.toml").read_text(encoding="utf-8"))
-MORE = tomllib.loads(Path(__file__).with_name("sentences_more.toml").read_text(encoding="utf-8"))
-PLACES = tomllib.loads(Path(__file__).with_name("sentences_places.toml").read_text(encoding="utf-8"))
-SAID = [*TABLE["said"], *MORE["said"], *PLACES["said"]]
+FILES = ("sentences", "sentences_more", "sentences_places", "sentences_doing", "sentences_slips", "sentences_told")
+TABLES = [tomllib.loads(Path(__file__).with_name(f"{name}.toml").read_text(encoding="utf-8")) for name in FILES]
+TABLE = TABLES[0]
+SAID = [case for table in TABLES for case in table["said"]]
 CASES = [(lang, case[lang], case["says"]) for case in SAID for lang in case if lang != "says"]
 ABOUT = {"boat.model": "Corvane 33"}
 
