@@ -5,6 +5,7 @@ from __future__ import annotations
 from service.core.reading.sheet import Clause
 
 OTHERS = frozenset({"RUDDER", "TRAILING", "STOCK", "STEP", "WATER"})
+RUDDERS = ("TRAILING", "STOCK")
 ALONE = frozenset({"TOP", "FORWARD", "AFT", "HEIGHT", "BOTTOM"})
 
 
@@ -25,8 +26,8 @@ def rake_sign(clause: Clause) -> float | None:
     for mark in clause.marks:
         if mark.concept == "TOP" or (mark.concept == "BOTTOM" and not edges):
             edge = 1.0 if mark.concept == "TOP" else -1.0
-        elif mark.concept in ("LEAN", "RAKE"):
-            edge, leaning = 0.0, True
+        elif mark.concept in ("LEAN", "RAKE", *RUDDERS):
+            edge, leaning = 0.0, mark.concept not in RUDDERS
         elif mark.concept in ("FORWARD", "AFT"):
             way = 1.0 if mark.concept == "AFT" else -1.0
             (edges if edge else leans if leaning else set()).add(way * (edge or 1.0))

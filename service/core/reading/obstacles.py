@@ -102,8 +102,8 @@ def _may_carry(clause: Clause) -> bool:
 def _with(sheet: Sheet, clause: Clause, mark: Mark, here: list[tuple[Mark, Seen | None]], owner: Seen) -> list[Seen]:
     """Return the things that go or stay with the owner: "the davits and the arch can go"."""
     mine = next((m for m, s in here if s is owner), None)
-    if mine is None or mark.concept not in GOING:
-        return []
+    if mine is None or mark.concept not in GOING or any(mine.end <= m.start < mark.start for m, _ in here):
+        return []  # "a rail, and a raft on the rail which can be moved"
     return [s for m, s in here if s not in (None, owner) and s is not None and together(sheet.clean, clause, mine, m)]
 
 

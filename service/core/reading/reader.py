@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from service.core.boat import BoatForm
+from service.core.reading.another import count_on
 from service.core.reading.axes import name_axes
 from service.core.reading.bare import read_bare, read_offset, read_slope
 from service.core.reading.boats import sections
@@ -121,6 +122,7 @@ def _gather(sheet: Sheet) -> Notes:
     notes.claims = [c for c in notes.claims if not _foreign(sheet, c)]
     sort_by_rake(notes)
     settle_weights(sheet, notes)
+    count_on(sheet, notes)
     read_halves(sheet, notes)
     return notes
 

@@ -65,7 +65,7 @@ _WORDS: dict[Unit, str] = {
     METRE: "m mt mtr mtrs mts metre metres meter meters metern mètre mètres metro metros metri",
     INCH: 'in ins inch inches zoll pouce pouces pulgada pulgadas pollice pollici duim tum tomme tommer "',
     FOOT: "ft foot feet fuß fuss pied pieds pie pies piede piedi voet fot fod '",
-    DEGREE: "° deg degs degree degrees grad grade grader graden gradi grado grados degré degrés",
+    DEGREE: "° deg degs degree degrees grad grade grader graders graden gradi grado grados degré degrés",
     KG: "kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramm kilogramo kilogramos chilo chili "
     "chilogrammo chilogrammi",
     TONNE: "t tonne tonnes tonnen tonn tonelada toneladas tonnellata tonnellate",

@@ -55,6 +55,8 @@ WORDS = {
         "canted"
     ),
     "LEAN": (
+        "slopes the usual way|rakes the usual way|slopes in the usual way|leans the usual way|"
+        "sloping the usual way|"
         "leans|lean|leaning|rakes|raked|slopes|sloping|tilts|tilted|inclined|leant|leaning back|slants|slanting|"
         "slanted|tips|tipped|is inclined|leaned|lies back|falls|falls back|falls away|sloped|makes an angle|"
         "tumbles|slope|angled|leans over|falling|canted|slopes away|slopes off|falls off|leans out|leans in|"

@@ -30,6 +30,7 @@ WORDS = {
         "largeur bateau|bmax"
     ),
     "DRAFT": (
+        "il cale|elle cale|cale|cale environ|"
         "t e|tirant d'eau|te|calaison|tirant d'eau maxi|tirant|tirants d'eau|tirant d'eau de|t.e|quillard de|"
         "tirant d eau|calant|calaison de"
     ),

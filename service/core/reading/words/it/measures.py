@@ -67,6 +67,8 @@ WORDS = {
         "più arretrata|arretrata|più a poppa di|a tergo|al di là|al di là dello|oltre lo"
     ),
     "TOP": (
+        "bordo della coperta|bordo di coperta|bordo del ponte|filo di coperta|bordo coperta|"
+        "filo della coperta|"
         "testa del timone|cima del timone|testa della pala|sommità del timone|testa del dritto|"
         "testa del dritto di poppa|bordo dello specchio|filo dello specchio|fino alla coperta|alla coperta|"
         "al piano di coperta|arriva fino a|sale fino a|arriva a|bordo superiore|parte superiore|parte alta|"

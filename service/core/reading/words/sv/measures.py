@@ -24,7 +24,9 @@ WORDS = {
         "största bredd|båtens bredd|bredd max|max bredd|maxbredd|största bredden|bredd över allt|total bredd|"
         "b max|båtbredd|båtbredden|bredd överallt|skrovbredd|bmax|bredaste stället|största bredd på"
     ),
-    "DRAFT": "djupgående|djup|djupgåendet|sticker djupt|går djupt|djupgång|djupgående på|djupgåendet är|stick djup",
+    "DRAFT": (
+        "djupgående|djup|djupgåendet|sticker djupt|går djupt|djupgång|djupgående på|djupgåendet är|stick djup|sticker"
+    ),
     "DISPLACEMENT": (
         "deplacement|vikt|väger|deplacementet|vikten|deplacerar|vägs|väga|tung|total vikt|båtvikt|båtens vikt|"
         "kranen|vägdes|lastad vikt|deplacementet är|vägde|vikt på|egenvikt|torrvikt|båten väger|lastvikt|tomvikt|"
