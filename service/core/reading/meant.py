@@ -119,6 +119,18 @@ def begins(clean: str, low: int, high: int) -> bool:
     return bool(words) and words[-1].fold in AND
 
 
+def leads_on(clean: str, clause: Clause, side: Mark, things: tuple[Mark | None, Mark]) -> bool:
+    """Say whether a side begins what is told of the thing behind it: "folding davits and, to port, an outboard"."""
+    before, after = things
+    between = clean[side.end : after.start]
+    if before is None or len(between) > CLOSE or set(";:.") & set(between):
+        return False
+    lead = words_of(clean[before.end : side.start])
+    sides = any(m.concept in SIDES and before.end <= m.start < side.start for m in clause.marks)
+    rest = {w.fold for w in words_of(between)}
+    return bool(lead) and lead[-1].fold in AND and not sides and not rest - ARTICLES - OURS
+
+
 def verb_between(clean: str, clause: Clause, thing: Mark, denial: Mark) -> bool:
     """Say whether a denial behind the thing denies its moving or going ("does not fold") rather than the thing."""
     return any(

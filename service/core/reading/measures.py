@@ -133,6 +133,8 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
         if concept in LABELS and not sticks and (concept not in ("DRAFT", "BEAM") or plausible(LABELS[concept], found)):
             return LABELS[concept], 1.0
     thing = seen.thing
+    if thing == "STEP" and "THICK" in seen.near and "STEP" not in seen.near:
+        thing = None  # the plate's, not the step's of the thought before
     if thing is not None and is_obstacle(thing):
         return None
     if thing == "STEP" or ("STOCK" in seen.near and {"FORWARD", "AFT"} & seen.near):

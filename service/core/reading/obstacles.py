@@ -18,6 +18,7 @@ from service.core.reading.meant import (
     begins,
     gone,
     is_place,
+    leads_on,
     none_of,
     of_other,
     they_are_gone,
@@ -155,7 +156,9 @@ def _owner(
         parted = parted or (
             bool(before) and any(m.concept == "NOT" and mark.end <= m.start < after[0].start for m in clause.marks)
         )
-        if len(between) <= CLOSE and not parted and not set(",;:.") & set(between):
+        close = len(between) <= CLOSE and not parted and not set(",;:.") & set(between)
+        named = before[-1][0] if before else None
+        if close or (mark.concept in SIDES and leads_on(sheet.clean, clause, mark, (named, after[0]))):
             return after[1]
     if before:
         since = {m.concept for m in clause.marks if before[-1][0].end <= m.start < mark.start}

@@ -25,7 +25,7 @@ _ON_DECK = re.compile(
 )
 _OF = re.compile(r"[ \n](?:of|von|mit|de|van|di|da|p\u00e5|with)[ \n]", re.IGNORECASE)  # "a Corvane 33 of 9.95 m"
 SHORTEST = 5000.0
-BACK = 16
+BACK, NEAR = 16, 30
 
 
 def of_name(clean: str, start: int, mark: Mark) -> bool:
@@ -38,15 +38,26 @@ def read_lengths(sheet: Sheet, clause: Clause, names: Sequence[Named]) -> list[C
     """Return the boat's length where it is told bare between commas beside her name, or "on deck", and no other could be."""
     things = {m.concept for m in clause.marks if is_thing(m.concept)} - {"BOAT", "RUDDER", "TRANSOM", "HULL"}
     long = [f for f in clause.found if f.dimension == "length" and _longest(f) >= SHORTEST]
-    if len(long) != 1 or things or clause.concepts & {"LOA", "LWL", "LENGTH", "WIDTH", "OTHER_BOAT"}:
+    boat = len(long) == 1 and _of_boat(sheet.clean, clause, long[0])
+    if len(long) != 1 or (things and not boat) or clause.concepts & {"LOA", "LWL", "LENGTH", "WIDTH", "OTHER_BOAT"}:
         return []
     on_deck = _ON_DECK.match(sheet.clean, long[0].end, clause.end) is not None
     listed = any(n.clause is clause and n.end <= long[0].start for n in names) and long[0] in _alone(sheet, clause)
     listed = listed or any(_OF.fullmatch(sheet.clean, n.end, long[0].start) for n in names)
     values = tuple(v for v in plausible("boat.loa_mm", long[0]) if v >= SHORTEST)
-    if len(values) != 1 or not (on_deck or listed):
+    if len(values) != 1 or not (on_deck or listed or boat):
         return []
     return [Claim("boat.loa_mm", values[0], long[0].start, long[0].end, clause.depth, 0.6)]
+
+
+def _of_boat(clean: str, clause: Clause, found: Found) -> bool:
+    """Say whether a length is right behind a word for the boat and "of": "un voilier en aluminium de 9,95 m"."""
+    boats = [m for m in clause.marks if m.concept == "BOAT" and 0 <= found.start - m.end <= NEAR]
+    since = {m.concept for m in clause.marks if boats and boats[-1].end <= m.start < found.start}
+    joint = re.search(
+        r"[ \n](?:of|von|mit|de|van|di|p\u00e5)[ \n]$", clean[max(clause.start, found.start - 6) : found.start]
+    )
+    return bool(boats) and joint is not None and since <= {"ALU", "STEEL", "WOOD", "GRP", "YEAR", "OURS"}
 
 
 def _longest(found: Found) -> float:

@@ -19,7 +19,8 @@ CASES = [(lang, case[lang], case["says"]) for case in SAID for lang in case if l
 ABOUT = {"boat.model": "Corvane 33"}
 
 
-def _flat(form: dict[str, Any]) -> dict[str, Any]:
+def flat(form: dict[str, Any]) -> dict[str, Any]:
+    """Return what a form says of the boat, its things by kind, movement, side, and whether they stay or go."""
     out: dict[str, Any] = {}
     for part in ("boat", "transom", "main_rudder", "preferences"):
         out |= {f"{part}.{key}": value for key, value in form.get(part, {}).items()}
@@ -32,7 +33,8 @@ def _flat(form: dict[str, Any]) -> dict[str, Any]:
     return out | ({"obstacles": things} if things else {})
 
 
-def _boxes(form: dict[str, Any]) -> list[str]:
+def boxes(form: dict[str, Any]) -> list[str]:
+    """Return the stretches that things are said to take up."""
     ways = ("aft_mm", "starboard_mm", "height_mm")
     return [
         f"{o['kind']} " + " ".join(f"{way} {o[way][0]:g} {o[way][1]:g}" for way in ways if way in o)
@@ -46,9 +48,9 @@ def test_a_thought_says_this_and_nothing_else(language: str, words: str, says: d
     got = read(Letter(body=TABLE["about"][language] + words))
     assert got.form is not None
     assert got.language == language
-    found = _flat(got.form.document())
+    found = flat(got.form.document())
     if "boxes" in says:
-        found["boxes"] = _boxes(got.form.document())
+        found["boxes"] = boxes(got.form.document())
     assert found == {
         name: pytest.approx(value, abs=0.06) if isinstance(value, (int, float)) else value
         for name, value in (ABOUT | says).items()

@@ -14,8 +14,11 @@ WORDS = {
         "stævnens top|stævntoppen|agterstævn|agterstævnen|stævnen|agterstævn*|stævnens|toppen af stævnen|"
         "rorstævnen|stævn"
     ),
-    "HULL": "plade|pladen|klædning|skrog|skroget|skrogets|laminat|hud|planke|planker|bordgang",
-    "BOAT": "båd|båden|sejlbåd|sejlbåden|yacht|ketch|slup|skib|kutter|både|glasfiberbåd|bådmodel|sejlskib",
+    "HULL": "plade|pladen|klædning|skrog|skroget|skrogets|laminat|hud|planke|planker|bordgang|skrogplade",
+    "BOAT": (
+        "båd|båden|sejlbåd|sejlbåden|yacht|ketch|slup|skib|kutter|både|glasfiberbåd|bådmodel|sejlskib|"
+        "aluminiumsbåd|stålbåd|træbåd"
+    ),
     "PLUMB": (
         "er ret lodret|er lodret|lodret|lodret spejl|lodrette|lodret hæk|lige op og ned|vertikal|næsten lodret|"
         "helt lodret|helt lodrette|i lod|næsten lodrette|ret op og ned|uden hældning|ingen hældning|vertikalt|"
@@ -117,12 +120,14 @@ WORDS = {
         "kerne af skum|divinycellkerne|sandwichopbygget"
     ),
     "WOOD": (
+        "træbåden|egetræsbåd|"
         "træ|mahogni|træbåd|i træ|af træ|eg|lærk|mahogni på eg|kravelbygget|klinkbygget|krydsfiner|fyr|træskrog|"
         "i mahogni|af mahogni|lærk på eg|eg på eg|mahognibåd|marinefiner|bygget i træ|bygget af træ|"
         "trækonstruktion|træ epoxy|træ/epoxy|limtræ|oregon pine|fyr på eg|af eg|formlimet|krydsfinér|træskib|"
         "trækutter|skrog i træ|skrog af træ|lærketræ|egetræ|mahogniskrog"
     ),
     "ALU": (
+        "aluminiumsbåden|aluminiumbåd|"
         "aluminium|alu|aluminiumsskrog|i aluminium|af aluminium|aluminiumsbåd|aluskrog|alubåd|letmetal|"
         "aluminiumsplade|bygget i aluminium|svejset aluminium|aluminiumskrog|bygget af aluminium|"
         "skrog af aluminium|skrog i aluminium|aluminiumsplader"

@@ -2,6 +2,7 @@
 
 WORDS = {
     "O_LADDER": (
+        "teleskoplejder|"
         "hækstige|badestige|stige|stigen|badelejder|lejder|badestigen|stiger|badetrin stige|badelejderen|"
         "badetrinsstige|teleskopstige|badestiger|lejderen|lejdere|badelejdere|badelejderne|hækstigen|"
         "teleskopstigen|rebstige|nødstige|redningsstige|stigens|badestigens|agterstige|badestigerne"
@@ -145,6 +146,7 @@ WORDS = {
         "vil have vindroret|vil gerne have det|passer bedst|bedst for os|bedre for os"
     ),
     "SLIDE": (
+        "teleskopstigen|teleskoplejder|"
         "teleskopisk|udtrækkelig|udtræk|teleskop|skydes|udtrækkeligt|trækkes ud|kan trækkes ud|skydes ind|"
         "skydes ud|teleskopstige|skubbes ind|skubbes ud|udtræksstige|udtrækkelige|kan skydes ind|teleskopiske|"
         "som en skuffe"

@@ -20,10 +20,12 @@ WORDS = {
         "stevenkopf|achterstevenkopf"
     ),
     "HULL": (
+        "das blech|außenhautblech|"
         "blech|planken|beplankung|plankenstärke|rumpf|laminat|rumpfdicke|rumpfes|außenhaut|rumpfstärke|schale|"
         "rumpfmaterial|bordwand|haut|planke|plankenstärken"
     ),
     "BOAT": (
+        "aluminiumboot|aluboot|stahlboot|holzboot|stahlyacht|aluyacht|holzyacht|stahlschiff|holzschiff|"
         "boot|yacht|schiff|bootstyp|segelyacht|segelboot|kutter|ketsch|slup|bootes|schiffes|kielboot|segelschiff|"
         "schiffstyp|yachttyp"
     ),
@@ -153,6 +155,7 @@ WORDS = {
         "sandwichplatte|hartschaumkern|in sandwich"
     ),
     "WOOD": (
+        "mahagoniboot|"
         "holz epoxid|sperrholz epoxid|holz|holzboot|mahagoni|mahagonirumpf|holzrumpf|aus holz|eiche|lärche|"
         "karweel|sperrholz|formverleimt|leistenbau|lärche auf eiche|hölzern|holzyacht|klinker|teakholz|holzbau|"
         "mahagoni auf eiche|kiefer auf eiche|teak auf eiche|formverleimtes holz|holzrumpfes|karweelbeplankung|"

@@ -14,7 +14,7 @@ WORDS = {
         "top of the sternpost|head of the sternpost|sternpost top|top of the post|sternpost head|sternpost|"
         "stern post|post|stern post head|rudder post head"
     ),
-    "HULL": "scantlings|planking|planks|plating|hull|laminate|skin|lay up|layup|plank",
+    "HULL": "scantlings|planking|planks|plating|hull|laminate|skin|lay up|layup|plank|plate",
     "BOAT": "ship|boat|yacht|sloop|ketch|vessel|boat type|my boat",
     "PLUMB": (
         "is straight|dead straight|strait up|strait up and down|strait up n down|straight up n down|"

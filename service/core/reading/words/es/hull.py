@@ -2,6 +2,7 @@
 
 WORDS = {
     "TRANSOM": (
+        "en el espejo|"
         "borde del espejo|canto del espejo|espejo|espejo de popa|popa|del espejo|espejos|espejo popa|"
         "borde superior del espejo|pie del espejo|inclinación del espejo|anchura del espejo|ancho del espejo|"
         "espejo invertido|popa invertida|espejo negativo|popa lanzada negativa|espejo de la popa|espejo popero|"
@@ -10,8 +11,11 @@ WORDS = {
         "canto inferior del espejo|borde inferior del espejo|espejito|contrahuella|tabica|de popa"
     ),
     "POST": "codaste|roda de popa|cabeza del codaste",
-    "HULL": "tablazón|chapa|plancha|casco|laminado|forro|del casco|tablas|tablones",
-    "BOAT": "barco|velero|embarcación|barco de vela|yate|queche|balandro|lancha|del barco|de barco",
+    "HULL": "tablazón|chapa|plancha|casco|laminado|forro|del casco|tablas|tablones|la chapa",
+    "BOAT": (
+        "barco|velero|embarcación|barco de vela|yate|queche|balandro|lancha|del barco|de barco|barco de acero|"
+        "barco de madera|velero de acero|velero de aluminio|velero de madera|barco de aluminio"
+    ),
     "PLUMB": (
         "es recto|es recta|vertical|a plomo|recto|verticales|aplomado|completamente vertical|casi vertical|recta|"
         "perfectamente vertical|prácticamente vertical|totalmente vertical|sin inclinación|ninguna inclinación|"
@@ -119,12 +123,14 @@ WORDS = {
         "alma de espuma|tipo sándwich"
     ),
     "WOOD": (
+        "velero de madera|"
         "madera epoxi|madera|contrachapado|caoba|roble|iroko|teca|tablazón|casco de madera|madera laminada|"
         "madera moldeada|contrachapado marino|tablazón de|madera y epoxi|madera-epoxi|forro de madera|"
         "barco de madera|madera maciza|tingladillo|en madera|okume|okumé|madera epoxy|construcción en madera|"
         "a tope de madera|de madera|de caoba|de teca|de roble|de iroko"
     ),
     "ALU": (
+        "velero de aluminio|"
         "aluminio|casco de aluminio|en aluminio|aluminio soldado|chapa de aluminio|de alu|aluminio naval|"
         "aleación ligera|barco de aluminio|construido en aluminio|construcción en aluminio|de aluminio"
     ),

@@ -64,6 +64,7 @@ WORDS = {
         "más allá de"
     ),
     "TOP": (
+        "la cubierta está|la cubierta queda|"
         "canto de cubierta|borde de cubierta|canto de la cubierta|borde de la cubierta|canto de la borda|"
         "cabeza del codaste|borde del espejo|canto del espejo|hasta la cubierta|a la cubierta|sube hasta|"
         "llega hasta|canto alto|parte superior|borde superior|canto superior|parte alta|borde de arriba|"

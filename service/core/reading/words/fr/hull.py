@@ -12,8 +12,11 @@ WORDS = {
         "contremarche|contre marche"
     ),
     "POST": "tête de l'étambot|haut de l'étambot|étambot|mèche arrière|tête d'étambot|l'étambot",
-    "HULL": "échantillonnage|tôle|tôles|bordage|bordages|coque|bordé|stratification|bordés|peau",
-    "BOAT": "bateau|voilier|yacht|mon voilier|sloop|ketch|cotre|dériveur|navire|unité|voiliers",
+    "HULL": "échantillonnage|tôle|tôles|bordage|bordages|coque|bordé|stratification|bordés|peau|la tôle",
+    "BOAT": (
+        "bateau|voilier|yacht|mon voilier|sloop|ketch|cotre|dériveur|navire|unité|voiliers|bateau en acier|"
+        "bateau en alu|bateau en bois|voilier en acier|voilier en aluminium|voilier en bois"
+    ),
     "PLUMB": (
         "est droit|bien droit|vertical|verticale|droit|d'aplomb|à la verticale|verticaux|quasi vertical|"
         "presque vertical|tout droit|à plomb|bien vertical|parfaitement vertical|pratiquement vertical|"
@@ -123,6 +126,7 @@ WORDS = {
         "balsa sandwich|sandwichs"
     ),
     "WOOD": (
+        "voilier en bois|"
         "cp époxy|cp|contreplaqué époxy|ctp|bois|contreplaqué|bois moulé|acajou|contre plaqué|bordé classique|"
         "coque bois|en bois|petites lattes|strip planking|bois époxy|chêne|bois massif|bordés bois|"
         "bois classique|construction bois|bois moulé époxy|acajou sur chêne|contreplaqué marine|bois-époxy|"
@@ -131,11 +135,13 @@ WORDS = {
         "de bois"
     ),
     "ALU": (
+        "voilier en aluminium|"
         "aluminium|alu|coque alu|coque aluminium|en alu|en aluminium|coque en alu|coque en aluminium|"
         "bateau en alu|bateau alu|aluminium soudé|strongall|d'aluminium|dériveur alu|construction aluminium|"
         "construction alu|tôle d'alu|tout alu|tout aluminium|en alu soudé|voilier alu|alu soudé"
     ),
     "STEEL": (
+        "voilier en acier|"
         "acier|coque acier|en acier|tôle d'acier|coque en acier|bateau acier|bateau en acier|d'acier|acier soudé|"
         "tôle acier|construction acier|acier corten|voilier acier|tout acier|ketch acier|cotre acier|sloop acier|"
         "en acier corten"

@@ -12,7 +12,10 @@ WORDS = {
     ),
     "POST": "testa del dritto di poppa|dritto di poppa|ruota di poppa|dritto|testa del dritto",
     "HULL": "lamiera|tavolato|scafo|fasciame|carena|laminato|dello scafo|tavole",
-    "BOAT": "barca|yacht|imbarcazione|barca a vela|veliero|ketch|sloop|natante|cutter|barche",
+    "BOAT": (
+        "barca|yacht|imbarcazione|barca a vela|veliero|ketch|sloop|natante|cutter|barche|barca in alluminio|"
+        "barca in acciaio|barca in legno|barca in vetroresina|barca di legno"
+    ),
     "PLUMB": (
         "è dritto|è diritto|verticale|a piombo|verticali|quasi verticale|dritto a piombo|perpendicolare|diritto|"
         "perfettamente verticale|praticamente verticale|del tutto verticale|verticalissimo|senza inclinazione|"
@@ -119,6 +122,7 @@ WORDS = {
         "anima di espanso|sandwich di pvc|sandwich pvc|klegecell|sandwich espanso|sandwich con"
     ),
     "WOOD": (
+        "barca di legno|"
         "compensato marino|legno|in legno|mogano|compensato|lamellare|rovere|iroko|di legno|scafo in legno|"
         "fasciame in legno|legno lamellare|lamellare di mogano|mogano su rovere|legno massello|larice|cedro|"
         "legno epossidica|legno e resina|barca in legno|strip planking|in mogano|in teak|di mogano|in compensato|"
@@ -130,7 +134,7 @@ WORDS = {
         "in lega leggera"
     ),
     "STEEL": (
-        "acciaio|in acciaio|ferro|lamiera|di acciaio|scafo in acciaio|barca in acciaio|acciaio navale|"
+        "acciaio|in acciaio|ferro|di acciaio|scafo in acciaio|barca in acciaio|acciaio navale|"
         "lamiera d'acciaio|acciaio saldato|acciaio corten|costruzione in acciaio|tutto acciaio|"
         "veliero in acciaio|ketch in acciaio"
     ),

@@ -14,8 +14,12 @@ WORDS = {
         "stootbord"
     ),
     "POST": "kop van de steven|kop van de achtersteven|achtersteven|achterstevens|roersteven|steven|stevenkop",
-    "HULL": "beplanking|plaat|romp|huid|rompdikte|scheepshuid|huidplaat|planken",
-    "BOAT": "boot|jacht|schip|zeiljacht|zeilboot|zeilschip|kits|sloep|kotter|schepen|platbodem|type boot|boottype",
+    "HULL": "beplanking|plaat|romp|huid|rompdikte|scheepshuid|huidplaat|planken|de plaat|plaatwerk",
+    "BOAT": (
+        "boot|jacht|schip|zeiljacht|zeilboot|zeilschip|kits|sloep|kotter|schepen|platbodem|type boot|boottype|"
+        "aluminium schip|aluminium boot|stalen schip|stalen boot|stalen jacht|houten schip|houten boot|"
+        "aluminium jacht"
+    ),
     "PLUMB": (
         "is recht|staat recht|recht op en neer|loodrecht|rechtop|verticaal|loodrechte|verticale|kaarsrecht|"
         "rechte spiegel|bijna loodrecht|kaarsrechte|nagenoeg loodrecht|vrijwel verticaal|bijna verticaal|"
@@ -127,17 +131,20 @@ WORDS = {
         "sandwichromp|sandwich constructie|met kern|balsasandwich"
     ),
     "WOOD": (
+        "houten jacht|"
         "hout|houten|mahonie|eiken|multiplex|houtbouw|van hout|watervast verlijmd|hechthout|mahonie op eiken|"
         "houten romp|houten schip|hechthouten|mahoniehout|mahoniehouten|eikenhout|gelamineerd hout|kouddruk|"
         "overnaads|lariks|teakhouten|teakhout|watervast multiplex|houtepoxy|hout epoxy|hout/epoxy|in hout|iroko|"
         "vurenhout|houten boot|eikenhouten|larikshout|hout gebouwd|strip planking"
     ),
     "ALU": (
+        "aluminiumboot|aluboot|"
         "aluminium|alu|aluminium romp|van aluminium|aluminium boot|aluminium schip|alu romp|van alu|"
         "gelast aluminium|aluminium bouw|in aluminium|aluminium jacht|aluminium gebouwd|aluminiumbouw|"
         "aluminium plaat"
     ),
     "STEEL": (
+        "staalboot|"
         "staal|stalen|staalbouw|van staal|stalen romp|scheepsbouwstaal|staalschip|stalen schip|stalen boot|"
         "stalen jacht|scheepsstaal|stalen casco|in staal|multiknikspant|knikspant staal|rondspant staal|"
         "stalen knikspant|staal gebouwd|staalplaat|stalen plaat|gelast staal|stalen kits|stalen kotter|"

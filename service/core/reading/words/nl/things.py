@@ -41,12 +41,16 @@ WORDS = {
         "giek van de bezaan|grootgiek|bezaangiek"
     ),
     "O_ARCH": (
+        "beugel met twee zonnepanelen|beugel met de zonnepanelen|beugel voor de zonnepanelen|"
+        "beugel met drie zonnepanelen|"
         "hekbeugel|radarbeugel|targabeugel|rvs beugel|hekboog|antennebeugel|zonnepanelenbeugel|hekframe|"
         "zonnepaneelbeugel|rvs hekbeugel|hekbeugels|achterbeugel|portaal|targaboog|solarbeugel|hekportaal|boog|"
         "rolbar|achterboog|hoge beugel|beugel achter|beugel met zonnepanelen|beugel met panelen|rvs boog|targa|"
         "beugels|radarboog|roestvrijstalen beugel"
     ),
     "O_PANELS": (
+        "beugel met twee zonnepanelen|beugel met zonnepanelen|beugel met de zonnepanelen|"
+        "beugel voor de zonnepanelen|beugel met drie zonnepanelen|"
         "zonnepanelen|zonnepaneel|zonnecellen|solar panelen|zonnepanelen op|panelen|zonnecel|solarpanelen|"
         "solarpaneel|pv panelen|zonnepaneeltjes|zonnecollectoren"
     ),
@@ -99,6 +103,7 @@ WORDS = {
         "vaste uitvoering|niet te klappen|doorgebout|aangelaste|niet opvouwbaar"
     ),
     "REMOVE": (
+        "die eraf kan|die eraf mag|eraf kan|eraf mag|er af kan|er af mag|"
         "kunnen zonder|kan zonder|kunnen we missen|kan ik missen|kan eruit|kan er uit|kan er natuurlijk uit|"
         "mag eruit|kan verplaatst worden|kan ergens anders|worden gedemonteerd|wordt gedemonteerd|"
         "kunnen worden gedemonteerd|verwijderd worden|worden verwijderd|kunnen weg|gaat er zo nodig af|"

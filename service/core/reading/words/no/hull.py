@@ -12,9 +12,13 @@ WORDS = {
         "stevnens topp|stevntoppen|akterstevn|akterstevnen|stevnen|akterstevn*|stevnens|toppen av stevnen|rorstevnen"
     ),
     "HULL": (
+        "hudplate|"
         "platen|bordganger|hudplank|plate|skrog|skroget|skrogets|laminat|hud|plank|planker|bordgang|hudplanker|huden"
     ),
-    "BOAT": "båt|båten|seilbåt|seilbåten|yacht|slupp|ketsj|seilskute|båter|skuta|kutter|båtmodell",
+    "BOAT": (
+        "båt|båten|seilbåt|seilbåten|yacht|slupp|ketsj|seilskute|båter|skuta|kutter|båtmodell|aluminiumsbåt|"
+        "aluminiumbåt|stålbåt|trebåt|plastbåt"
+    ),
     "PLUMB": (
         "er rett|er loddrett|loddrett|vertikal|vertikalt|loddrette|rett opp og ned|vertikale|nesten loddrett|"
         "nesten vertikal|helt loddrett|helt vertikal|i lodd|uten helning|ingen helning|rett akterspeil|"
@@ -112,12 +116,14 @@ WORDS = {
         "balsasandwich|sandwichbygd|sandwichskrog|kjernen|med kjerne"
     ),
     "WOOD": (
+        "trebåten|mahognibåt|eikebåt|"
         "tre|mahogni|trebåt|av tre|i tre|eik|furu|kravellbygd|klinkbygd|lerk|finer|kryssfiner|treskrog|mahogny|"
         "mahogni på eik|furu på eik|lerk på eik|heltre|bygd i tre|treverk|tre epoksy|tre/epoksy|limtre|kaldstøpt|"
         "oregon pine|tresnekke|bygd av tre|trekonstruksjon|treskuta|tre og epoksy|skrog av tre|skrog i tre|"
         "marinekryssfiner|skrog i mahogni|sederlister"
     ),
     "ALU": (
+        "aluminiumsbåten|aluminiumbåt|"
         "aluminium|alu|aluminiumsskrog|i aluminium|av aluminium|aluminiumsbåt|alubåt|aluskrog|lettmetall|"
         "bygd i aluminium|aluminiumskrog|sveist aluminium|aluminiumsplate|bygd av aluminium|skrog av aluminium|"
         "skrog i aluminium|sjøaluminium|aluminiumsplater"

@@ -2,6 +2,7 @@
 
 WORDS = {
     "O_LADDER": (
+        "teleskopleider|"
         "badeleiter|hekkleider|badestige|stige|stigen|badeleider|leider|badestigen|stiger|badeleideren|"
         "teleskopstige|badetrapp stige|badestiger|leideren|hekkstige|akterstige|teleskopstigen|taustige|nødstige|"
         "redningsstige|svømmestige|stigens"
@@ -139,6 +140,7 @@ WORDS = {
         "vil ha vindroret|vil gjerne ha det|passer best|best for oss|bedre for oss"
     ),
     "SLIDE": (
+        "teleskopstigen|teleskopleider|"
         "teleskopisk|uttrekkbar|uttrekkbart|teleskop|skyves|teleskopstige|uttrekkbare|kan trekkes ut|trekkes ut|"
         "skyves inn|skyves ut|kan skyves|inntrekkbar|uttrekksstige|teleskopbar|skyvbar|teleskopiske|dras ut|"
         "som en skuff"

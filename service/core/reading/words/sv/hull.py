@@ -17,7 +17,10 @@ WORDS = {
     "HULL": (
         "bordläggningen|plåten|plåt|skrov|skrovet|skrovets|bordläggning|laminat|skrovets laminat|plank|plankor|bordgång"
     ),
-    "BOAT": "båt|båten|segelbåt|segelbåten|yacht|slup|ketch|båtar|båtmodell|kölbåt|båtens",
+    "BOAT": (
+        "båt|båten|segelbåt|segelbåten|yacht|slup|ketch|båtar|båtmodell|kölbåt|båtens|aluminiumbåt|stålbåt|"
+        "träbåt|plastbåt"
+    ),
     "PLUMB": (
         "är rak|är lodrät|lodrät|lodrät akterspegel|vertikal|lodrätt|lodräta|rak akterspegel|vertikalt|lodräkt|"
         "upprätt|nästan lodrät|helt lodrät|i princip lodrät|så gott som lodrät|nästan vertikal|rakt upp och ner|"
@@ -127,6 +130,7 @@ WORDS = {
         "distanskärna|sandwichskrov|kärna av balsa|kärna av skum|sandwichbygge|med kärna"
     ),
     "WOOD": (
+        "träbåten|furubåt|"
         "trä|mahogny|träbåt|av trä|i trä|ek|mahogny på ek|kravellbyggd|plywood|furu|lärk|klinkbyggd|träskrov|"
         "träkonstruktion|mahognybåt|ek och mahogny|marinplywood|trä epoxi|furu på ek|lärk på ek|i mahogny|"
         "av mahogny|oregon|ribblimmad|limträ|formlimmad|plywoodbåt|kravellbyggd i|av ek|av furu|teakbåt|"

@@ -102,6 +102,7 @@ WORDS = {
     ),
     "COCKPIT": "sittbrunnsdurken|sittbrunn|sittbrunnen|sittbrunnsgolvet|durken|sittbrunnsdurk|durk|sittbrunnens durk",
     "STEP": (
+        "steget|steget ligger|inbyggt badsteg|ingjutet badsteg|"
         "badsteg|trappsteg|badsteget|trappsteget|ingjutet steg|badtrappa|steg|ingjuten badplattform|"
         "integrerad badplattform|inbyggd badplattform|ingjuten plattform"
     ),

@@ -153,6 +153,7 @@ WORDS = {
         "vill ha vindrodret|vill gärna ha det|vill gärna ha den|bättre för oss|bättre för mig|passar bäst"
     ),
     "SLIDE": (
+        "teleskopstegen|"
         "teleskop|utdragbar|utdragbart|teleskopisk|skjutbar|dras ut|kan dras ut|skjuts in|skjuts ut|utskjutbar|"
         "teleskopiskt|utdragbara|inskjutbar|teleskopstege|utdragsstege|skjuts under|kan skjutas in|som en låda|"
         "som en byrålåda"
