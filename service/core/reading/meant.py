@@ -30,6 +30,7 @@ OURS = frozenset(
 )
 SPANISH = frozenset({"el", "la", "los", "las", "un", "una"})  # behind "en", which is "and" in Dutch
 PAIR = 2
+SPANISH = frozenset({"el", "la", "los", "las", "un", "una"})
 _BARE_NO = (
     "no kein keine keinen keinerlei geen aucun aucune ningun ninguna nessun nessuna nessuno ingen inget inga intet without ohne "
     "sans sin senza zonder utan uten uden"
@@ -90,6 +91,8 @@ def together(clean: str, clause: Clause, first: Mark, other: Mark) -> bool:
     things = [m for m in clause.marks if is_obstacle(m.concept) and low <= m.start < high]
     cuts = [low, *(at for m in things for at in (m.start, m.end)), high]
     words = {w.fold for a, b in zip(cuts[::2], cuts[1::2], strict=True) for w in words_of(clean[a:b])}
+    if "en" in words and words & SPANISH:
+        return False  # "fueraborda en el balcon": not the Dutch "and"
     return not words - AND - ARTICLES - OURS and not set(".;:") & set(clean[low:high])
 
 

@@ -126,7 +126,7 @@ def _withdrawn(clean: str, clause: Clause, found: Found) -> bool:
 
 
 def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
-    for concept in seen.before or seen.after:
+    for concept in seen.before or seen.own_after:
         sticks = concept == "DRAFT" and "BOAT" not in seen.left  # one word for both
         sticks = sticks and seen.thing in ("RUDDER", "TRANSOM") and "STICK_OUT" in seen.near
         sticks = sticks or (concept == "DRAFT" and seen.thing == "STEP" and "DEPTH" in seen.near)
@@ -253,6 +253,8 @@ def _plain_height(seen: View) -> Decision:
 def _height(seen: View, found: Found) -> Decision:  # noqa: C901, PLR0911, PLR0912 - one return for each datum
     if seen.thing == "RUDDER" or (is_obstacle(seen.subject or "") and not seen.near & STERN):
         return None
+    if "DROP" in seen.before:
+        return None  # from edge to edge
     if seen.on_rail and {"WATER", "TOP"} <= seen.near:
         return "transom.top_height_mm", "other_datum"
     if "STEP" in seen.near and "TOP" in seen.near and "WATER" not in seen.near:
@@ -284,7 +286,10 @@ def _height(seen: View, found: Found) -> Decision:  # noqa: C901, PLR0911, PLR09
         deep = min(plausible("main_rudder.bottom_height_mm", found), default=0.0) > DEEP_MM and "BELOW" in seen.near
         if deep and RUDDERS & set(seen.topic[:RECENT]) and "TRANSOM" not in seen.near:
             return "main_rudder.bottom_height_mm", seen.way  # no transom goes down so far
-        if begins or "BOTTOM" in seen.near | (level if "TOP" not in level else frozenset()):
+        own = (
+            seen.near if "TOP" not in seen.before else frozenset(seen.before)
+        )  # "the top is 0.94 m up and the bottom ..."
+        if begins or "BOTTOM" in own | (level if "TOP" not in level else frozenset()):
             return "transom.bottom_height_mm", seen.way
         if "TOP" in level or "HEIGHT" in level:
             return "transom.top_height_mm", 1.0

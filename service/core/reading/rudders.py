@@ -31,8 +31,8 @@ def read_rudder(seen: View) -> Decision:
     stock = stock and not (
         sign is None and {"WATER", "BELOW"} & seen.near
     )  # "the rudder head is 30 cm above the water"
-    named = [c for c in seen.before if c in ("STOCK", "TRAILING")]
-    if stock and named[:1] != ["TRAILING"]:
+    named = [c for c in seen.before if c in ("STOCK", "TRAILING", "ENDS")]
+    if stock and named[:1] not in (["TRAILING"], ["ENDS"]):
         return "main_rudder.stock_aft_mm", sign if sign is not None else "sign_unknown"
     answers = "TRAILING" in seen.question and sign is not None and not seen.near & {"WATER", "HEIGHT"}
     reaches = seen.thing == "RUDDER" and "STICK_OUT" in near | seen.left and not (sign is None and "WATER" in seen.near)
@@ -43,7 +43,8 @@ def read_rudder(seen: View) -> Decision:
         trailing = bool(sticks) and "RUDDER" in seen.left | seen.question and not sunk
     if not trailing:  # "the rudder ends 40 cm forward of the transom"
         ends = "ENDS" in seen.near | seen.left and sign is not None and "WATER" not in seen.near
-        trailing = ends and "RUDDER" in seen.left and bool(seen.near & STERN.union({"TOP"}))
+        edge = seen.near & STERN.union({"TOP"}) or "STOCK" in seen.left  # the stock's own reference
+        trailing = ends and "RUDDER" in seen.left and bool(edge)
     if not trailing:  # "hung on the transom, 44 cm aft of it"
         hangs = (
             "HUNG_OUT" in seen.left and seen.thing == "RUDDER" and not seen.near & {"WATER", "WIDTH", "HEIGHT", "THICK"}

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
 
+from service.core.reading.and_half import with_half
 from service.core.reading.breath import ONLY_HERE, only_places, preferred, put_right, renamed, summed
 from service.core.reading.declared import add_declared
 from service.core.reading.doing import done_with
@@ -130,6 +131,8 @@ def lay_out(text: str, subject_length: int, tongue: Tongue, sender: Sender) -> S
             tongue.speller.found(clean, words),
         ),
     )
+    for clause in clauses:
+        clause.found = [with_half(clean, f) for f in clause.found]
     add_declared(clean, clauses)
     add_unitless(clean, clauses)
     for clause in clauses:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 from service.core.reading.lexis import Mark, words_of
@@ -11,7 +12,11 @@ from service.core.units import Found
 THINGS = frozenset(
     {"TRANSOM", "POST", "RUDDER", "STEP", "TOERAIL", "BOOTSTRIPE", "COCKPIT", "KEEL", "BALLAST", "BOAT", "HULL"}
 )
-JOINTS = (", ", "; ", " and ", " und ", " et ", " y ", " e ", " en ", " och ", " og ")
+JOINTS = (", ", "; ", " and ", " und ", " et ", " y ", " e ", " och ", " og ")
+_EN = re.compile(
+    r" en (?!est |sont |avant|arri|haut|bas |el |la |los |las |un |una |su |lo |proa|popa|vertical|altura|total|tout|dessous|dessus|"
+    r"retrait|acier|bois|polyester|charge|ordre|plus|long|larg|fait|sandwich|aval|amont|saillie|dehors|a |ont |d\u00e9passe|reste)"
+)
 UP_TO = (" to", " bis", " bis auf", " tot", " jusqu'à", " jusqu'a", " hasta", " fino a", " till", " til")
 _ABOVE = "above over off uber uberm oberhalb boven sobre sopra ovanfor ovenfor daruber erboven derover daruver encima"
 ABOVE = frozenset(_ABOVE.split())
@@ -68,6 +73,12 @@ class View:
         return frozenset(self.before) | frozenset(self.after)
 
     @property
+    def own_after(self) -> tuple[str, ...]:
+        """What stands behind up to where it is told what it is: not the next measure of "3.35 wide and draws"."""
+        told = next((i for i, c in enumerate(self.after) if c in ("WIDTH", "LENGTH", "HEIGHT")), len(self.after))
+        return self.after[: told + 1]
+
+    @property
     def thing(self) -> str | None:
         """The thing the quantity is most likely a measure of."""
         for concept in (*self.before, *self.after, *self.topic):
@@ -84,11 +95,12 @@ def view(clean: str, clause: Clause, found: Found) -> View:
     low = max([f.end for f in others if f.end <= found.start], default=clause.start)
     if low > clause.start:
         ahead = clean[low : found.start].replace("\n", " ")  # a line may end before the joint
-        low += max(0, *(ahead.rfind(joint) for joint in JOINTS))
-        low = found.start if ahead.rstrip().endswith(UP_TO) else low  # "from 8 cm at its foot to 1.04 m at the top"
+        cut = _joint(ahead)
+        ranged = cut < 0 and ahead.rstrip().endswith(UP_TO)  # "from 8 cm at its foot to 1.04 m at the top"
+        low = found.start if ranged else low + max(0, cut)
     high = min([f.start for f in others if f.start >= found.end], default=clause.end)
     if high < clause.end:
-        cut = max(clean[found.end : high].replace("\n", " ").rfind(joint) for joint in JOINTS)
+        cut = _joint(clean[found.end : high].replace("\n", " "))
         high = found.end + cut if cut >= 0 else high
     behind = clean[found.end : high].replace("\n", " ")
     stops = [behind.find(mark) for mark in (", ", "; ", " - ", " \u2013 ")]
@@ -113,6 +125,12 @@ def view(clean: str, clause: Clause, found: Found) -> View:
 def _is_above(clean: str, at: int) -> bool:
     words = words_of(clean[at : at + BEHIND])[:1]
     return bool(words) and words[0].fold in ABOVE
+
+
+def _joint(text: str) -> int:
+    """Return where the last joint in a text stands, -1 for none; the Dutch "en" where it is no French or Spanish one."""
+    dutch = max((m.start() for m in _EN.finditer(text)), default=-1)
+    return max(dutch, *(text.rfind(joint) for joint in JOINTS))
 
 
 def segment(clean: str, clause: Clause, mark: Mark) -> tuple[int, int]:

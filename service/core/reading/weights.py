@@ -41,7 +41,9 @@ def settle_weights(sheet: Sheet, notes: Notes) -> None:
     places: list[tuple[Clause, Found]] = []
     for clause in sheet.clauses:
         if any(clause.start <= c.start < clause.end for c in claims) and not clause.foreign:
-            places += [(clause, f) for f in clause.found if f.dimension == "mass" and _kg(f) >= LEAST_KG]
+            lows = {low.start for low, _ in clause.ranges}  # "between 8 and 8.5 tonnes" is one weight
+            masses = [f for f in clause.found if f.dimension == "mass" and f.start not in lows]
+            places += [(clause, f) for f in masses if _kg(f) >= LEAST_KG]
     places = list({f.start: (c, f) for c, f in places}.values())
     if len(places) != PAIR or _kg(places[0][1]) == _kg(places[1][1]):
         return

@@ -90,7 +90,8 @@ WORDS = {
     "JUST_TOUCH": "flugter|tangerer|i vandskorpen|når lige|på højde med",
     "BELOW": (
         "under vandet|under vandlinjen|under vandoverfladen|under vl|nedsænket|under vand|i vandet|neddykket|"
-        "under vandlinien|derunder|herunder|under overfladen|under vandspejlet"
+        "under vandlinien|derunder|herunder|under overfladen|under vandspejlet|"
+        "dykker|går under|stikker under vandet"
     ),
     "BOOTSTRIPE": "vandlinjestribe|vandlinjestriben|boot top|vandliniestribe|bådtop",
     "TOERAIL": (

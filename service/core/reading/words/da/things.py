@@ -71,7 +71,8 @@ WORDS = {
     "CAMBER": "krumning|pilhøjde|bue|buet|hvælving|krum",
     "DROP": (
         "højdeforskel|højdeforskellen|højde mellem|højden mellem|lodret afstand|målt lodret|lodret målt|"
-        "målt vertikalt|lodret højde|fra kant til kant|lige ned|lodret ned|vertikal afstand"
+        "målt vertikalt|lodret højde|fra kant til kant|lige ned|lodret ned|vertikal afstand|"
+        "fra over til underkant|mellem over og underkant|fra overkant til underkant|mellem overkant og underkant"
     ),
     "AXIS": "aksel|akslen|akse|aksen|stamme|stammen|stok|stokken",
     "FOLD": (
@@ -99,7 +100,8 @@ WORDS = {
         "behøver vi ikke|har vi ikke brug for|har jeg ikke brug for|til salg|kan ryge|kan ofres|løs|løstagelig|"
         "aftagelige|aftageligt|demonterbart|demonterbare|flytbar|flytbart|kan forsvinde|forsvinder|skal væk|"
         "skal af|ryger|kan løftes af|hægtes af|løftes af|kan vige|må vige|kan godt ryge|valgfri|må gerne ryge|"
-        "kan ligge i kistebænken|kan lægges i kistebænken|kan trækkes op|kan blive hjemme|kan blive i land"
+        "kan ligge i kistebænken|kan lægges i kistebænken|kan trækkes op|kan blive hjemme|kan blive i land|"
+        "ikke brug for mere|ikke brug for længere"
     ),
     "KEEP": (
         "glade for den|glad for den|glade for det|holder meget af|vil ikke undvære|vil vi ikke undvære|"

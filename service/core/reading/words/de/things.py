@@ -84,7 +84,9 @@ WORDS = {
     "DROP": (
         "höhenunterschied|höhendifferenz|höhe zwischen|senkrechter abstand|senkrecht gemessen|lotrecht gemessen|"
         "vertikal gemessen|in der senkrechten gemessen|senkrechte höhe|höhe dazwischen|dazwischen liegen|"
-        "von kante zu kante|im lot gemessen"
+        "von kante zu kante|im lot gemessen|"
+        "von ober bis unterkante|zwischen ober und unterkante|von oberkante bis unterkante|"
+        "von oberkante zu unterkante|zwischen oberkante und unterkante"
     ),
     "AXIS": "achse|ihre achse|drehachse|welle|stock|achse vom ruder",
     "FOLD": (
@@ -127,7 +129,8 @@ WORDS = {
         "demontierbares|lösbar|abschraubbare|zur disposition|wegdenken|hängen wir nicht dran|verlegbar|"
         "versetzbar|verschiebbar|mobil|kann aber in die backskiste|kann in die backskiste|kann man rausziehen|"
         "rausziehen|kann man herausziehen|herausziehbar|lässt sich herausziehen|kann man abziehen|"
-        "ist nur gesteckt|kann in den keller|kann an land bleiben|kann zu hause bleiben|kann unter deck"
+        "ist nur gesteckt|kann in den keller|kann an land bleiben|kann zu hause bleiben|kann unter deck|"
+        "nicht mehr nötig|brauchen wir nicht mehr|brauche ich nicht mehr"
     ),
     "KEEP": (
         "hängen wir dran|hängen wir sehr dran|hängen wir sehr|daran hängen wir|ans herz gewachsen|"

@@ -124,7 +124,8 @@ WORDS = {
     "BELOW": (
         "under the water|in under the water|below|under|beneath|under water|below the water|below water|immersed|"
         "underwater|submerged|beneath the water|below the surface|under the waterline|below the waterline|"
-        "below waterline|in the water|below it|beneath the surface|under the surface|under surface|below surface"
+        "below waterline|in the water|below it|beneath the surface|under the surface|under surface|below surface|"
+        "dips|dipped|goes under by|sits below|is under by"
     ),
     "BOOTSTRIPE": (
         "bootstripe|boot stripe|boottop|boot top|boot top line|boottopping|boot topping|boot line|boot-top stripe"
@@ -147,7 +148,10 @@ WORDS = {
         "integrated swim platform|swim step|step|bathing step|sugar scoop step|moulded step|molded step|"
         "moulded in step|swim step height|step height|integral step"
     ),
-    "ENDS": "ends|stops|finishes|stops short|finish|ending|terminates|ends up|stops at|ends at|finishes at",
+    "ENDS": (
+        "runs to|runs out to|goes out to|"
+        "ends|stops|finishes|stops short|finish|ending|terminates|ends up|stops at|ends at|finishes at"
+    ),
     "STICK_OUT": (
         "sticks out|stick out|protrudes|extends|projects|reaching|reaches|sticks|stands out|standing out|"
         "protruding|extending|projecting|sticking out|pokes out|overhangs|overhanging the stern|comes out|"

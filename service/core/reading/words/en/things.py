@@ -24,7 +24,8 @@ WORDS = {
         "support for the outboard|outboard|outboard bracket|outboard motor|outboard engine|outboard on a bracket|"
         "outboard well|outboard motor bracket|outboard mount|outboards|auxiliary outboard|hp outboard|"
         "motor bracket|outboard pad|auxiliary engine on a bracket|engine on the transom|motor on the transom|"
-        "outboard hung|outboard board|lifting bracket|trolling motor|electric outboard|small outboard"
+        "outboard hung|outboard board|lifting bracket|trolling motor|electric outboard|small outboard|"
+        "dinghy motor|dinghy's motor|dinghy engine|tender motor|dinghy outboard|dinghy's engine"
     ),
     "O_EXHAUST": (
         "exhaust|exhaust outlet|exhaust pipe|exhaust skin fitting|wet exhaust|exhausts|engine exhaust|"
@@ -89,7 +90,9 @@ WORDS = {
     "DROP": (
         "height between|height difference|difference in height|vertical distance|vertical height|vertical drop|"
         "drop of|of drop|the drop|straight down|measured down|measured straight down|from edge to edge|"
-        "edge to edge|measured plumb|measured vertically|vertically measured|vertically|of height"
+        "edge to edge|measured plumb|measured vertically|vertically measured|vertically|of height|"
+        "from top to bottom edge|top to bottom edge|from the top to the bottom edge|"
+        "between the top and bottom edges|between top and bottom|between top and bottom edge"
     ),
     "FOLD": (
         "folding|folds|foldable|folds up|hinged|hinges|fold|fold down|going down on hinges|drops down|"

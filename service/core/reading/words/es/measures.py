@@ -90,11 +90,13 @@ WORDS = {
         "en la línea de flotación|en la flotación|a flor de agua|justo en la flotación|a nivel del agua|"
         "línea de agua|línea de agua de proyecto|nivel del mar|superficie del mar|el mar|lámina|línea flotación|"
         "aguas|nivel de agua|espejo del agua|línea de flotacion|plano de flotación|francobordos|lf|ras del agua|"
-        "bajo la superficie|por debajo de la superficie|sumergido|sumergida|sumergidos"
+        "bajo la superficie|por debajo de la superficie|sumergido|sumergida|sumergidos|"
+        "a ras del agua|a flor de agua|a ras de agua"
     ),
     "AT_WATER": (
         "a ras de agua|a ras del agua|justo en el agua|toca el agua|en la línea de flotación|en la flotación|"
-        "a flor de agua|justo en la flotación|a nivel del agua"
+        "a flor de agua|justo en la flotación|a nivel del agua|"
+        "a ras del agua|a flor de agua|a ras de agua"
     ),
     "JUST_TOUCH": "roza|coincide",
     "BELOW": (

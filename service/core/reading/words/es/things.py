@@ -94,7 +94,8 @@ WORDS = {
         "extraíbles|amovible|se quita|se quitan|se desmonta|se desmontan|en venta|se va|se irá|podría irse|"
         "puede irse|pueden irse|puede desaparecer|de quita y pon|quita y pon|movible|trasladable|puede salir|"
         "se puede prescindir|removibles|se retira|se retirará|opcional|se saca|se sacan|puede ir en el cofre|"
-        "se puede guardar|puede quedarse en tierra"
+        "se puede guardar|puede quedarse en tierra|"
+        "ya no necesito|ya no necesitamos|ya no hace falta"
     ),
     "KEEP": (
         "mucho cariño|tenemos cariño|tengo cariño|mucho aprecio|no queremos prescindir|no quiero prescindir|"
@@ -208,7 +209,8 @@ WORDS = {
     "DROP": (
         "diferencia de altura|desnivel|altura entre|distancia vertical|medido en vertical|medidos en vertical|"
         "en vertical|medido a plomo|medidos a plomo|altura vertical|de canto a canto|verticalmente|"
-        "medida en vertical"
+        "medida en vertical|"
+        "entre el canto superior y el inferior|de canto superior a inferior|entre ambos cantos"
     ),
     "ZERO": "nula|nulo|cero",
 }

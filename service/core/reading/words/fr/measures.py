@@ -123,17 +123,20 @@ WORDS = {
         "au niveau de la flottaison|pile à la flottaison|hauteur sur l'eau|surface de flottaison|plan d'eau|"
         "ras de l'eau|niveau de flottaison|eau calme|la surface de l'eau|dwl|flottaisons|ligne d'eau|mer|"
         "niveau de la mer|du niveau de l'eau|flot|tirage|sous la surface|en dessous de la surface|de l'eau|"
-        "immergé|immergée|immergés"
+        "immergé|immergée|immergés|"
+        "à fleur d'eau|au ras de l'eau|à ras de l'eau|juste à l'eau"
     ),
     "AT_WATER": (
         "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
-        "au niveau de la flottaison|pile à la flottaison"
+        "au niveau de la flottaison|pile à la flottaison|"
+        "à fleur d'eau|au ras de l'eau|à ras de l'eau|juste à l'eau"
     ),
     "JUST_TOUCH": "affleure|à fleur|au ras|effleure",
     "BELOW": (
         "sous l'eau|sous la flottaison|au dessous|immergé|immergée|en dessous de l'eau|"
         "en dessous de la flottaison|sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|"
-        "en dessous|sous la surface|en dessous de la surface|immergés"
+        "en dessous|sous la surface|en dessous de la surface|immergés|"
+        "trempe de|trempe|plonge de|baigne de|plonge"
     ),
     "BOOTSTRIPE": "liseré|bande de flottaison|filet de flottaison",
     "TOERAIL": (

@@ -106,7 +106,8 @@ WORDS = {
         "va partir|vont partir|s'enlève|s'enlèvent|se démonte|se démontent|se retire|se dépose|facultatif|"
         "facultative|déplaçable|déplaçables|peut sauter|peuvent sauter|peuvent partir|qui peut partir|"
         "peut s'ôter|ne tenons pas|ne tiens pas|n'y tiens pas|n'y tenons pas|s'ôte|peut aller dans le coffre|"
-        "peut rester à terre|se retirent|il suffit de l'ôter"
+        "peut rester à terre|se retirent|il suffit de l'ôter|"
+        "n'ai plus besoin|n'avons plus besoin|plus besoin|on n'en a plus besoin"
     ),
     "KEEP": (
         "nous y tenons|j'y tiens|on y est attachés|nous y sommes attachés|on ne veut pas s'en séparer|"
@@ -227,7 +228,8 @@ WORDS = {
     "DROP": (
         "différence de hauteur|dénivelé|hauteur entre|distance verticale|mesuré à la verticale|"
         "mesurés à la verticale|mesuré verticalement|mesurés verticalement|verticalement|hauteur verticale|"
-        "d'un bord à l'autre|écart de hauteur|de dénivelé"
+        "d'un bord à l'autre|écart de hauteur|de dénivelé|"
+        "entre le haut et le bas|du bord supérieur au bord inférieur|entre les deux bords"
     ),
     "AXIS": "axe|l'axe|son axe",
     "ZERO": "nulle|nul|zéro",

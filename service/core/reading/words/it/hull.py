@@ -140,7 +140,8 @@ WORDS = {
     ),
     "YEAR": (
         "del|anno|costruita nel|di|costruito nel|costruito|costruita|del anno|varata nel|varato nel|"
-        "anno di costruzione|dell'anno|anno di varo|costruita a|costruito a"
+        "anno di costruzione|dell'anno|anno di varo|costruita a|costruito a|"
+        "dell"
     ),
     "HULL_NUMBER": "numero di scafo|scafo numero|n di scafo|numero scafo|scafo n|matricola scafo|nr scafo",
     "BUILDER": "cantiere|costruttore|costruttori|costruita da|costruito da|cantieri",

@@ -96,17 +96,20 @@ WORDS = {
         "filo d'acqua|linea di galleggiamento di progetto|filo dell'acqua|mare|dwl|lg|galleggiamenti|"
         "linea di galleg|sotto la superficie|sotto il pelo dell'acqua|sotto il livello dell'acqua|"
         "sotto la linea d'acqua|sott'acqua|immerso|immersa|sommerso|sommersa|dall acqua|all acqua|sull acqua|"
-        "dell acqua"
+        "dell acqua|"
+        "a filo d'acqua|a fior d'acqua|a pelo d'acqua|al filo dell'acqua"
     ),
     "AT_WATER": (
         "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"
-        "a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|sul pelo dell'acqua"
+        "a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|sul pelo dell'acqua|"
+        "a filo d'acqua|a fior d'acqua|a pelo d'acqua|al filo dell'acqua"
     ),
     "JUST_TOUCH": "sfiora",
     "BELOW": (
         "sott'acqua|sotto il galleggiamento|immerso|immersa|sommerso|sotto la linea di galleggiamento|"
         "sotto acqua|sotto l'acqua|sott acqua|in acqua|al di sotto|sotto la superficie|sotto il pelo dell'acqua|"
-        "sotto il livello dell'acqua|sotto la linea d'acqua"
+        "sotto il livello dell'acqua|sotto la linea d'acqua|"
+        "va sotto di|è sott'acqua di|resta sotto"
     ),
     "BOOTSTRIPE": "bagnasciuga|riga di galleggiamento|boot top|striscia del galleggiamento",
     "TOERAIL": (

@@ -72,7 +72,9 @@ WORDS = {
     "DROP": (
         "differenza di altezza|dislivello|altezza tra|altezza fra|distanza verticale|misurato in verticale|"
         "misurati in verticale|in verticale|misurata in verticale|altezza verticale|verticalmente|"
-        "da bordo a bordo"
+        "da bordo a bordo|"
+        "tra bordo superiore e inferiore|tra il bordo superiore e quello inferiore|fra i due bordi|"
+        "tra i due bordi"
     ),
     "AXIS": "asse|l'asse|suo asse|il suo asse",
     "FOLD": (
@@ -100,7 +102,8 @@ WORDS = {
         "non servono|non ci serve|amovibile|amovibili|staccabile|sganciabile|si toglie|si tolgono|si smonta|"
         "si smontano|in vendita|se ne va|può sparire|possono sparire|possono andare via|spostabile|spostabili|"
         "si stacca|sacrificabile|asportabili|toglibile|estraibile dalla|facoltativo|facoltativa|svitabile|"
-        "di troppo|si sfila|si può sfilare|sfilabile|che si sfila|si sfilano|si può mettere nel gavone"
+        "di troppo|si sfila|si può sfilare|sfilabile|che si sfila|si sfilano|si può mettere nel gavone|"
+        "non mi serve più|non ci serve più|non serve più"
     ),
     "KEEP": (
         "ci teniamo|ci tengo|siamo affezionati|sono affezionato|sono affezionata|ci siamo affezionati|"

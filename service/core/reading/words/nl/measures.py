@@ -102,7 +102,8 @@ WORDS = {
     "JUST_TOUCH": "raakt net|raakt|precies op|gelijk met|net op|ter hoogte van|op waterhoogte|ligt op",
     "BELOW": (
         "onder water|onder de waterlijn|beneden de waterlijn|onder waterlijn|in het water|onder wl|onder de wl|"
-        "onderwater|eronder|onder het oppervlak|onder het wateroppervlak|onder de waterspiegel|ondergedompeld"
+        "onderwater|eronder|onder het oppervlak|onder het wateroppervlak|onder de waterspiegel|ondergedompeld|"
+        "steekt in het water|zit onder water|onder water met"
     ),
     "BOOTSTRIPE": "waterlijnbies|bies|waterpas|boottop|boeg bies|sierbies",
     "TOERAIL": (

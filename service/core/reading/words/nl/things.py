@@ -34,7 +34,8 @@ WORDS = {
         "achterstag|achterstagen|achterstaggen|dubbele achterstag|gesplitst achterstag|bakstagen|"
         "achterstagspanner|hanenpoot|achterstagputting|gesplitste achterstag|hanepoot|achterstagtalje|bakstag|"
         "dubbele achterstagen|gedeelde achterstag|achterstagplaat|achterstagspanners|achterstag puttingen|"
-        "achterstagdraad"
+        "achterstagdraad|"
+        "hekstag|hekstagen|gedeeld hekstag|gedeelde hekstag"
     ),
     "O_BOOM": (
         "bezaansgiek|giek|giekeinde|bezaan giek|papegaaienstok boom|grootzeilgiek|giekeind|einde van de giek|"
@@ -83,7 +84,9 @@ WORDS = {
     "CAMBER": "bolling|welving|gebold|pijl|kromming|gewelfd|bol",
     "DROP": (
         "hoogteverschil|hoogte tussen|verticale afstand|verticaal gemeten|loodrecht gemeten|"
-        "recht naar beneden gemeten|verticale hoogte|van rand tot rand|daartussen zit|hoogteverschil is"
+        "recht naar beneden gemeten|verticale hoogte|van rand tot rand|daartussen zit|hoogteverschil is|"
+        "van boven tot onderkant|van bovenkant tot onderkant|tussen boven en onderkant|"
+        "tussen bovenkant en onderkant"
     ),
     "FOLD": (
         "wegklapbaar|wegklapbare|omhoogklapbaar|opklappen|wegklappen|om op te klappen|klapt op|"
@@ -115,7 +118,8 @@ WORDS = {
         "kan verdwijnen|mag verdwijnen|kunnen verdwijnen|mogen verdwijnen|gaat eraf|gaan eraf|gaat weg|gaan weg|"
         "afneembare|demontabele|demonteerbare|verwijderbare|afschroefbaar|losneembaar|losse|uitneembaar|"
         "verplaatsbaar|er zo af|is los|niet onmisbaar|optioneel|kan opgeofferd|kan in de bakskist|"
-        "kun je eruit halen|kun je eraf halen|kan thuis blijven|kan aan land blijven|kan naar beneden"
+        "kun je eruit halen|kun je eraf halen|kan thuis blijven|kan aan land blijven|kan naar beneden|"
+        "niet meer nodig|heb ik niet meer nodig"
     ),
     "KEEP": (
         "gehecht aan|erg aan gehecht|zijn we aan gehecht|willen we niet missen|niet graag kwijt|"

@@ -89,7 +89,8 @@ WORDS = {
     "JUST_TOUCH": "tangerer|flukter|når akkurat|i flukt med",
     "BELOW": (
         "under vannet|under vannlinja|under vannlinjen|under vl|nedsenket|under vannflaten|under vann|i vannet|"
-        "neddykket|derunder|under den|under overflaten|under vannspeilet"
+        "neddykket|derunder|under den|under overflaten|under vannspeilet|"
+        "stikker under|går under"
     ),
     "BOOTSTRIPE": "vannlinjestripe|vannlinjestripen|vaterlinjestripe|boot top|vannlinjestripa",
     "TOERAIL": (

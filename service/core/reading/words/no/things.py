@@ -68,7 +68,8 @@ WORDS = {
     "CAMBER": "krumning|pilhøyde|bue|buet|hvelving|krum",
     "DROP": (
         "høydeforskjell|høydeforskjellen|høyde mellom|høyden mellom|loddrett avstand|målt loddrett|loddrett målt|"
-        "målt vertikalt|loddrett høyde|fra kant til kant|rett ned|vertikal avstand"
+        "målt vertikalt|loddrett høyde|fra kant til kant|rett ned|vertikal avstand|"
+        "fra over til underkant|mellom over og underkant|fra overkant til underkant|mellom overkant og underkant"
     ),
     "AXIS": "aksel|akslingen|akse|aksen|akselen|stamme|stammen|stokk|stokken",
     "FOLD": (
@@ -95,7 +96,8 @@ WORDS = {
         "trenger vi ikke|trenger jeg ikke|til salgs|kan ryke|kan ofres|løs|løstagbar|avtakbart|avtakbare|"
         "demonterbart|demonterbare|flyttbar|flyttbart|kan forsvinne|forsvinner|skal bort|skal vekk|skal av|ryker|"
         "kan løftes av|hektes av|løftes av|kan vike|må vike|kan gå|valgfri|kan godt vike|kan ligge i kistebenken|"
-        "kan legges i kistebenken|kan trekkes ut|kan være hjemme|kan stå hjemme"
+        "kan legges i kistebenken|kan trekkes ut|kan være hjemme|kan stå hjemme|"
+        "trenger ikke lenger|trenger vi ikke lenger"
     ),
     "KEEP": (
         "glade i|glad i|vil ikke være uten|vil vi ikke være uten|vil ikke miste|vil ikke bli kvitt|skal sitte på|"

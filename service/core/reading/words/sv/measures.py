@@ -93,7 +93,8 @@ WORDS = {
     "JUST_TOUCH": "jäms med|tangerar|i höjd med|når precis",
     "BELOW": (
         "under vattnet|under vattenlinjen|under vattenytan|under vl|nedsänkt|under vattenlinje|i vattnet|"
-        "under ytan|därunder|under vattenspegeln|nedsänkta"
+        "under ytan|därunder|under vattenspegeln|nedsänkta|"
+        "doppar|går under|ligger under ytan"
     ),
     "BOOTSTRIPE": "vattenlinjerand|vattenpassränder|boot top|vattenlinjeranden|bottenfärgskant|vattengången",
     "TOERAIL": (

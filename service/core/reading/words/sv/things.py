@@ -74,7 +74,9 @@ WORDS = {
     "CAMBER": "välvning|pilhöjd|bukt|välvd|buktning|krökning",
     "DROP": (
         "höjdskillnad|höjdskillnaden|höjd mellan|höjden mellan|vertikalt avstånd|lodrätt mätt|mätt lodrätt|"
-        "mätt vertikalt|vertikalt mätt|lodrät höjd|från kant till kant|rakt ner|rakt ned"
+        "mätt vertikalt|vertikalt mätt|lodrät höjd|från kant till kant|rakt ner|rakt ned|"
+        "från över till underkant|mellan över och underkant|från överkant till underkant|"
+        "mellan överkant och underkant"
     ),
     "AXIS": "axel|axeln|axelns|stock|stocken|axeltapp",
     "FOLD": (
@@ -103,7 +105,8 @@ WORDS = {
         "avtagbart|avtagbara|demonterbara|borttagbart|flyttbar|flyttbart|skruvas bort|åker av|åker bort|ryker|"
         "kan försvinna|får försvinna|försvinner|ska bort|skall bort|kan åka bort|valfri|går att avvara|tas loss|"
         "kan lyftas av|hakas av|lyfts av|kan ligga i stickbacken|kan läggas i stickbacken|går att lyfta bort|"
-        "går att dra ur|lyfts ur|kan stanna hemma|kan stanna iland"
+        "går att dra ur|lyfts ur|kan stanna hemma|kan stanna iland|"
+        "behöver inte längre|behövs inte längre|behöver vi inte längre"
     ),
     "KEEP": (
         "rädda om|rädd om|vill inte vara utan|vill vi inte vara utan|fästa vid|fäst vid|håller vi fast vid|"
