@@ -33,7 +33,8 @@ RUDDERS = frozenset({"RUDDER", "TRAILING", "STOCK"})
 def read_bare(sheet: Sheet, notes: Notes) -> None:
     """Add a claim for a bare number behind a label where one unit alone makes sense, else a doubt."""
     written = {f.read.unit for c in sheet.clauses for f in c.found if isinstance(f.read, Quantity)}
-    units = METRIC if written & set(METRIC) and not written & IMPERIAL else UNITS  # a letter keeps to one tape
+    metric = written & {*METRIC, "kg", "t"} and not written & {*IMPERIAL, "lb"}
+    units = METRIC if metric else UNITS  # a letter keeps to one tape
     for clause in sheet.clauses:
         if clause.foreign or "OTHER_BOAT" in clause.concepts:
             continue
@@ -77,6 +78,9 @@ def read_slope(sheet: Sheet, notes: Notes) -> None:
         if clause.foreign or len(lengths) != PAIR or "OTHER_BOAT" in clause.concepts or RUDDERS & clause.concepts:
             continue
         along = [_role(sheet, clause, found) for found in lengths]
+        if along == ["down", "down"]:  # "going down it runs forward, 12 cm in 25 cm of height"
+            tall = ["HEIGHT" in view(sheet.clean, clause, found).near for found in lengths]
+            along = ["down" if each else "across" for each in tall]
         sign = fall_sign(clause)
         if sorted(map(str, along)) != ["across", "down"] or sign is None:
             continue

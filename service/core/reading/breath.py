@@ -28,11 +28,22 @@ def renamed(clean: str, marks: list[Mark]) -> list[Mark]:
     concepts = {m.concept for m in marks}
     moulded = "SCOOP" in concepts and not concepts & {"FOLD", "FIXED", "REMOVE"}
     out: list[Mark] = []
+    steered = any(m.concept == "RUDDER" for m in marks) and not concepts & {
+        "O_RAIL",
+        "REMOVE",
+        "KEEP",
+        "PORT",
+        "STARBOARD",
+    }
     stepped = not concepts & {"STEP", "O_PLATFORM"} and {"WATER", "DEPTH"} & concepts  # "scoop, 28 cm off the water"
     for mark in marks:
         if mark.concept == "SCOOP" and stepped:
             out.append(Mark("STEP", mark.start, mark.end))
         hangs = mark.concept == "O_OUTBOARD" and clean[mark.start : mark.end].casefold().replace("-", " ") in OUTBOARD
+        hangs_so = steered and mark.concept == "O_OUTBOARD" and clean[mark.start : mark.end].casefold() == "outboard"
+        if hangs_so and any(m.concept == "RUDDER" and m.end <= mark.start for m in marks):
+            out.append(Mark("HUNG_OUT", mark.start, mark.end))  # "the rudder is a big outboard job"
+            continue
         hung = any(m.concept == "HUNG_OUT" and clean[mark.end : m.start].strip() == "," for m in marks)
         if hangs and (hung or any(m.concept == "RUDDER" and _IS.fullmatch(clean, m.end, mark.start) for m in marks)):
             out.append(Mark("HUNG_OUT", mark.start, mark.end))

@@ -181,7 +181,8 @@ def _named_builder(sheet: Sheet, clause: Clause, boat: list[Named]) -> list[Clai
     for mark in clause.marks if beside else ():
         name = _FIRM.match(sheet.clean, mark.end, clause.end) if mark.concept == "BUILDER" else None
         if name is not None and not any(m.start < name.end(1) and name.start(1) < m.end for m in clause.marks):
-            return [Claim("boat.builder", name[1], name.start(1), name.end(1), clause.depth, 0.7)]
+            said = name[1].rstrip(".")
+            return [Claim("boat.builder", said, name.start(1), name.start(1) + len(said), clause.depth, 0.7)]
     return []
 
 

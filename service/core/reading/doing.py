@@ -20,6 +20,8 @@ _AND = "and but und aber sowie et mais y pero e ma en maar och men og plus"
 _FREE = "away ashore weg eraf eruit bort undan vekk vaek unna runter herunter los loss"
 _MODALS = "kan kunnen mag mogen kann können könnte könnten darf dürfen dürfte muss müssen moet moeten får må kunne"
 MODALS = frozenset(_MODALS.split())
+_LEADING = "the a an my our his her of from to at der die das dem den vom von het de een van den det et en"
+LEADING = frozenset(_LEADING.split())
 AND = frozenset(_AND.split())
 PRONOUNS, FREE = frozenset(_PRONOUNS.split()), frozenset(_FREE.split())
 OPPOSITE = {"KEEP": "REMOVE", "REMOVE": "KEEP"}
@@ -89,7 +91,9 @@ def _off(clean: str, marks: Sequence[Mark], verb: Mark, particle: Mark, end: int
     behind = next((m for m in marks if m.start >= particle.end), None)
     led = behind is not None and _thing(behind) and behind.start - particle.end <= NEXT
     closed = _CLOSES.match(clean, particle.end, end) is not None
-    return inside or led or closed or bool(PRONOUNS & set(words[:-1])) or words[-1] in FREE
+    near = words_of(clean[particle.end : particle.end + NEXT])[:1]
+    beside = len(words) == 1 and bool(near) and near[0].fold not in LEADING  # "possible to take out with four screws"
+    return inside or led or closed or beside or bool(PRONOUNS & set(words[:-1])) or words[-1] in FREE
 
 
 def _meant(clean: str, marks: Sequence[Mark], verb: Mark, at: Mark, dropped: set[Mark]) -> str | None:

@@ -179,7 +179,7 @@ def _step(seen: View) -> Decision:
 
 def _thickness(seen: View, found: Found) -> Decision:
     if seen.after[:2] == ("THICK", "WIDTH"):  # "the sternpost is 8 cm thick athwartships"
-        return ("transom.post_width_mm", 1.0) if "POST" in seen.topic or seen.thing == "POST" else None
+        return ("transom.post_width_mm", 1.0) if plausible("transom.post_width_mm", found) else None
     low, high = plausible("transom.thickness_mm", found), THIN_MM
     close = next((c for c in (*seen.before, *seen.after) if is_thing(c) and c not in ("BOAT", "HULL")), None)
     thing = close if "THICK" in seen.near else seen.thing
@@ -262,7 +262,10 @@ def _height(seen: View, found: Found) -> Decision:  # noqa: C901, PLR0911, PLR09
     plainly = _plain_height(seen)
     if plainly is not None:
         return plainly
-    for level in (seen.near, seen.near | seen.left, seen.whole | seen.question):
+    whole = (
+        seen.whole if seen.alone else seen.near | seen.left | (seen.whole - {"TOP", "BOTTOM"})
+    )  # the edge is told near
+    for level in (seen.near, seen.near | seen.left, whole | seen.question):
         datum = level & DATUMS
         stern = bool(level & STERN) or "TRANSOM" in seen.topic or "POST" in seen.topic
         if not stern and not level & {"TOP", "BOTTOM"}:

@@ -11,6 +11,7 @@ from service.core.reading.lexis import Mark, fold, words_of
 from service.core.reading.particulars import of_name
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import NEAR, denied, is_obstacle, segment
+from service.core.reading.zeros import note_zeros
 from service.core.units import Found, Quantity
 
 SIMPLE = {
@@ -82,8 +83,7 @@ def read_words(sheet: Sheet, notes: Notes) -> None:
         _material(sheet.clean, clause, notes)
         _preference(clause, notes)
         _waterline(clause, notes)
-        _even(clause, notes)
-        _no_rake(clause, notes)
+        note_zeros(clause, notes)
 
 
 def _claim(notes: Notes, clause: Clause, name: str, value: object, concept: str, confidence: float = 0.85) -> None:
@@ -96,7 +96,11 @@ def _stern(clause: Clause, notes: Notes) -> None:
     leans = rake_sign(clause) is not None and any(
         f.dimension == "angle" and _degrees(f) > UPRIGHT_DEG for f in clause.found
     )
+    angles = [_degrees(f) for f in clause.found if f.dimension == "angle"]
+    upright = "PLUMB" in clause.concepts and bool(angles) and max(angles) <= UPRIGHT_DEG
     for mark in clause.marks:
+        if mark.concept in ("REVERSE", "COUNTER") and upright:
+            continue  # "nigh on plumb, two degrees at most, leaning aft"
         if mark.concept == "PLUMB" and (leans or _counts(clause, mark)):
             continue  # "12 degrees with the vertical, the top further aft"
         if mark.concept == "OPEN" and _of_thing(clause, mark.start):
@@ -274,24 +278,6 @@ def _waterline(clause: Clause, notes: Notes) -> None:
     near = [f for f in clause.found if f.dimension == "length" and low <= f.start <= high]
     if {"BOTTOM", touch, "WATER"} <= clause.concepts and {"TRANSOM", "TOP"} & own and not near:
         _claim(notes, clause, "transom.bottom_height_mm", 0.0, touch, 0.8)
-
-
-def _no_rake(clause: Clause, notes: Notes) -> None:
-    """Note a rake that is told to be none: "rake: nil"."""
-    zero = next((m for m in clause.marks if m.concept == "ZERO" or (m.concept == "NOT" and clause.shaped)), None)
-    about = "RAKE" in clause.concepts and not any(is_obstacle(c) for c in clause.concepts)
-    if zero is not None and about and not clause.found and not {"LEAN", "REVERSE", "COUNTER"} & clause.concepts:
-        notes.claims.append(Claim("transom.rake_deg", 0.0, zero.start, zero.end, clause.depth, 0.7))
-
-
-def _even(clause: Clause, notes: Notes) -> None:
-    """Note a trailing edge that lies right under the transom's top edge: nothing aft of it."""
-    about = clause.concepts | (clause.question if "TRAILING" in clause.question else frozenset())
-    lengths = any(f.dimension == "length" for f in clause.found)
-    edge = bool({"TOP", "TRANSOM", "POST"} & clause.concepts) and "WATER" not in clause.concepts
-    mark = next((m for m in clause.marks if m.concept == "EVEN"), None)
-    if mark is not None and "TRAILING" in about and edge and not lengths and not denied(clause, mark.start):
-        _claim(notes, clause, "main_rudder.trailing_edge_aft_mm", 0.0, "EVEN", 0.7)
 
 
 def _place(clause: Clause, concept: str) -> int:

@@ -20,7 +20,7 @@ _EN = re.compile(
 UP_TO = (" to", " bis", " bis auf", " tot", " jusqu'à", " jusqu'a", " hasta", " fino a", " till", " til")
 _ABOVE = "above over off uber uberm oberhalb boven sobre sopra ovanfor ovenfor daruber erboven derover daruver encima"
 ABOVE = frozenset(_ABOVE.split())
-NEAR, BEHIND = 25, 14
+NEAR, BEHIND, PAIR = 25, 14, 2
 
 
 def denied(clause: Clause, at: int, near: int = NEAR) -> bool:
@@ -53,6 +53,8 @@ class View:
     """The thing the clause began with."""
     later: tuple[str, ...] = ()
     """What comes behind the surroundings, to the clause's end."""
+    alone: bool = True
+    """Whether it is the only length of its clause."""
     above: bool = False
     """Whether a word for above stands right behind the quantity."""
 
@@ -118,7 +120,16 @@ def view(clean: str, clause: Clause, found: Found) -> View:
     subject = next((c for c in reversed(left) if is_thing(c)), None)
     later = tuple(m.concept for m in marks if m.start >= high)
     return View(
-        before, after, frozenset(left), whole, topic, clause.question, subject, later, _is_above(clean, found.end)
+        before,
+        after,
+        frozenset(left),
+        whole,
+        topic,
+        clause.question,
+        subject,
+        later,
+        sum(f.dimension == "length" for f in clause.found) < PAIR,
+        _is_above(clean, found.end),
     )
 
 

@@ -120,17 +120,15 @@ WORDS = {
         "kerne af skum|divinycellkerne|sandwichopbygget"
     ),
     "WOOD": (
-        "træbåden|egetræsbåd|"
-        "træ|mahogni|træbåd|i træ|af træ|eg|lærk|mahogni på eg|kravelbygget|klinkbygget|krydsfiner|fyr|træskrog|"
-        "i mahogni|af mahogni|lærk på eg|eg på eg|mahognibåd|marinefiner|bygget i træ|bygget af træ|"
-        "trækonstruktion|træ epoxy|træ/epoxy|limtræ|oregon pine|fyr på eg|af eg|formlimet|krydsfinér|træskib|"
-        "trækutter|skrog i træ|skrog af træ|lærketræ|egetræ|mahogniskrog"
+        "træbåden|egetræsbåd|træ|mahogni|træbåd|i træ|af træ|eg|lærk|mahogni på eg|kravelbygget|klinkbygget|"
+        "krydsfiner|fyr|træskrog|i mahogni|af mahogni|lærk på eg|eg på eg|mahognibåd|marinefiner|bygget i træ|"
+        "bygget af træ|trækonstruktion|træ epoxy|træ/epoxy|limtræ|oregon pine|fyr på eg|af eg|formlimet|"
+        "krydsfinér|træskib|trækutter|skrog i træ|skrog af træ|lærketræ|egetræ|mahogniskrog"
     ),
     "ALU": (
-        "aluminiumsbåden|aluminiumbåd|"
-        "aluminium|alu|aluminiumsskrog|i aluminium|af aluminium|aluminiumsbåd|aluskrog|alubåd|letmetal|"
-        "aluminiumsplade|bygget i aluminium|svejset aluminium|aluminiumskrog|bygget af aluminium|"
-        "skrog af aluminium|skrog i aluminium|aluminiumsplader"
+        "aluminiumsbåden|aluminiumbåd|aluminium|alu|aluminiumsskrog|i aluminium|af aluminium|aluminiumsbåd|"
+        "aluskrog|alubåd|letmetal|aluminiumsplade|bygget i aluminium|svejset aluminium|aluminiumskrog|"
+        "bygget af aluminium|skrog af aluminium|skrog i aluminium|aluminiumsplader"
     ),
     "STEEL": (
         "stål|stålbåd|i stål|stålskrog|af stål|stålbåden|stålskib|stålplade|bygget i stål|svejset stål|skibsstål|"

@@ -66,7 +66,8 @@ WORDS = {
         "top|dækskanten|i toppen|hækkens overkant|toppen af stævnen|toppen af agterstævnen|bredde foroven|"
         "bredde øverst|øverste punkt|højeste punkt|øverste del|overside|oversiden|foroven på|øverste ende|"
         "kanten foroven|øvre del|dækshøjde|dækskant|topkant|topkanten|højeste|oventil|på toppen|øvre ende|"
-        "øverste rand|overkants|hækkens overside|spejlets overkant|agterspejlets overkant"
+        "øverste rand|overkants|hækkens overside|spejlets overkant|agterspejlets overkant|fra dæk|dækket|"
+        "fra dækket"
     ),
     "BOTTOM": (
         "rorets underkant|bunden af roret|underkanten af roret|går ned til|underkant|underkanten|nederkant|"
@@ -82,7 +83,7 @@ WORDS = {
         "lige ved vandet|på vandlinjen|vandlinjens|vandlinjens niveau|vandniveau|vandstand|vandspejl|"
         "vandoverflade|overfladen|havoverfladen|søen|konstruktionsvandlinje|konstruktionsvandlinjen|dvl|"
         "flydelinje|flydelinjen|fribordet|vandkanten|vandfladen|vandflade|vandets|vandlinjer|under overfladen|"
-        "under vandspejlet|nedsænket|neddykket"
+        "under vandspejlet|nedsænket|neddykket|stikker under vandet"
     ),
     "AT_WATER": (
         "lige i vandlinjen|i vandlinjen|ved vandlinjen|i vandoverfladen|rører vandet|lige ved vandet|på vandlinjen"
@@ -90,8 +91,8 @@ WORDS = {
     "JUST_TOUCH": "flugter|tangerer|i vandskorpen|når lige|på højde med",
     "BELOW": (
         "under vandet|under vandlinjen|under vandoverfladen|under vl|nedsænket|under vand|i vandet|neddykket|"
-        "under vandlinien|derunder|herunder|under overfladen|under vandspejlet|"
-        "dykker|går under|stikker under vandet"
+        "under vandlinien|derunder|herunder|under overfladen|under vandspejlet|dykker|går under|"
+        "stikker under vandet"
     ),
     "BOOTSTRIPE": "vandlinjestribe|vandlinjestriben|boot top|vandliniestribe|bådtop",
     "TOERAIL": (
@@ -106,7 +107,7 @@ WORDS = {
         "badetrinn|trinn|badetrin|badetrinet|trin|trinet|indstøbt trin|badetrappe|indstøbt badeplatform|"
         "integreret badeplatform|støbt badeplatform"
     ),
-    "ENDS": "slutter|ender|stopper|hører op|ophører|afsluttes",
+    "ENDS": "slutter|ender|stopper|hører op|ophører|afsluttes|sluttede|holder op",
     "STICK_OUT": (
         "stikker ut|stikker|stikker ud|rager ud|rager|stikker bagud|udstik|går ud|rager agterud|stikker agterud|"
         "når ud|strækker sig|udragende|går bagud|skyder ud|udhæng|stikker bag|fremspring|rager bagud|udspring|"

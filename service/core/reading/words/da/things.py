@@ -2,10 +2,9 @@
 
 WORDS = {
     "O_LADDER": (
-        "teleskoplejder|"
-        "hækstige|badestige|stige|stigen|badelejder|lejder|badestigen|stiger|badetrin stige|badelejderen|"
-        "badetrinsstige|teleskopstige|badestiger|lejderen|lejdere|badelejdere|badelejderne|hækstigen|"
-        "teleskopstigen|rebstige|nødstige|redningsstige|stigens|badestigens|agterstige|badestigerne"
+        "teleskoplejder|hækstige|badestige|stige|stigen|badelejder|lejder|badestigen|stiger|badetrin stige|"
+        "badelejderen|badetrinsstige|teleskopstige|badestiger|lejderen|lejdere|badelejdere|badelejderne|"
+        "hækstigen|teleskopstigen|rebstige|nødstige|redningsstige|stigens|badestigens|agterstige|badestigerne"
     ),
     "O_PLATFORM": (
         "badeplatform|platform|platformen|badeplatformen|platforme|badebro|hækplatform|badeplatforme|badebroen|"
@@ -138,24 +137,24 @@ WORDS = {
     "EACH_SIDE": (
         "på hver side|på begge sider|i begge sider|en på hver side|et på hver side|i hver side|begge sider|"
         "en i hver side|én i hver side|bagbord og styrbord|styrbord og bagbord|på hver sin side|hver sin side|"
-        "i hver sin side|på begge siderne"
+        "i hver sin side|på begge siderne|til hver side|til begge sider|ud til hver side"
     ),
     "PREFER": (
         "om muligt|hvis det er muligt|helst|foretrækker|vil helst|ønsker|ønske|helst i|gerne i|foretrækkes|"
         "foretrukket|hellere|vil gerne have den|helst på|vil gerne have|ser helst|ville foretrække|ville helst|"
         "gerne have|foretrække|ønsker den|vil have den|gerne|vi vil|jeg vil|vi ønsker|passe mig bedst|"
         "passer mig bedst|passer os bedst|ville passe bedst|ville passe os bedst|ville være bedst|vil have det|"
-        "vil have vindroret|vil gerne have det|passer bedst|bedst for os|bedre for os"
+        "vil have vindroret|vil gerne have det|passer bedst|bedst for os|bedre for os|hvis det kan lade sig gøre|"
+        "hvis vi må vælge"
     ),
     "SLIDE": (
-        "teleskopstigen|teleskoplejder|"
-        "teleskopisk|udtrækkelig|udtræk|teleskop|skydes|udtrækkeligt|trækkes ud|kan trækkes ud|skydes ind|"
-        "skydes ud|teleskopstige|skubbes ind|skubbes ud|udtræksstige|udtrækkelige|kan skydes ind|teleskopiske|"
-        "som en skuffe"
+        "teleskopstigen|teleskoplejder|teleskopisk|udtrækkelig|udtræk|teleskop|skydes|udtrækkeligt|trækkes ud|"
+        "kan trækkes ud|skydes ind|skydes ud|teleskopstige|skubbes ind|skubbes ud|udtræksstige|udtrækkelige|"
+        "kan skydes ind|teleskopiske|som en skuffe"
     ),
     "SWING": (
         "drejelig|svingbar|svingbare|svingbart|drejelige|kan svinges|svinges ud|svinges ind|kan drejes|drejbar|"
-        "drejbare|svinges|drejeligt|svinger ud"
+        "drejbare|svinges|drejeligt|svinger ud|fejer|svinger|svinger over|pendler"
     ),
     "AVOID": "undgå|helst ikke|absolut ikke|slippe for",
     "GONE": (
@@ -175,7 +174,7 @@ WORDS = {
     "OFF": (
         "demontere|demonterer|afmontere|afmonterer|fjerne|fjerner|fjernes|sælge|sælger|sælges|flytte|flytter|"
         "flyttes|undvære|undværes|ofre|skrue løs|demonteres|afmonteres|skille os af med|skille mig af med|"
-        "nedtage|aftage|være foruden|klare os uden|opgive"
+        "nedtage|aftage|være foruden|klare os uden|opgive|miste"
     ),
     "OFFED": (
         "demonteret|demonterede|afmonteret|afmonterede|fjernet|fjernede|solgt|solgte|aftaget|taget ned|"

@@ -20,13 +20,12 @@ WORDS = {
         "stevenkopf|achterstevenkopf"
     ),
     "HULL": (
-        "das blech|außenhautblech|"
-        "blech|planken|beplankung|plankenstärke|rumpf|laminat|rumpfdicke|rumpfes|außenhaut|rumpfstärke|schale|"
-        "rumpfmaterial|bordwand|haut|planke|plankenstärken"
+        "das blech|außenhautblech|blech|planken|beplankung|plankenstärke|rumpf|laminat|rumpfdicke|rumpfes|"
+        "außenhaut|rumpfstärke|schale|rumpfmaterial|bordwand|haut|planke|plankenstärken"
     ),
     "BOAT": (
-        "aluminiumboot|aluboot|stahlboot|holzboot|stahlyacht|aluyacht|holzyacht|stahlschiff|holzschiff|"
-        "boot|yacht|schiff|bootstyp|segelyacht|segelboot|kutter|ketsch|slup|bootes|schiffes|kielboot|segelschiff|"
+        "aluminiumboot|aluboot|stahlboot|holzboot|stahlyacht|aluyacht|holzyacht|stahlschiff|holzschiff|boot|"
+        "yacht|schiff|bootstyp|segelyacht|segelboot|kutter|ketsch|slup|bootes|schiffes|kielboot|segelschiff|"
         "schiffstyp|yachttyp"
     ),
     "PLUMB": (
@@ -155,13 +154,12 @@ WORDS = {
         "sandwichplatte|hartschaumkern|in sandwich"
     ),
     "WOOD": (
-        "mahagoniboot|"
-        "holz epoxid|sperrholz epoxid|holz|holzboot|mahagoni|mahagonirumpf|holzrumpf|aus holz|eiche|lärche|"
-        "karweel|sperrholz|formverleimt|leistenbau|lärche auf eiche|hölzern|holzyacht|klinker|teakholz|holzbau|"
-        "mahagoni auf eiche|kiefer auf eiche|teak auf eiche|formverleimtes holz|holzrumpfes|karweelbeplankung|"
-        "leistengeplankt|holzbauweise|sperrholzrumpf|bootssperrholz|formverleimtes|holz epoxy|holzbauweise epoxy|"
-        "aus mahagoni|aus lärche|in holz|holzboote|karweel gebaut|karweelgeplankt|klinkerbau|hölzerne|hölzerner|"
-        "hölzernes|iroko|sapeli|eichenholz|massivholz|aus eiche|holzschiff"
+        "mahagoniboot|holz epoxid|sperrholz epoxid|holz|holzboot|mahagoni|mahagonirumpf|holzrumpf|aus holz|eiche|"
+        "lärche|karweel|sperrholz|formverleimt|leistenbau|lärche auf eiche|hölzern|holzyacht|klinker|teakholz|"
+        "holzbau|mahagoni auf eiche|kiefer auf eiche|teak auf eiche|formverleimtes holz|holzrumpfes|"
+        "karweelbeplankung|leistengeplankt|holzbauweise|sperrholzrumpf|bootssperrholz|formverleimtes|holz epoxy|"
+        "holzbauweise epoxy|aus mahagoni|aus lärche|in holz|holzboote|karweel gebaut|karweelgeplankt|klinkerbau|"
+        "hölzerne|hölzerner|hölzernes|iroko|sapeli|eichenholz|massivholz|aus eiche|holzschiff"
     ),
     "ALU": (
         "aluminium|alu|aluminiumrumpf|alurumpf|aus aluminium|aluminiumyacht|aluyacht|alubau|aluschiff|aluboot|"

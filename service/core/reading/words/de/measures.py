@@ -90,7 +90,7 @@ WORDS = {
         "am oberen rand|ganz oben|spiegelkopf|deckskante achtern|deckshöhe|obersten punkt|obere spiegelkante|"
         "oberen spiegelkante|oberer|obere|oberem rand|oberseite|heckoberkante|heckspiegeloberkante|"
         "oberkante heck|oberkante des hecks|deck achtern|deckshaus|spiegelrand|oberster rand|höchsten punkt|"
-        "am höchsten punkt|heckspiegelkante|achterstevenkopf"
+        "am höchsten punkt|heckspiegelkante|achterstevenkopf|vom deck|deck|ab deck|vom deck bis"
     ),
     "BOTTOM": (
         "uk spiegel|uk heck|uk heckspiegel|ruderunterkante|unterkante ruder|fuß des ruders|ruderfuß|"
@@ -137,7 +137,7 @@ WORDS = {
         "integrierte* badeplattform|eingeformte* badeplattform|angeformte* badeplattform|eingeformte badestufe|"
         "integrierte badestufe"
     ),
-    "ENDS": "endet|hört auf|enden|endend|abschließt|ist zu ende|aufhört|schließt ab",
+    "ENDS": "endet|hört auf|enden|endend|abschließt|ist zu ende|aufhört|schließt ab|endete|hört",
     "STICK_OUT": (
         "ragt|steht über|ragt hinaus|steht|steht heraus|ragt heraus|steht hervor|überstand|übersteht|hinausragt|"
         "herausragt|heraussteht|reicht|hinaus|steht vor|absteht|steht ab|ragt nach|ragt aus|ragend|steht raus|"

@@ -84,9 +84,8 @@ WORDS = {
     "DROP": (
         "höhenunterschied|höhendifferenz|höhe zwischen|senkrechter abstand|senkrecht gemessen|lotrecht gemessen|"
         "vertikal gemessen|in der senkrechten gemessen|senkrechte höhe|höhe dazwischen|dazwischen liegen|"
-        "von kante zu kante|im lot gemessen|"
-        "von ober bis unterkante|zwischen ober und unterkante|von oberkante bis unterkante|"
-        "von oberkante zu unterkante|zwischen oberkante und unterkante"
+        "von kante zu kante|im lot gemessen|von ober bis unterkante|zwischen ober und unterkante|"
+        "von oberkante bis unterkante|von oberkante zu unterkante|zwischen oberkante und unterkante"
     ),
     "AXIS": "achse|ihre achse|drehachse|welle|stock|achse vom ruder",
     "FOLD": (
@@ -130,7 +129,7 @@ WORDS = {
         "versetzbar|verschiebbar|mobil|kann aber in die backskiste|kann in die backskiste|kann man rausziehen|"
         "rausziehen|kann man herausziehen|herausziehbar|lässt sich herausziehen|kann man abziehen|"
         "ist nur gesteckt|kann in den keller|kann an land bleiben|kann zu hause bleiben|kann unter deck|"
-        "nicht mehr nötig|brauchen wir nicht mehr|brauche ich nicht mehr"
+        "brauchen wir nicht mehr|brauche ich nicht mehr"
     ),
     "KEEP": (
         "hängen wir dran|hängen wir sehr dran|hängen wir sehr|daran hängen wir|ans herz gewachsen|"
@@ -178,7 +177,7 @@ WORDS = {
         "beidseitig|je seite|auf beiden seiten|an beiden seiten|zu beiden seiten|beiderseits|je eine an|"
         "beidseits|je einer an|einer an jeder seite|an jeder seite|links und rechts|rechts und links|"
         "backbord und steuerbord|bb und stb|beiden seiten|auf jeder seite|steuerbord und backbord|je eins|"
-        "zu jeder seite|beidseitige|links wie rechts"
+        "zu jeder seite|beidseitige|links wie rechts|nach jeder seite|zu jeder seite der mitte|nach beiden seiten"
     ),
     "PREFER": (
         "idealerweise|wenn möglich|falls möglich|bevorzugen|am liebsten|lieber|wünschen wir uns|bevorzugt|"
@@ -189,12 +188,13 @@ WORDS = {
         "wäre mir am liebsten|passt uns am besten|passt mir am besten|ist uns am liebsten|käme uns entgegen|"
         "möchte es|möchte sie|möchte ihn|möchte die anlage|hätte ihn gern|hätte es gern|will es|will sie|"
         "will ihn|möchten sie|möchten es|möchten die anlage|will die anlage|besser für uns|besser für mich|"
-        "passt uns besser|wäre mir lieber"
+        "passt uns besser|wäre mir lieber|wenn's geht|wenn es geht|nach möglichkeit"
     ),
     "SWING": (
         "schwingt|schwingen|schwenkbarer|schwenkbar|schwenkt|schwenkbare|schwenkbares|schwenkbaren|ausschwenkbar|"
         "ausschwenkbare|wegschwenkbar|einschwenkbar|drehbar|drehbare|schwenken|zur seite schwenken|"
-        "zur seite schwenkbar|ausgeschwenkt|weggeschwenkt|einschwenken|schwenkbarem"
+        "zur seite schwenkbar|ausgeschwenkt|weggeschwenkt|einschwenken|schwenkbarem|fegt|überstreicht|"
+        "schwingt natürlich|pendelt"
     ),
     "SLIDE": (
         "ausziehbar|ausziehbare|einschiebbar|teleskopierbar|teleskopleiter|teleskop|ausziehleiter|ausgezogen|"
@@ -228,7 +228,7 @@ WORDS = {
         "demontiere|entfernen|entferne|wegnehmen|wegzunehmen|runternehmen|herunternehmen|loswerden|loszuwerden|"
         "wegbauen|abbau|ausbauen|auszubauen|verkaufen|verkaufe|versetzen|umsetzen|verlegen|aushängen|wegmachen|"
         "abmachen|abzumachen|weglassen|wegzulassen|abtrennen|absägen|opfern|hergeben|rückbauen|ausbaubar|"
-        "wegfallen|entbehren|verzichten|darauf verzichten|missen"
+        "wegfallen|entbehren|verzichten|darauf verzichten|missen|verlieren"
     ),
     "OFFED": (
         "abgebaut|abgenommen|abmontiert|abgeschraubt|demontiert|entfernt|weggenommen|runtergenommen|"

@@ -37,8 +37,8 @@ WORDS = {
     ),
     "COUNTER": (
         "slopes the usual way|rakes the usual way|slopes in the usual way|leans the usual way|the usual slope|"
-        "sloping the usual way|raked the usual way|deck overhangs the waterline|deck overhangs the water|"
-        "counter|counter stern|conventional rake|traditional rake|raked aft|rakes aft|leans aft|overhanging|"
+        "sloping the usual way|raked the usual way|deck overhangs the waterline|deck overhangs the water|counter|"
+        "counter stern|conventional rake|traditional rake|raked aft|rakes aft|leans aft|overhanging|"
         "positive rake|normal rake|rakes backwards|classic counter|conventional transom|traditional transom|"
         "positive|counter sterned|long counter|overhang aft|overhangs aft|aft raked|aft sloping|aft leaning|"
         "traditional stern|classic stern|classic transom|normal transom|normal stern|long overhang|leaning aft|"

@@ -55,12 +55,11 @@ WORDS = {
         "canted"
     ),
     "LEAN": (
-        "slopes the usual way|rakes the usual way|slopes in the usual way|leans the usual way|"
-        "sloping the usual way|"
         "leans|lean|leaning|rakes|raked|slopes|sloping|tilts|tilted|inclined|leant|leaning back|slants|slanting|"
         "slanted|tips|tipped|is inclined|leaned|lies back|falls|falls back|falls away|sloped|makes an angle|"
         "tumbles|slope|angled|leans over|falling|canted|slopes away|slopes off|falls off|leans out|leans in|"
-        "pitched|kicks|tilts back|cants|set back|raking|flares|slanting back"
+        "pitched|kicks|tilts back|cants|set back|raking|flares|slanting back|slopes the usual way|"
+        "rakes the usual way|slopes in the usual way|leans the usual way|sloping the usual way"
     ),
     "TURN": (
         "either way|each way|hard over|deflection|turns|max deflection|maximum deflection|to each side|"
@@ -94,7 +93,8 @@ WORDS = {
         "up at the top|deck level|the up side|top side|high side|up part|upper border|top border|width up|"
         "across the top|wide at the top|topmost|highest point|highest part|crown|rim|upper rim|upper lip|top lip|"
         "deck line|deck edge at the stern|uppermost|its top|very top|top rim|topside edge|sheer|sheerline|"
-        "sheer line|at its highest|from the top|at the top|transom lip|stern post head|rudder post head"
+        "sheer line|at its highest|from the top|at the top|transom lip|stern post head|rudder post head|"
+        "deck to water|deck to the water|water to deck|down from the deck|from deck"
     ),
     "BOTTOM": (
         "foot of the rudder|bottom of the rudder|heel of the rudder|rudder's foot|rudder heel|rudder bottom|"
@@ -149,8 +149,8 @@ WORDS = {
         "moulded in step|swim step height|step height|integral step"
     ),
     "ENDS": (
-        "runs to|runs out to|goes out to|"
-        "ends|stops|finishes|stops short|finish|ending|terminates|ends up|stops at|ends at|finishes at"
+        "ends|stops|finishes|stops short|finish|ending|terminates|ends up|stops at|ends at|finishes at|pulls up|"
+        "leaves off|gives out|runs to|runs out to|goes out to"
     ),
     "STICK_OUT": (
         "sticks out|stick out|protrudes|extends|projects|reaching|reaches|sticks|stands out|standing out|"
@@ -193,7 +193,7 @@ WORDS = {
         "guess|guessing|at a guess|guesstimate|estimate|by eye|eyeballed|eyeball|roughly guessed|guessed|"
         "guesstimated|i reckon|estimated|rough guess|estimating|by my eye|ballpark|ballpark figure|i'd guess|"
         "i would guess|my guess|guess work|guesswork|at a rough guess|educated guess|thumb in the air|"
-        "finger in the air|by eye only|judged by eye|eye balled|more or less a guess|from memory"
+        "finger in the air|by eye only|judged by eye|eye balled|more or less a guess|from memory|rough estimate"
     ),
     "M_PHOTO": "photo|photograph|from a photo|photos|off a photo|picture|a photograph",
     "MEASURED": "measured|measurements|measurement|measure|measuring|dimensions|taken|figures",

@@ -113,7 +113,8 @@ WORDS = {
     ),
     "SWING": (
         "swings|swinging|swing|swinging out|pivots|swivels|swings out|swings sideways|swivel|pivoting|"
-        "swings aside|swings to the side|swings inboard|swung out|swings away|swing out|swung aside|swings in"
+        "swings aside|swings to the side|swings inboard|swung out|swings away|swing out|swung aside|swings in|"
+        "sweeps|sweeping|sweeps across"
     ),
     "SLIDE": (
         "slides|sliding|telescopic|slide out|slides out|slides under|telescoping|retractable|extends from under|"
@@ -164,7 +165,7 @@ WORDS = {
         "rather fond of|we are fond of it|we like it|we love it|wouldn't be without|would not be without|"
         "love it dearly|quite attached to|maintain|need to maintain|want to maintain|keeping it|keeping them|"
         "keeping that|keeping those|keeping that one|staying|are staying|theyre staying|they're staying|"
-        "it's staying|its staying|stays where it is|staying where it is"
+        "it's staying|its staying|stays where it is|staying where it is|sooner hang on to|sooner keep|rather keep"
     ),
     "PORT": (
         "port|port side|port half|to port|port hand|left side|left hand side|on the left|port quarter|on port|"
@@ -195,7 +196,8 @@ WORDS = {
         "both sides of the centreline|port & starboard|port and stbd|port and starboard side|"
         "either side of the centreline|either side of the centre|left and right|either side of centre|"
         "each side of centre|either side of center|each side of center|each side of the centreline|"
-        "to each side of centre"
+        "to each side of centre|to each side|to either side|on each hand|to both sides|either side of the middle|"
+        "each side from the center|each side from the centre"
     ),
     "PREFER": (
         "ideally|if at all possible|want it|want it off|i'd want it|we'd want it|prefer|would like it on|"
@@ -207,7 +209,8 @@ WORDS = {
         "we want the|i want the|want the gear|like the gear|like it on|like it to|would suit me best|"
         "would suit us best|suits us best|suits me best|would suit best|works best for us|is best for us|"
         "wants it|wants the gear|wants the vane|want the vane|wants the windvane|want the windvane|better for me|"
-        "better for us|would be better|works better for us|suits us better|suits me better"
+        "better for us|would be better|works better for us|suits us better|suits me better|for choice|"
+        "for preference|given the choice"
     ),
     "AVOID": "avoid|avoiding|don't want it|do not want it|not want|anywhere but|under no circumstances|on no account",
     "GONE": (

@@ -2,13 +2,13 @@
 
 WORDS = {
     "TRANSOM": (
-        "en el espejo|"
-        "borde del espejo|canto del espejo|espejo|espejo de popa|popa|del espejo|espejos|espejo popa|"
-        "borde superior del espejo|pie del espejo|inclinación del espejo|anchura del espejo|ancho del espejo|"
-        "espejo invertido|popa invertida|espejo negativo|popa lanzada negativa|espejo de la popa|espejo popero|"
-        "tabla de popa|trasera|culo del barco|plano de popa|cara de popa|espejo trasero|popa del barco|"
-        "coronamiento|parte alta del espejo|parte baja del espejo|canto superior del espejo|"
-        "canto inferior del espejo|borde inferior del espejo|espejito|contrahuella|tabica|de popa"
+        "en el espejo|borde del espejo|canto del espejo|espejo|espejo de popa|popa|del espejo|espejos|"
+        "espejo popa|borde superior del espejo|pie del espejo|inclinación del espejo|anchura del espejo|"
+        "ancho del espejo|espejo invertido|popa invertida|espejo negativo|popa lanzada negativa|"
+        "espejo de la popa|espejo popero|tabla de popa|trasera|culo del barco|plano de popa|cara de popa|"
+        "espejo trasero|popa del barco|coronamiento|parte alta del espejo|parte baja del espejo|"
+        "canto superior del espejo|canto inferior del espejo|borde inferior del espejo|espejito|contrahuella|"
+        "tabica|de popa"
     ),
     "POST": "codaste|roda de popa|cabeza del codaste",
     "HULL": "tablazón|chapa|plancha|casco|laminado|forro|del casco|tablas|tablones|la chapa",
@@ -123,16 +123,15 @@ WORDS = {
         "alma de espuma|tipo sándwich"
     ),
     "WOOD": (
-        "velero de madera|"
-        "madera epoxi|madera|contrachapado|caoba|roble|iroko|teca|tablazón|casco de madera|madera laminada|"
-        "madera moldeada|contrachapado marino|tablazón de|madera y epoxi|madera-epoxi|forro de madera|"
-        "barco de madera|madera maciza|tingladillo|en madera|okume|okumé|madera epoxy|construcción en madera|"
-        "a tope de madera|de madera|de caoba|de teca|de roble|de iroko"
+        "velero de madera|madera epoxi|madera|contrachapado|caoba|roble|iroko|teca|tablazón|casco de madera|"
+        "madera laminada|madera moldeada|contrachapado marino|tablazón de|madera y epoxi|madera-epoxi|"
+        "forro de madera|barco de madera|madera maciza|tingladillo|en madera|okume|okumé|madera epoxy|"
+        "construcción en madera|a tope de madera|de madera|de caoba|de teca|de roble|de iroko"
     ),
     "ALU": (
-        "velero de aluminio|"
-        "aluminio|casco de aluminio|en aluminio|aluminio soldado|chapa de aluminio|de alu|aluminio naval|"
-        "aleación ligera|barco de aluminio|construido en aluminio|construcción en aluminio|de aluminio"
+        "velero de aluminio|aluminio|casco de aluminio|en aluminio|aluminio soldado|chapa de aluminio|de alu|"
+        "aluminio naval|aleación ligera|barco de aluminio|construido en aluminio|construcción en aluminio|"
+        "de aluminio"
     ),
     "STEEL": (
         "acero|chapa de acero|casco de acero|acero naval|en acero|acero soldado|barco de acero|chapa naval|"

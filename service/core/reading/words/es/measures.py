@@ -64,15 +64,16 @@ WORDS = {
         "más allá de"
     ),
     "TOP": (
-        "la cubierta está|la cubierta queda|"
-        "canto de cubierta|borde de cubierta|canto de la cubierta|borde de la cubierta|canto de la borda|"
-        "cabeza del codaste|borde del espejo|canto del espejo|hasta la cubierta|a la cubierta|sube hasta|"
-        "llega hasta|canto alto|parte superior|borde superior|canto superior|parte alta|borde de arriba|"
-        "canto de arriba|arriba|borde alto|parte de arriba|lo alto|el de arriba|la parte alta|extremo superior|"
-        "borde superior del espejo|superior|punto más alto|extremo alto|cima|remate|remate superior|"
-        "filo superior|lado alto|lado superior|arista superior|coronación|tapa del espejo|el alto|parte más alta|"
-        "en lo alto|en la parte alta|coronamiento|parte alta del espejo|canto superior del espejo|por arriba|"
-        "el superior|cabeza del timón|cabeza del timon|parte alta del timón|cabeza de la pala"
+        "la cubierta está|la cubierta queda|canto de cubierta|borde de cubierta|canto de la cubierta|"
+        "borde de la cubierta|canto de la borda|cabeza del codaste|borde del espejo|canto del espejo|"
+        "hasta la cubierta|a la cubierta|sube hasta|llega hasta|canto alto|parte superior|borde superior|"
+        "canto superior|parte alta|borde de arriba|canto de arriba|arriba|borde alto|parte de arriba|lo alto|"
+        "el de arriba|la parte alta|extremo superior|borde superior del espejo|superior|punto más alto|"
+        "extremo alto|cima|remate|remate superior|filo superior|lado alto|lado superior|arista superior|"
+        "coronación|tapa del espejo|el alto|parte más alta|en lo alto|en la parte alta|coronamiento|"
+        "parte alta del espejo|canto superior del espejo|por arriba|el superior|cabeza del timón|"
+        "cabeza del timon|parte alta del timón|cabeza de la pala|de la cubierta|desde la cubierta|cubierta|"
+        "de cubierta"
     ),
     "BOTTOM": (
         "baja hasta|llega por abajo|parte inferior|borde inferior|canto inferior|borde de abajo|canto de abajo|"
@@ -90,13 +91,11 @@ WORDS = {
         "en la línea de flotación|en la flotación|a flor de agua|justo en la flotación|a nivel del agua|"
         "línea de agua|línea de agua de proyecto|nivel del mar|superficie del mar|el mar|lámina|línea flotación|"
         "aguas|nivel de agua|espejo del agua|línea de flotacion|plano de flotación|francobordos|lf|ras del agua|"
-        "bajo la superficie|por debajo de la superficie|sumergido|sumergida|sumergidos|"
-        "a ras del agua|a flor de agua|a ras de agua"
+        "bajo la superficie|por debajo de la superficie|sumergido|sumergida|sumergidos"
     ),
     "AT_WATER": (
         "a ras de agua|a ras del agua|justo en el agua|toca el agua|en la línea de flotación|en la flotación|"
-        "a flor de agua|justo en la flotación|a nivel del agua|"
-        "a ras del agua|a flor de agua|a ras de agua"
+        "a flor de agua|justo en la flotación|a nivel del agua"
     ),
     "JUST_TOUCH": "roza|coincide",
     "BELOW": (
@@ -114,7 +113,7 @@ WORDS = {
         "escalón|peldaño|escalones|peldaños|escalón de baño|escalón moldeado|plataforma moldeada|"
         "plataforma integrada|plataforma de baño integrada|plataforma de baño moldeada|faldón|escalón integrado"
     ),
-    "ENDS": "termina|acaba|se acaba|finaliza|terminan|acaban|se corta",
+    "ENDS": "termina|acaba|se acaba|finaliza|terminan|acaban|se corta|se termina|acabe",
     "STICK_OUT": (
         "saca|sale hacia atrás|sobresale|asoma|sale|saliente|sobresaliendo|se proyecta|sobresalen|sobresalir|"
         "vuela|asoma por|se extiende|saliendo|rebasa|sale por|sobresale por|asomando|vuelo|sobrepasa|se sale|"

@@ -94,8 +94,7 @@ WORDS = {
         "extraíbles|amovible|se quita|se quitan|se desmonta|se desmontan|en venta|se va|se irá|podría irse|"
         "puede irse|pueden irse|puede desaparecer|de quita y pon|quita y pon|movible|trasladable|puede salir|"
         "se puede prescindir|removibles|se retira|se retirará|opcional|se saca|se sacan|puede ir en el cofre|"
-        "se puede guardar|puede quedarse en tierra|"
-        "ya no necesito|ya no necesitamos|ya no hace falta"
+        "se puede guardar|puede quedarse en tierra|ya no necesito|ya no necesitamos|ya no hace falta"
     ),
     "KEEP": (
         "mucho cariño|tenemos cariño|tengo cariño|mucho aprecio|no queremos prescindir|no quiero prescindir|"
@@ -133,7 +132,8 @@ WORDS = {
     "EACH_SIDE": (
         "a cada lado|por cada banda|a ambos lados|a ambas bandas|en cada banda|uno a cada banda|en ambas bandas|"
         "en ambos lados|a babor y a estribor|babor y estribor|en cada lado|por ambos lados|uno por banda|"
-        "a ambos costados|a una y otra banda|a izquierda y derecha|uno en cada banda|cada lado|ambos lados"
+        "a ambos costados|a una y otra banda|a izquierda y derecha|uno en cada banda|cada lado|ambos lados|"
+        "a cada banda|a cada lado del centro|a cada lado de crujía"
     ),
     "PREFER": (
         "me gustaría montarlo|nos gustaría montarlo|querríamos|preferimos|prefiero|preferiría|"
@@ -141,14 +141,15 @@ WORDS = {
         "si es posible|preferiría que|preferirían|le gustaría|les gustaría|mejor que vaya|querría|querría que|"
         "de preferencia|queremos|quiero|deseamos|desearíamos|quisiera|quisiéramos|nos vendría mejor|"
         "me viene mejor|nos viene mejor|me vendría mejor|sería lo mejor|lo quiere|la quiere|lo querría|lo quiero|"
-        "lo queremos|la queremos|lo quisiera|lo quieren|mejor para nosotros"
+        "lo queremos|la queremos|lo quisiera|lo quieren|mejor para nosotros|si puede ser|a poder ser"
     ),
     "SLIDE": (
         "telescópica|corredera|extensible|deslizante|telescópicas|que se desliza|se desliza|extraíble de|"
         "corredero|retráctiles|telescópico|deslizable|como un cajón|tipo cajón"
     ),
     "SWING": (
-        "giratoria|orientable|pivotante|giratorio|giratorios|orientables|pivotantes|que gira|giran|pivota|se gira"
+        "giratoria|orientable|pivotante|giratorio|giratorios|orientables|pivotantes|que gira|giran|pivota|"
+        "se gira|barre|barriendo|bascula de lado"
     ),
     "AVOID": "en ningún caso|evitar|nunca en|evitando|de ninguna manera",
     "GONE": (
@@ -170,7 +171,7 @@ WORDS = {
         "retirarlo|retirarla|eliminar|suprimir|desatornillar|sacar|sacarlo|sacarla|vender|vendemos|venderlo|"
         "venderla|prescindir|trasladar|quitaremos|quitaré|quitaríamos|quitaría|desmontaremos|desmontaré|"
         "retiraremos|quito|desmonto|sacrificar|deshacernos|deshacerme|venderán|venderá|venderemos|venderé|"
-        "quitarán|quitará|desmontarán|desmontará|retirarán|renunciar|se puede mover"
+        "quitarán|quitará|desmontarán|desmontará|retirarán|renunciar|se puede mover|perder|perderla|perderlo"
     ),
     "OFFED": (
         "quitado|quitada|quitados|quitadas|quité|desmontado|desmontada|desmontados|desmontadas|desmonté|retirado|"
@@ -188,7 +189,7 @@ WORDS = {
     ),
     "EASILY": (
         "sin problema|sin problemas|sin dificultad|sin ningún problema|no hay problema|ningún problema|sin más|"
-        "sin herramientas|no estorba|no estorban|no molesta"
+        "sin herramientas|no estorba|no estorban|no molesta|de en medio|quitar de en medio"
     ),
     "SHIFTED": "trasladado|trasladada|movido|movida",
     "STAY": "quedarse|quedar|permanecer|seguir",
@@ -209,8 +210,7 @@ WORDS = {
     "DROP": (
         "diferencia de altura|desnivel|altura entre|distancia vertical|medido en vertical|medidos en vertical|"
         "en vertical|medido a plomo|medidos a plomo|altura vertical|de canto a canto|verticalmente|"
-        "medida en vertical|"
-        "entre el canto superior y el inferior|de canto superior a inferior|entre ambos cantos"
+        "medida en vertical|entre el canto superior y el inferior|de canto superior a inferior|entre ambos cantos"
     ),
     "ZERO": "nula|nulo|cero",
 }

@@ -126,25 +126,23 @@ WORDS = {
         "balsa sandwich|sandwichs"
     ),
     "WOOD": (
-        "voilier en bois|"
-        "cp époxy|cp|contreplaqué époxy|ctp|bois|contreplaqué|bois moulé|acajou|contre plaqué|bordé classique|"
-        "coque bois|en bois|petites lattes|strip planking|bois époxy|chêne|bois massif|bordés bois|"
-        "bois classique|construction bois|bois moulé époxy|acajou sur chêne|contreplaqué marine|bois-époxy|"
-        "coque en bois|bois/époxy|iroko|pin d'oregon|mélèze|en contreplaqué|à clins|teck|strip-planking|"
-        "red cedar|bordages bois|bordé bois|bateau bois|bateau en bois|cèdre|bois collé|en acajou|en strip|"
-        "de bois"
+        "voilier en bois|cp époxy|cp|contreplaqué époxy|ctp|bois|contreplaqué|bois moulé|acajou|contre plaqué|"
+        "bordé classique|coque bois|en bois|petites lattes|strip planking|bois époxy|chêne|bois massif|"
+        "bordés bois|bois classique|construction bois|bois moulé époxy|acajou sur chêne|contreplaqué marine|"
+        "bois-époxy|coque en bois|bois/époxy|iroko|pin d'oregon|mélèze|en contreplaqué|à clins|teck|"
+        "strip-planking|red cedar|bordages bois|bordé bois|bateau bois|bateau en bois|cèdre|bois collé|en acajou|"
+        "en strip|de bois"
     ),
     "ALU": (
-        "voilier en aluminium|"
-        "aluminium|alu|coque alu|coque aluminium|en alu|en aluminium|coque en alu|coque en aluminium|"
-        "bateau en alu|bateau alu|aluminium soudé|strongall|d'aluminium|dériveur alu|construction aluminium|"
-        "construction alu|tôle d'alu|tout alu|tout aluminium|en alu soudé|voilier alu|alu soudé"
+        "voilier en aluminium|aluminium|alu|coque alu|coque aluminium|en alu|en aluminium|coque en alu|"
+        "coque en aluminium|bateau en alu|bateau alu|aluminium soudé|strongall|d'aluminium|dériveur alu|"
+        "construction aluminium|construction alu|tôle d'alu|tout alu|tout aluminium|en alu soudé|voilier alu|"
+        "alu soudé"
     ),
     "STEEL": (
-        "voilier en acier|"
-        "acier|coque acier|en acier|tôle d'acier|coque en acier|bateau acier|bateau en acier|d'acier|acier soudé|"
-        "tôle acier|construction acier|acier corten|voilier acier|tout acier|ketch acier|cotre acier|sloop acier|"
-        "en acier corten"
+        "voilier en acier|acier|coque acier|en acier|tôle d'acier|coque en acier|bateau acier|bateau en acier|"
+        "d'acier|acier soudé|tôle acier|construction acier|acier corten|voilier acier|tout acier|ketch acier|"
+        "cotre acier|sloop acier|en acier corten"
     ),
     "YEAR": (
         "an|de|année|construit en|datant de|millésime|construit|construite en|lancé en|mis à l'eau en|"

@@ -30,9 +30,8 @@ WORDS = {
         "largeur bateau|bmax"
     ),
     "DRAFT": (
-        "il cale|elle cale|cale|cale environ|"
         "t e|tirant d'eau|te|calaison|tirant d'eau maxi|tirant|tirants d'eau|tirant d'eau de|t.e|quillard de|"
-        "tirant d eau|calant|calaison de"
+        "tirant d eau|calant|calaison de|il cale|elle cale|cale|cale environ"
     ),
     "DISPLACEMENT": (
         "déplacement|poids|pèse|déplace|masse|poids en charge|pèse environ|déplacement en charge|"
@@ -106,7 +105,7 @@ WORDS = {
         "point le plus haut|point haut|extrémité supérieure|rebord supérieur|arête du haut|bord du haut|"
         "côté haut|chant supérieur|au sommet|tout en haut|sommet du tableau|partie la plus haute|rebord|dessus|"
         "lisse|haut de l'arrière|crête|niveau du pont|haut du pont|rebord du tableau|tête du safran|"
-        "tête de safran|haut du safran|tête de la pale"
+        "tête de safran|haut du safran|tête de la pale|du pont|depuis le pont|le pont|niveau pont"
     ),
     "BOTTOM": (
         "descend à|descend jusqu'à|bas|bord inférieur|bas du tableau|en bas|partie basse|arête inférieure|"
@@ -123,20 +122,17 @@ WORDS = {
         "au niveau de la flottaison|pile à la flottaison|hauteur sur l'eau|surface de flottaison|plan d'eau|"
         "ras de l'eau|niveau de flottaison|eau calme|la surface de l'eau|dwl|flottaisons|ligne d'eau|mer|"
         "niveau de la mer|du niveau de l'eau|flot|tirage|sous la surface|en dessous de la surface|de l'eau|"
-        "immergé|immergée|immergés|"
-        "à fleur d'eau|au ras de l'eau|à ras de l'eau|juste à l'eau"
+        "immergé|immergée|immergés|à ras de l'eau|juste à l'eau"
     ),
     "AT_WATER": (
         "à fleur d'eau|au ras de l'eau|au niveau de l'eau|touche l'eau|juste à la flottaison|à la flottaison|"
-        "au niveau de la flottaison|pile à la flottaison|"
-        "à fleur d'eau|au ras de l'eau|à ras de l'eau|juste à l'eau"
+        "au niveau de la flottaison|pile à la flottaison|à ras de l'eau|juste à l'eau"
     ),
     "JUST_TOUCH": "affleure|à fleur|au ras|effleure",
     "BELOW": (
         "sous l'eau|sous la flottaison|au dessous|immergé|immergée|en dessous de l'eau|"
         "en dessous de la flottaison|sous la ligne de flottaison|sous flottaison|au dessous de l'eau|dans l'eau|"
-        "en dessous|sous la surface|en dessous de la surface|immergés|"
-        "trempe de|trempe|plonge de|baigne de|plonge"
+        "en dessous|sous la surface|en dessous de la surface|immergés|trempe de|trempe|plonge de|baigne de|plonge"
     ),
     "BOOTSTRIPE": "liseré|bande de flottaison|filet de flottaison",
     "TOERAIL": (
@@ -152,7 +148,7 @@ WORDS = {
         "jupe arrière|plateforme moulée|plateforme intégrée|plateforme de bain intégrée|jupe arrière intégrée|"
         "plage arrière intégrée"
     ),
-    "ENDS": "s'arrête|se termine|finit|finissent|s'achève|finissant|s'interrompt|prend fin",
+    "ENDS": "s'arrête|se termine|finit|finissent|s'achève|finissant|s'interrompt|prend fin|s'arrêtent",
     "STICK_OUT": (
         "dépasse|dépassant|déborde|dépasse de|ressort|en saillie|saillie|débordant|dépassent|dépasse derrière|"
         "se prolonge|ressortir|déborde de|s'étend|dépassement|porte à faux|va au delà|va jusqu'à|va en arrière|"
@@ -188,7 +184,7 @@ WORDS = {
         "à vue d'œil|à l'œil|à vue de nez|estimé|estimée|estimation|j'estime|au jugé|à la louche|au pif|à vue|"
         "à vue d'oeil|à la grosse louche|estimée à l'œil|de mémoire|à l'estime|estimons|à peu de choses près|"
         "pifomètre|au pifomètre|j'évalue|au doigt mouillé|à l'oeil|estimés|estimer|on estime|doigt mouillé|"
-        "au feeling|approximativement estimé|à la vue|jugé à l'œil"
+        "au feeling|approximativement estimé|à la vue|jugé à l'œil|à la louche près"
     ),
     "M_PHOTO": "photo|photos|sur photo|d'après photo",
     "MEASURED": "mesuré|mesurée|mesures|mesure|relevé|cotes|cote|relevée|dimensions|relevés|mesurés",

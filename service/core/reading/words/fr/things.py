@@ -106,8 +106,8 @@ WORDS = {
         "va partir|vont partir|s'enlève|s'enlèvent|se démonte|se démontent|se retire|se dépose|facultatif|"
         "facultative|déplaçable|déplaçables|peut sauter|peuvent sauter|peuvent partir|qui peut partir|"
         "peut s'ôter|ne tenons pas|ne tiens pas|n'y tiens pas|n'y tenons pas|s'ôte|peut aller dans le coffre|"
-        "peut rester à terre|se retirent|il suffit de l'ôter|"
-        "n'ai plus besoin|n'avons plus besoin|plus besoin|on n'en a plus besoin"
+        "peut rester à terre|se retirent|il suffit de l'ôter|n'ai plus besoin|n'avons plus besoin|"
+        "on n'en a plus besoin"
     ),
     "KEEP": (
         "nous y tenons|j'y tiens|on y est attachés|nous y sommes attachés|on ne veut pas s'en séparer|"
@@ -147,7 +147,8 @@ WORDS = {
     "EACH_SIDE": (
         "de chaque côté|des deux côtés|de part et d'autre|sur chaque bord|un de chaque côté|un sur chaque bord|"
         "à bâbord et à tribord|bâbord et tribord|sur les deux bords|des deux bords|un par bord|"
-        "à droite et à gauche|chaque bord|de chaque bord|un à chaque bord|sur les deux côtés|tribord et bâbord"
+        "à droite et à gauche|chaque bord|de chaque bord|un à chaque bord|sur les deux côtés|tribord et bâbord|"
+        "de chaque côté de l'axe|de chaque bord de l'axe|de part et d'autre de l'axe"
     ),
     "PREFER": (
         "souhaite un montage|souhaite le montage|souhaite l'installer|souhaite le monter|montage souhaité|"
@@ -157,13 +158,17 @@ WORDS = {
         "je voudrais|nous voulons|on voudrait|je veux|nous aimerions|nous conviendrait le mieux|"
         "me conviendrait le mieux|m'arrangerait|nous arrangerait|tient à un montage|tiennent à un montage|"
         "veut un montage|la veut|le veut|la voudrait|le voudrait|la voudrais|le voudrais|la voulons|le voulons|"
-        "la veux|le veux|m'arrange mieux|mieux pour nous|mieux pour moi"
+        "la veux|le veux|m'arrange mieux|mieux pour nous|mieux pour moi|si c'est possible|dans l'idéal|"
+        "autant que possible"
     ),
     "SLIDE": (
         "coulissante|coulissant|télescopique|coulissantes|coulissants|télescopiques|à coulisse|qui coulisse|"
-        "se tire|qui sort d'un|se glisse|glissière|comme un tiroir|en tiroir"
+        "se tire|qui sort d'un|se glisse|glissière|comme un tiroir|en tiroir|coulisse|coulissent"
     ),
-    "SWING": "pivotante|pivotant|orientable|pivotantes|pivotants|orientables|pivote|qui pivote|pivotent",
+    "SWING": (
+        "pivotante|pivotant|orientable|pivotantes|pivotants|orientables|pivote|qui pivote|pivotent|balaie|balaye|"
+        "balayer|se balade"
+    ),
     "AVOID": "éviter|surtout pas|en aucun cas",
     "GONE": (
         "déjà partis|déjà parti|déjà partie|déjà parties|plus à bord|ne sont plus là|n'est plus là|déjà vendu|"
@@ -187,7 +192,7 @@ WORDS = {
         "débarrasser|éliminer|l'enlever|enlèverai|enlèverons|démonterai|démonterons|déposerons|retirerons|"
         "supprimerons|vendons|vends|enlève|enlevons|démonte|démontons|retire|retirons|passer de|passer du|"
         "passer d|passer des|me passer|nous passer|se passer|m'en passer|nous en passer|s'en passer|se séparer|"
-        "nous séparer|me séparer|renoncer|faire sans|bouger"
+        "nous séparer|me séparer|renoncer|faire sans|bouger|perdre|la perdre|le perdre"
     ),
     "OFFED": (
         "enlevé|enlevée|enlevés|enlevées|ôté|ôtée|ôtés|démonté|démontée|démontés|démontées|déposé|déposée|"
@@ -228,8 +233,8 @@ WORDS = {
     "DROP": (
         "différence de hauteur|dénivelé|hauteur entre|distance verticale|mesuré à la verticale|"
         "mesurés à la verticale|mesuré verticalement|mesurés verticalement|verticalement|hauteur verticale|"
-        "d'un bord à l'autre|écart de hauteur|de dénivelé|"
-        "entre le haut et le bas|du bord supérieur au bord inférieur|entre les deux bords"
+        "d'un bord à l'autre|écart de hauteur|de dénivelé|entre le haut et le bas|"
+        "du bord supérieur au bord inférieur|entre les deux bords"
     ),
     "AXIS": "axe|l'axe|son axe",
     "ZERO": "nulle|nul|zéro",

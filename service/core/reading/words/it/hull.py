@@ -122,11 +122,10 @@ WORDS = {
         "anima di espanso|sandwich di pvc|sandwich pvc|klegecell|sandwich espanso|sandwich con"
     ),
     "WOOD": (
-        "barca di legno|"
         "compensato marino|legno|in legno|mogano|compensato|lamellare|rovere|iroko|di legno|scafo in legno|"
         "fasciame in legno|legno lamellare|lamellare di mogano|mogano su rovere|legno massello|larice|cedro|"
         "legno epossidica|legno e resina|barca in legno|strip planking|in mogano|in teak|di mogano|in compensato|"
-        "legno lamellato|clinker|in larice|in rovere|legno/epossidica"
+        "legno lamellato|clinker|in larice|in rovere|legno/epossidica|barca di legno"
     ),
     "ALU": (
         "alluminio|in alluminio|scafo in alluminio|lega leggera|di alluminio|barca in alluminio|"
@@ -134,14 +133,12 @@ WORDS = {
         "in lega leggera"
     ),
     "STEEL": (
-        "acciaio|in acciaio|ferro|di acciaio|scafo in acciaio|barca in acciaio|acciaio navale|"
-        "lamiera d'acciaio|acciaio saldato|acciaio corten|costruzione in acciaio|tutto acciaio|"
-        "veliero in acciaio|ketch in acciaio"
+        "acciaio|in acciaio|ferro|di acciaio|scafo in acciaio|barca in acciaio|acciaio navale|lamiera d'acciaio|"
+        "acciaio saldato|acciaio corten|costruzione in acciaio|tutto acciaio|veliero in acciaio|ketch in acciaio"
     ),
     "YEAR": (
         "del|anno|costruita nel|di|costruito nel|costruito|costruita|del anno|varata nel|varato nel|"
-        "anno di costruzione|dell'anno|anno di varo|costruita a|costruito a|"
-        "dell"
+        "anno di costruzione|dell'anno|anno di varo|costruita a|costruito a|dell"
     ),
     "HULL_NUMBER": "numero di scafo|scafo numero|n di scafo|numero scafo|scafo n|matricola scafo|nr scafo",
     "BUILDER": "cantiere|costruttore|costruttori|costruita da|costruito da|cantieri",

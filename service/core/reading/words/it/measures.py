@@ -67,8 +67,6 @@ WORDS = {
         "più arretrata|arretrata|più a poppa di|a tergo|al di là|al di là dello|oltre lo"
     ),
     "TOP": (
-        "bordo della coperta|bordo di coperta|bordo del ponte|filo di coperta|bordo coperta|"
-        "filo della coperta|"
         "testa del timone|cima del timone|testa della pala|sommità del timone|testa del dritto|"
         "testa del dritto di poppa|bordo dello specchio|filo dello specchio|fino alla coperta|alla coperta|"
         "al piano di coperta|arriva fino a|sale fino a|arriva a|bordo superiore|parte superiore|parte alta|"
@@ -76,7 +74,9 @@ WORDS = {
         "bordo superiore dello specchio|la parte alta|lato alto|superiore|quello superiore|punto più alto|"
         "sommità dello specchio|cima|bordo di sopra|ciglio|ciglio superiore|filo superiore|estremità superiore|"
         "estremità alta|spigolo alto|in cima|sopra in alto|cima dello specchio|lato superiore dello specchio|"
-        "bordo più alto|parte più alta|orlo superiore|orlo|quota più alta|coronamento"
+        "bordo più alto|parte più alta|orlo superiore|orlo|quota più alta|coronamento|bordo della coperta|"
+        "bordo di coperta|bordo del ponte|filo di coperta|bordo coperta|filo della coperta|dalla coperta|coperta|"
+        "la coperta"
     ),
     "BOTTOM": (
         "piede del timone|fondo del timone|tallone del timone|punta del timone|scende a|scende fino a|"
@@ -96,20 +96,18 @@ WORDS = {
         "filo d'acqua|linea di galleggiamento di progetto|filo dell'acqua|mare|dwl|lg|galleggiamenti|"
         "linea di galleg|sotto la superficie|sotto il pelo dell'acqua|sotto il livello dell'acqua|"
         "sotto la linea d'acqua|sott'acqua|immerso|immersa|sommerso|sommersa|dall acqua|all acqua|sull acqua|"
-        "dell acqua|"
-        "a filo d'acqua|a fior d'acqua|a pelo d'acqua|al filo dell'acqua"
+        "dell acqua|a fior d'acqua|al filo dell'acqua|è sott'acqua di"
     ),
     "AT_WATER": (
         "a pelo d'acqua|al pelo dell'acqua|a filo d'acqua|sfiora l'acqua|tocca l'acqua|sul galleggiamento|"
         "a filo dell'acqua|al galleggiamento|a livello dell'acqua|al livello dell'acqua|sul pelo dell'acqua|"
-        "a filo d'acqua|a fior d'acqua|a pelo d'acqua|al filo dell'acqua"
+        "a fior d'acqua|al filo dell'acqua"
     ),
     "JUST_TOUCH": "sfiora",
     "BELOW": (
         "sott'acqua|sotto il galleggiamento|immerso|immersa|sommerso|sotto la linea di galleggiamento|"
         "sotto acqua|sotto l'acqua|sott acqua|in acqua|al di sotto|sotto la superficie|sotto il pelo dell'acqua|"
-        "sotto il livello dell'acqua|sotto la linea d'acqua|"
-        "va sotto di|è sott'acqua di|resta sotto"
+        "sotto il livello dell'acqua|sotto la linea d'acqua|va sotto di|è sott'acqua di|resta sotto"
     ),
     "BOOTSTRIPE": "bagnasciuga|riga di galleggiamento|boot top|striscia del galleggiamento",
     "TOERAIL": (
@@ -124,7 +122,7 @@ WORDS = {
         "gradino|gradini|scalino|gradino stampato|scalini|spiaggetta integrata|spiaggetta stampata|"
         "spiaggetta ricavata|plancetta integrata|plancetta stampata|plancetta ricavata|spiaggetta"
     ),
-    "ENDS": "finisce|termina|si ferma|finiscono|terminano|si interrompe|si arresta|finendo",
+    "ENDS": "finisce|termina|si ferma|finiscono|terminano|si interrompe|si arresta|finendo|finisca",
     "STICK_OUT": (
         "sporge|sporgono|sporgente|esce|fuoriesce|aggetta|sporgenza|si protende|sporgere|si estende|esce fuori|"
         "sbuca|sporgendo|sopravanza|aggettante|va oltre|sbalzo|esce di|spunta|aggetto|sporgono di|fuoriescono|"

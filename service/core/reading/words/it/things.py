@@ -72,9 +72,8 @@ WORDS = {
     "DROP": (
         "differenza di altezza|dislivello|altezza tra|altezza fra|distanza verticale|misurato in verticale|"
         "misurati in verticale|in verticale|misurata in verticale|altezza verticale|verticalmente|"
-        "da bordo a bordo|"
-        "tra bordo superiore e inferiore|tra il bordo superiore e quello inferiore|fra i due bordi|"
-        "tra i due bordi"
+        "da bordo a bordo|tra bordo superiore e inferiore|tra il bordo superiore e quello inferiore|"
+        "fra i due bordi|tra i due bordi"
     ),
     "AXIS": "asse|l'asse|suo asse|il suo asse",
     "FOLD": (
@@ -145,7 +144,8 @@ WORDS = {
         "per parte|su ogni lato|su entrambi i lati|da ogni parte|per lato|ai due lati|da entrambe le parti|"
         "uno per lato|da ambo i lati|su ambo i lati|uno per parte|a destra e a sinistra|a dritta e a sinistra|"
         "sui due lati|da entrambi i lati|per ciascun lato|su ciascun lato|destra e sinistra|dritta e sinistra|"
-        "uno per banda|da una parte e dall'altra"
+        "uno per banda|da una parte e dall'altra|da ogni lato|a ogni lato|per parte dalla mezzeria|"
+        "da ciascun lato"
     ),
     "PREFER": (
         "ci farebbe piacere|mi farebbe piacere|ci piacerebbe|vorremmo montarlo|vorrei montarlo|preferirei|"
@@ -153,7 +153,8 @@ WORDS = {
         "gradirei|vorrei averlo|preferiremmo|preferirebbe|preferirebbero|vorrebbe averlo|gradirebbe|gradirebbero|"
         "vorrebbero|vorremmo|vorrei|vogliamo|voglio|desideriamo|desidero|ci andrebbe meglio|mi andrebbe meglio|"
         "andrebbe meglio|ci va meglio|sarebbe meglio|tiene al montaggio|lo vuole|lo vorrebbe|lo vorrei|"
-        "lo vogliamo|lo vorremmo|lo voglio|lo vogliono|mi va meglio|meglio per noi|meglio per me"
+        "lo vogliamo|lo vorremmo|lo voglio|lo vogliono|mi va meglio|meglio per noi|meglio per me|se si può|"
+        "potendo|possibilmente"
     ),
     "SLIDE": (
         "telescopica|scorrevole|estraibile|retrattile|telescopico|a scorrimento|scorrevoli|telescopiche|"
@@ -162,7 +163,7 @@ WORDS = {
     ),
     "SWING": (
         "girevole|orientabile|girevoli|orientabili|ruotabile|che ruota|brandeggiabile|brandeggiabili|si gira|"
-        "rotante|rotanti|pivottante"
+        "rotante|rotanti|pivottante|spazza|brandeggia|oscilla"
     ),
     "AVOID": "evitare|in nessun caso|assolutamente no|evitando",
     "GONE": (
@@ -183,7 +184,7 @@ WORDS = {
         "rimuovere|rimuoverla|rimuoverlo|eliminare|eliminarla|staccare|svitare|sbullonare|spostare|spostarla|"
         "spostarlo|vendere|venderla|venderlo|sacrificare|toglierò|toglieremo|smonterò|smonteremo|rimuoveremo|"
         "tolgo|togliamo|smontiamo|smonto|sbarcare|rinunciare|rinunciarci|farne a meno|fare a meno|fare senza|"
-        "venderemo|venderò|smonterei|toglierei|toglieremmo"
+        "venderemo|venderò|smonterei|toglierei|toglieremmo|perdere|perderla|perderlo"
     ),
     "OFFED": (
         "tolto|tolta|tolti|tolte|smontato|smontata|smontati|smontate|rimosso|rimossa|rimossi|rimosse|eliminato|"

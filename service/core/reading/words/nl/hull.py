@@ -131,24 +131,21 @@ WORDS = {
         "sandwichromp|sandwich constructie|met kern|balsasandwich"
     ),
     "WOOD": (
-        "houten jacht|"
-        "hout|houten|mahonie|eiken|multiplex|houtbouw|van hout|watervast verlijmd|hechthout|mahonie op eiken|"
-        "houten romp|houten schip|hechthouten|mahoniehout|mahoniehouten|eikenhout|gelamineerd hout|kouddruk|"
-        "overnaads|lariks|teakhouten|teakhout|watervast multiplex|houtepoxy|hout epoxy|hout/epoxy|in hout|iroko|"
-        "vurenhout|houten boot|eikenhouten|larikshout|hout gebouwd|strip planking"
+        "houten jacht|hout|houten|mahonie|eiken|multiplex|houtbouw|van hout|watervast verlijmd|hechthout|"
+        "mahonie op eiken|houten romp|houten schip|hechthouten|mahoniehout|mahoniehouten|eikenhout|"
+        "gelamineerd hout|kouddruk|overnaads|lariks|teakhouten|teakhout|watervast multiplex|houtepoxy|hout epoxy|"
+        "hout/epoxy|in hout|iroko|vurenhout|houten boot|eikenhouten|larikshout|hout gebouwd|strip planking"
     ),
     "ALU": (
-        "aluminiumboot|aluboot|"
-        "aluminium|alu|aluminium romp|van aluminium|aluminium boot|aluminium schip|alu romp|van alu|"
-        "gelast aluminium|aluminium bouw|in aluminium|aluminium jacht|aluminium gebouwd|aluminiumbouw|"
-        "aluminium plaat"
+        "aluminiumboot|aluboot|aluminium|alu|aluminium romp|van aluminium|aluminium boot|aluminium schip|"
+        "alu romp|van alu|gelast aluminium|aluminium bouw|in aluminium|aluminium jacht|aluminium gebouwd|"
+        "aluminiumbouw|aluminium plaat"
     ),
     "STEEL": (
-        "staalboot|"
-        "staal|stalen|staalbouw|van staal|stalen romp|scheepsbouwstaal|staalschip|stalen schip|stalen boot|"
-        "stalen jacht|scheepsstaal|stalen casco|in staal|multiknikspant|knikspant staal|rondspant staal|"
-        "stalen knikspant|staal gebouwd|staalplaat|stalen plaat|gelast staal|stalen kits|stalen kotter|"
-        "stalen rondspant|cortenstaal"
+        "staalboot|staal|stalen|staalbouw|van staal|stalen romp|scheepsbouwstaal|staalschip|stalen schip|"
+        "stalen boot|stalen jacht|scheepsstaal|stalen casco|in staal|multiknikspant|knikspant staal|"
+        "rondspant staal|stalen knikspant|staal gebouwd|staalplaat|stalen plaat|gelast staal|stalen kits|"
+        "stalen kotter|stalen rondspant|cortenstaal"
     ),
     "YEAR": (
         "bwj|bwjr|bouwjr|bouwjaar|uit|van|gebouwd in|bj|gebouwd|te water gelaten in|uit het jaar|van bouwjaar|"

@@ -80,7 +80,7 @@ WORDS = {
         "hoogste punt|bovenste|bovenste punt|bovenkanten|bovenste deel|top|helemaal boven|bovenlijst|"
         "bovenrand van de spiegel|spiegelbovenkant|hekspiegelbovenkant|dekhoogte|rand boven|bovenboord|"
         "op zijn hoogst|hoogste deel|aan de bovenkant|bovenkantje|spiegelrand boven|hekspiegelrand|is boven|"
-        "van boven|boven is|boven breed|zijn boven|boven aan"
+        "van boven|boven is|boven breed|zijn boven|boven aan|van dek|vanaf het dek|vanaf dek|het dek"
     ),
     "BOTTOM": (
         "dan onder|dan onderaan|dan beneden|onderkant roer|onderkant van het roer|voet van het roer|"
@@ -96,7 +96,7 @@ WORDS = {
         "zeespiegel|wl|dwl|waterkant|ontwerpwaterlijn|waterlijnen|boven wl|vrijboord achter|vanaf het water|"
         "water lijn|is boven water|is boven de waterlijn|zijn boven water|van boven water|van boven de waterlijn|"
         "onder het oppervlak|onder het wateroppervlak|onder de waterspiegel|onder wl|ondergedompeld|"
-        "onder water steekt"
+        "onder water steekt|steekt in het water|zit onder water|onder water met"
     ),
     "AT_WATER": "op de waterlijn|net aan het water|precies op de waterlijn|net in het water",
     "JUST_TOUCH": "raakt net|raakt|precies op|gelijk met|net op|ter hoogte van|op waterhoogte|ligt op",
@@ -115,7 +115,7 @@ WORDS = {
         "zwemtrede|trede|traptrede|zwemtreden|ingebouwde trede|ingevormde trede|treden|ingevormd zwemplateau|"
         "geïntegreerd zwemplateau|ingebouwd zwemplateau|zwemplateau in de romp|zwemplateau in de spiegel"
     ),
-    "ENDS": "eindigt|houdt op|stopt|eindigen|stoppen|is afgelopen|eindigend",
+    "ENDS": "eindigt|houdt op|stopt|eindigen|stoppen|is afgelopen|eindigend|ophoudt|ophouden|eindigde|afloopt",
     "STICK_OUT": (
         "steekt achter|steekt uit|uitsteekt|steekt|uitstekend|uitsteken|steken uit|steekt naar achteren|"
         "buiten de spiegel|uitstekende|steekt voorbij|steekt naar buiten|steekt over|steekt er|uitsteeksel|"

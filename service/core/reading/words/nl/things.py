@@ -34,26 +34,24 @@ WORDS = {
         "achterstag|achterstagen|achterstaggen|dubbele achterstag|gesplitst achterstag|bakstagen|"
         "achterstagspanner|hanenpoot|achterstagputting|gesplitste achterstag|hanepoot|achterstagtalje|bakstag|"
         "dubbele achterstagen|gedeelde achterstag|achterstagplaat|achterstagspanners|achterstag puttingen|"
-        "achterstagdraad|"
-        "hekstag|hekstagen|gedeeld hekstag|gedeelde hekstag"
+        "achterstagdraad|hekstag|hekstagen|gedeeld hekstag|gedeelde hekstag"
     ),
     "O_BOOM": (
         "bezaansgiek|giek|giekeinde|bezaan giek|papegaaienstok boom|grootzeilgiek|giekeind|einde van de giek|"
         "giek van de bezaan|grootgiek|bezaangiek"
     ),
     "O_ARCH": (
-        "beugel met twee zonnepanelen|beugel met de zonnepanelen|beugel voor de zonnepanelen|"
-        "beugel met drie zonnepanelen|"
         "hekbeugel|radarbeugel|targabeugel|rvs beugel|hekboog|antennebeugel|zonnepanelenbeugel|hekframe|"
         "zonnepaneelbeugel|rvs hekbeugel|hekbeugels|achterbeugel|portaal|targaboog|solarbeugel|hekportaal|boog|"
         "rolbar|achterboog|hoge beugel|beugel achter|beugel met zonnepanelen|beugel met panelen|rvs boog|targa|"
-        "beugels|radarboog|roestvrijstalen beugel"
+        "beugels|radarboog|roestvrijstalen beugel|beugel met twee zonnepanelen|beugel met de zonnepanelen|"
+        "beugel voor de zonnepanelen|beugel met drie zonnepanelen"
     ),
     "O_PANELS": (
-        "beugel met twee zonnepanelen|beugel met zonnepanelen|beugel met de zonnepanelen|"
-        "beugel voor de zonnepanelen|beugel met drie zonnepanelen|"
         "zonnepanelen|zonnepaneel|zonnecellen|solar panelen|zonnepanelen op|panelen|zonnecel|solarpanelen|"
-        "solarpaneel|pv panelen|zonnepaneeltjes|zonnecollectoren"
+        "solarpaneel|pv panelen|zonnepaneeltjes|zonnecollectoren|beugel met twee zonnepanelen|"
+        "beugel met zonnepanelen|beugel met de zonnepanelen|beugel voor de zonnepanelen|"
+        "beugel met drie zonnepanelen"
     ),
     "O_MAST": (
         "radarmast|windgenerator|windmolen|windgeneratorpaal|radarpaal|antennemast|radarpaaltje|"
@@ -106,7 +104,6 @@ WORDS = {
         "vaste uitvoering|niet te klappen|doorgebout|aangelaste|niet opvouwbaar"
     ),
     "REMOVE": (
-        "die eraf kan|die eraf mag|eraf kan|eraf mag|er af kan|er af mag|"
         "kunnen zonder|kan zonder|kunnen we missen|kan ik missen|kan eruit|kan er uit|kan er natuurlijk uit|"
         "mag eruit|kan verplaatst worden|kan ergens anders|worden gedemonteerd|wordt gedemonteerd|"
         "kunnen worden gedemonteerd|verwijderd worden|worden verwijderd|kunnen weg|gaat er zo nodig af|"
@@ -119,7 +116,7 @@ WORDS = {
         "afneembare|demontabele|demonteerbare|verwijderbare|afschroefbaar|losneembaar|losse|uitneembaar|"
         "verplaatsbaar|er zo af|is los|niet onmisbaar|optioneel|kan opgeofferd|kan in de bakskist|"
         "kun je eruit halen|kun je eraf halen|kan thuis blijven|kan aan land blijven|kan naar beneden|"
-        "niet meer nodig|heb ik niet meer nodig"
+        "die eraf kan|die eraf mag|eraf kan|eraf mag|er af kan|er af mag|heb ik niet meer nodig"
     ),
     "KEEP": (
         "gehecht aan|erg aan gehecht|zijn we aan gehecht|willen we niet missen|niet graag kwijt|"
@@ -158,7 +155,7 @@ WORDS = {
         "aan weerszijden|aan beide kanten|weerszijden|aan elke kant|beide zijden|aan elke zijde|aan beide zijden|"
         "aan weerskanten|weerskanten|bakboord en stuurboord|aan bakboord en stuurboord|links en rechts|"
         "één aan elke kant|aan elke kant een|stuurboord en bakboord|ieder aan een kant|aan beide boorden|"
-        "beide kanten|bb en sb"
+        "beide kanten|bb en sb|naar weerszijden|naar beide kanten|aan elke kant van het midden"
     ),
     "PREFER": (
         "indien mogelijk|als het kan|zo mogelijk|liefst|bij voorkeur|liever|voorkeur|zou graag|bij voorkeur aan|"
@@ -167,7 +164,7 @@ WORDS = {
         "zag graag|ziet graag|het liefst|graag|wij willen|we willen|ik wil|zou ons het beste uitkomen|"
         "komt ons het best uit|past ons het best|zou het fijnst zijn|komt het beste uit|wil hem|wil het|"
         "willen hem|wil de windvaan|willen hem graag|wil de stuurinrichting|beter voor mij|beter voor ons|"
-        "komt ons beter uit"
+        "komt ons beter uit|als dat kan|zo mogelijk aan"
     ),
     "SLIDE": (
         "uitschuifbaar|uitschuifbare|telescopisch|inschuifbaar|telescopische|schuifbaar|schuift uit|schuift in|"
@@ -176,7 +173,7 @@ WORDS = {
     ),
     "SWING": (
         "draaibaar|zwenkbaar|zwenkbare|draaibare|wegzwenkbaar|zwenkt|uitzwenkbaar|wegdraaibaar|draait weg|"
-        "zwenkt weg|zwenken|draaiende|zwaait"
+        "zwenkt weg|zwenken|draaiende|zwaait|zwiept|zwaait over|slingert"
     ),
     "AVOID": "vermijden|liever niet|beslist niet|in geen geval|absoluut niet|zeker niet",
     "GONE": (
@@ -199,7 +196,7 @@ WORDS = {
         "verwijderen|demonteren|weghalen|wegnemen|afhalen|verplaatsen|verkopen|verkoop|losschroeven|afschroeven|"
         "afnemen|eraf halen|eruit halen|missen|opofferen|wegdoen|verwijder|demonteer|afbreken|loshalen|afbouwen|"
         "slopen|af halen|af te halen|eraf te halen|weg te halen|los te schroeven|af te schroeven|eruit te halen|"
-        "er af halen|er af te halen|eraf te schroeven|zonder doen|afstand doen"
+        "er af halen|er af te halen|eraf te schroeven|zonder doen|afstand doen|kwijtraken|verliezen"
     ),
     "OFFED": (
         "verwijderd|gedemonteerd|weggehaald|weggenomen|afgehaald|verkocht|afgeschroefd|losgeschroefd|afgenomen|"

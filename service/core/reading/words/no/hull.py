@@ -12,8 +12,8 @@ WORDS = {
         "stevnens topp|stevntoppen|akterstevn|akterstevnen|stevnen|akterstevn*|stevnens|toppen av stevnen|rorstevnen"
     ),
     "HULL": (
-        "hudplate|"
-        "platen|bordganger|hudplank|plate|skrog|skroget|skrogets|laminat|hud|plank|planker|bordgang|hudplanker|huden"
+        "platen|bordganger|hudplank|plate|skrog|skroget|skrogets|laminat|hud|plank|planker|bordgang|hudplanker|"
+        "huden|hudplate"
     ),
     "BOAT": (
         "båt|båten|seilbåt|seilbåten|yacht|slupp|ketsj|seilskute|båter|skuta|kutter|båtmodell|aluminiumsbåt|"
@@ -116,17 +116,15 @@ WORDS = {
         "balsasandwich|sandwichbygd|sandwichskrog|kjernen|med kjerne"
     ),
     "WOOD": (
-        "trebåten|mahognibåt|eikebåt|"
         "tre|mahogni|trebåt|av tre|i tre|eik|furu|kravellbygd|klinkbygd|lerk|finer|kryssfiner|treskrog|mahogny|"
         "mahogni på eik|furu på eik|lerk på eik|heltre|bygd i tre|treverk|tre epoksy|tre/epoksy|limtre|kaldstøpt|"
         "oregon pine|tresnekke|bygd av tre|trekonstruksjon|treskuta|tre og epoksy|skrog av tre|skrog i tre|"
-        "marinekryssfiner|skrog i mahogni|sederlister"
+        "marinekryssfiner|skrog i mahogni|sederlister|trebåten|mahognibåt|eikebåt"
     ),
     "ALU": (
-        "aluminiumsbåten|aluminiumbåt|"
         "aluminium|alu|aluminiumsskrog|i aluminium|av aluminium|aluminiumsbåt|alubåt|aluskrog|lettmetall|"
         "bygd i aluminium|aluminiumskrog|sveist aluminium|aluminiumsplate|bygd av aluminium|skrog av aluminium|"
-        "skrog i aluminium|sjøaluminium|aluminiumsplater"
+        "skrog i aluminium|sjøaluminium|aluminiumsplater|aluminiumsbåten|aluminiumbåt"
     ),
     "STEEL": (
         "stål|stålbåt|i stål|stålskrog|av stål|stålbåten|bygd i stål|stålplate|stålplater|sveist stål|skipsstål|"

@@ -66,7 +66,7 @@ WORDS = {
         "når opp til|overkant|overkanten|øverst|øvre kant|øvre kanten|oppe|overkanten av|toppen|øverste kant|"
         "topp|dekkskanten|overside|på toppen|toppen av stevnen|toppen av akterstevnen|bredde oppe|øverste|"
         "øverste punkt|høyeste punkt|høyeste|øvre|dekkskant|oversiden|øvre del|øverste del|toppkant|toppkanten|"
-        "oventil|øvre ende|i toppen"
+        "oventil|øvre ende|i toppen|fra dekk|dekket|fra dekket|dekk"
     ),
     "BOTTOM": (
         "rorets underkant|bunnen av roret|underkanten av roret|går ned til|underkant|underkanten|nederkant|"
@@ -89,8 +89,7 @@ WORDS = {
     "JUST_TOUCH": "tangerer|flukter|når akkurat|i flukt med",
     "BELOW": (
         "under vannet|under vannlinja|under vannlinjen|under vl|nedsenket|under vannflaten|under vann|i vannet|"
-        "neddykket|derunder|under den|under overflaten|under vannspeilet|"
-        "stikker under|går under"
+        "neddykket|derunder|under den|under overflaten|under vannspeilet|stikker under|går under"
     ),
     "BOOTSTRIPE": "vannlinjestripe|vannlinjestripen|vaterlinjestripe|boot top|vannlinjestripa",
     "TOERAIL": (
@@ -102,7 +101,7 @@ WORDS = {
         "badetrinn|trinn|badetrinnet|trinnet|innstøpt trinn|badetrapp|innstøpt badeplattform|"
         "integrert badeplattform|innebygd badeplattform"
     ),
-    "ENDS": "slutter|ender|stopper|ender opp|tar slutt|opphører|avsluttes",
+    "ENDS": "slutter|ender|stopper|ender opp|tar slutt|opphører|avsluttes|sluttet",
     "STICK_OUT": (
         "stikker ut|stikker|rager ut|rager|stikker bakover|utstikk|går ut|stikker akterut|stikker ut bak|når ut|"
         "strekker seg|utstikkende|går bakover|skyter ut|stikker akterover|stikker bak|rager bakover|"

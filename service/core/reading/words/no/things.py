@@ -2,10 +2,9 @@
 
 WORDS = {
     "O_LADDER": (
-        "teleskopleider|"
         "badeleiter|hekkleider|badestige|stige|stigen|badeleider|leider|badestigen|stiger|badeleideren|"
         "teleskopstige|badetrapp stige|badestiger|leideren|hekkstige|akterstige|teleskopstigen|taustige|nødstige|"
-        "redningsstige|svømmestige|stigens"
+        "redningsstige|svømmestige|stigens|teleskopleider"
     ),
     "O_PLATFORM": (
         "badeplattform|plattform|plattformen|badeplattformen|plattformer|badebrygge|hekkplattform|badebryggen|"
@@ -68,8 +67,8 @@ WORDS = {
     "CAMBER": "krumning|pilhøyde|bue|buet|hvelving|krum",
     "DROP": (
         "høydeforskjell|høydeforskjellen|høyde mellom|høyden mellom|loddrett avstand|målt loddrett|loddrett målt|"
-        "målt vertikalt|loddrett høyde|fra kant til kant|rett ned|vertikal avstand|"
-        "fra over til underkant|mellom over og underkant|fra overkant til underkant|mellom overkant og underkant"
+        "målt vertikalt|loddrett høyde|fra kant til kant|rett ned|vertikal avstand|fra over til underkant|"
+        "mellom over og underkant|fra overkant til underkant|mellom overkant og underkant"
     ),
     "AXIS": "aksel|akslingen|akse|aksen|akselen|stamme|stammen|stokk|stokken",
     "FOLD": (
@@ -96,8 +95,8 @@ WORDS = {
         "trenger vi ikke|trenger jeg ikke|til salgs|kan ryke|kan ofres|løs|løstagbar|avtakbart|avtakbare|"
         "demonterbart|demonterbare|flyttbar|flyttbart|kan forsvinne|forsvinner|skal bort|skal vekk|skal av|ryker|"
         "kan løftes av|hektes av|løftes av|kan vike|må vike|kan gå|valgfri|kan godt vike|kan ligge i kistebenken|"
-        "kan legges i kistebenken|kan trekkes ut|kan være hjemme|kan stå hjemme|"
-        "trenger ikke lenger|trenger vi ikke lenger"
+        "kan legges i kistebenken|kan trekkes ut|kan være hjemme|kan stå hjemme|trenger ikke lenger|"
+        "trenger vi ikke lenger"
     ),
     "KEEP": (
         "glade i|glad i|vil ikke være uten|vil vi ikke være uten|vil ikke miste|vil ikke bli kvitt|skal sitte på|"
@@ -132,24 +131,24 @@ WORDS = {
     ),
     "EACH_SIDE": (
         "på hver side|på begge sider|ett på hver side|en på hver side|begge sider|hver sin side|én på hver side|"
-        "på hver sin side|babord og styrbord|styrbord og babord|på begge sidene|på hver av sidene|begge sidene"
+        "på hver sin side|babord og styrbord|styrbord og babord|på begge sidene|på hver av sidene|begge sidene|"
+        "til hver side|til begge sider|ut til hver side"
     ),
     "PREFER": (
         "om mulig|hvis mulig|aller helst|helst|foretrekker|vil helst|ønsker|ønske|helst på|gjerne på|foretrekkes|"
         "foretrukket|heller|vil gjerne ha den|vil gjerne ha|foretrekker å|ser helst|helst ha|ville foretrekke|"
         "ville helst|skulle gjerne|vil ha den|gjerne ha|gjerne|vi vil|jeg vil|vi ønsker|aller helst på|"
         "passer oss best|passer meg best|ville passe best|ville passe oss best|hadde vært best|vil ha det|"
-        "vil ha vindroret|vil gjerne ha det|passer best|best for oss|bedre for oss"
+        "vil ha vindroret|vil gjerne ha det|passer best|best for oss|bedre for oss|om det går|om vi får velge"
     ),
     "SLIDE": (
-        "teleskopstigen|teleskopleider|"
         "teleskopisk|uttrekkbar|uttrekkbart|teleskop|skyves|teleskopstige|uttrekkbare|kan trekkes ut|trekkes ut|"
         "skyves inn|skyves ut|kan skyves|inntrekkbar|uttrekksstige|teleskopbar|skyvbar|teleskopiske|dras ut|"
-        "som en skuff"
+        "som en skuff|teleskopstigen|teleskopleider"
     ),
     "SWING": (
         "svingbar|dreibar|svingbare|svingbart|dreibart|dreibare|kan svinges|svinges ut|svinges inn|svinges|"
-        "kan dreies|vridbar|svinger ut|svingbar arm"
+        "kan dreies|vridbar|svinger ut|svingbar arm|sveiper|feier|svinger over|pendler"
     ),
     "AVOID": "unngå|helst ikke|absolutt ikke|slippe",
     "GONE": (
@@ -168,7 +167,7 @@ WORDS = {
     "OFF": (
         "demontere|demonterer|fjerne|fjerner|fjernes|selge|selger|selges|flytte|flytter|flyttes|unnvære|unnværes|"
         "ofre|skru løs|skrus løs|demonteres|avmontere|avmonteres|løsne|kvitte oss med|kvitte meg med|"
-        "være foruten|klare oss uten|avstå|avmonterer"
+        "være foruten|klare oss uten|avstå|avmonterer|miste"
     ),
     "OFFED": (
         "demontert|demonterte|fjernet|fjerna|solgt|solgte|avmontert|avtatt|borttatt|tatt ned|tatt i land|"

@@ -130,11 +130,10 @@ WORDS = {
         "distanskärna|sandwichskrov|kärna av balsa|kärna av skum|sandwichbygge|med kärna"
     ),
     "WOOD": (
-        "träbåten|furubåt|"
-        "trä|mahogny|träbåt|av trä|i trä|ek|mahogny på ek|kravellbyggd|plywood|furu|lärk|klinkbyggd|träskrov|"
-        "träkonstruktion|mahognybåt|ek och mahogny|marinplywood|trä epoxi|furu på ek|lärk på ek|i mahogny|"
-        "av mahogny|oregon|ribblimmad|limträ|formlimmad|plywoodbåt|kravellbyggd i|av ek|av furu|teakbåt|"
-        "trä/epoxi|byggd i trä|byggd av trä|träbyggd|skrov av trä|skrov i trä"
+        "träbåten|furubåt|trä|mahogny|träbåt|av trä|i trä|ek|mahogny på ek|kravellbyggd|plywood|furu|lärk|"
+        "klinkbyggd|träskrov|träkonstruktion|mahognybåt|ek och mahogny|marinplywood|trä epoxi|furu på ek|"
+        "lärk på ek|i mahogny|av mahogny|oregon|ribblimmad|limträ|formlimmad|plywoodbåt|kravellbyggd i|av ek|"
+        "av furu|teakbåt|trä/epoxi|byggd i trä|byggd av trä|träbyggd|skrov av trä|skrov i trä"
     ),
     "ALU": (
         "aluminium|alu|aluminiumskrov|av aluminium|i aluminium|aluminiumbåt|aluminiumbåten|alubåt|aluskrov|"

@@ -68,7 +68,8 @@ WORDS = {
         "akterspegelns överkant|överkantens läge|topp|toppen av stäven|toppen av akterstäven|bredd upptill|"
         "högsta punkt|högsta punkten|överst|översta|översta kanten|övre|överdelen|ovansidan|krönet|ovanände|"
         "toppkanten|upptill på|högsta delen|övre änden|spegelöverkant|akterspegelöverkant|däckskant|"
-        "däckskanten akter|övre del|över kanten|toppens|krön|däckshöjd|akterspegelkanten"
+        "däckskanten akter|övre del|över kanten|toppens|krön|däckshöjd|akterspegelkanten|från däck|däcket|"
+        "från däcket"
     ),
     "BOTTOM": (
         "rodrets underkant|roderunderkant|rodrets nederkant|går ner till|går ned till|underkant|underkanten|"
@@ -84,7 +85,7 @@ WORDS = {
         "nuddar vattnet|precis vid vattenytan|i vattenytan|på vattenlinjen|vattenytans|vattenplanet|havsytan|"
         "vattennivå|sjön|dvl|konstruktionsvattenlinje|fribordet|vattenbrynet|vattenståndet|flytlinje|flytlinjen|"
         "ytvattnet|vattenspegeln|vattnets yta|vattenlinjens nivå|vattenlinjerna|under vattenspegeln|nedsänkt|"
-        "nedsänkta"
+        "nedsänkta|ligger under ytan"
     ),
     "AT_WATER": (
         "precis i vattenlinjen|i vattenlinjen|vid vattenlinjen|nuddar vattnet|precis vid vattenytan|i vattenytan|"
@@ -93,8 +94,7 @@ WORDS = {
     "JUST_TOUCH": "jäms med|tangerar|i höjd med|når precis",
     "BELOW": (
         "under vattnet|under vattenlinjen|under vattenytan|under vl|nedsänkt|under vattenlinje|i vattnet|"
-        "under ytan|därunder|under vattenspegeln|nedsänkta|"
-        "doppar|går under|ligger under ytan"
+        "under ytan|därunder|under vattenspegeln|nedsänkta|doppar|går under|ligger under ytan"
     ),
     "BOOTSTRIPE": "vattenlinjerand|vattenpassränder|boot top|vattenlinjeranden|bottenfärgskant|vattengången",
     "TOERAIL": (
@@ -103,11 +103,11 @@ WORDS = {
     ),
     "COCKPIT": "sittbrunnsdurken|sittbrunn|sittbrunnen|sittbrunnsgolvet|durken|sittbrunnsdurk|durk|sittbrunnens durk",
     "STEP": (
-        "steget|steget ligger|inbyggt badsteg|ingjutet badsteg|"
         "badsteg|trappsteg|badsteget|trappsteget|ingjutet steg|badtrappa|steg|ingjuten badplattform|"
-        "integrerad badplattform|inbyggd badplattform|ingjuten plattform"
+        "integrerad badplattform|inbyggd badplattform|ingjuten plattform|steget|steget ligger|inbyggt badsteg|"
+        "ingjutet badsteg"
     ),
-    "ENDS": "slutar|upphör|slutande|tar slut|ändar|upphörande",
+    "ENDS": "slutar|upphör|slutande|tar slut|ändar|upphörande|slutade",
     "STICK_OUT": (
         "sticker ut|sticker|skjuter ut|sticker bakåt|utstick|går ut|sticker akterut|skjuter bakåt|når ut|"
         "hänger ut|utskjutande|sträcker sig|skjuter akterut|sticker bakom|skjuter|går akterut|utsprång|utskjut|"

@@ -105,8 +105,8 @@ WORDS = {
         "avtagbart|avtagbara|demonterbara|borttagbart|flyttbar|flyttbart|skruvas bort|åker av|åker bort|ryker|"
         "kan försvinna|får försvinna|försvinner|ska bort|skall bort|kan åka bort|valfri|går att avvara|tas loss|"
         "kan lyftas av|hakas av|lyfts av|kan ligga i stickbacken|kan läggas i stickbacken|går att lyfta bort|"
-        "går att dra ur|lyfts ur|kan stanna hemma|kan stanna iland|"
-        "behöver inte längre|behövs inte längre|behöver vi inte längre"
+        "går att dra ur|lyfts ur|kan stanna hemma|kan stanna iland|behöver inte längre|behövs inte längre|"
+        "behöver vi inte längre"
     ),
     "KEEP": (
         "rädda om|rädd om|vill inte vara utan|vill vi inte vara utan|fästa vid|fäst vid|håller vi fast vid|"
@@ -146,24 +146,24 @@ WORDS = {
         "på varje sida|på båda sidor|på vardera sidan|ett på varje sida|båda sidorna|på bägge sidor|"
         "på vardera sida|en på var sida|på var sida|en på varje sida|på bägge sidorna|babord och styrbord|"
         "styrbord och babord|om babord och styrbord|på varsin sida|varsin sida|på båda sidorna|på ömse sidor|"
-        "bägge sidor|vardera sidan"
+        "bägge sidor|vardera sidan|åt var sida|åt vardera hållet|åt båda håll|på var sin sida"
     ),
     "PREFER": (
         "om möjligt|om det går|helst|föredrar|vill helst|skulle helst|föredra|gärna på|önskar|önskemål|hellre|"
         "vi vill ha|föredras|helst på|skulle föredra|föredrar att|vill gärna|ser helst|hellre ha|"
         "skulle helst vilja|gärna ha|vill ha den|gärna|helst om|gärna om|vi vill|jag vill|önskar oss|"
         "passar oss bäst|passar mig bäst|skulle passa bäst|skulle passa oss bäst|vore bäst|vill ha det|"
-        "vill ha vindrodret|vill gärna ha det|vill gärna ha den|bättre för oss|bättre för mig|passar bäst"
+        "vill ha vindrodret|vill gärna ha det|vill gärna ha den|bättre för oss|bättre för mig|passar bäst|"
+        "om det är möjligt|om vi får välja"
     ),
     "SLIDE": (
-        "teleskopstegen|"
         "teleskop|utdragbar|utdragbart|teleskopisk|skjutbar|dras ut|kan dras ut|skjuts in|skjuts ut|utskjutbar|"
         "teleskopiskt|utdragbara|inskjutbar|teleskopstege|utdragsstege|skjuts under|kan skjutas in|som en låda|"
-        "som en byrålåda"
+        "som en byrålåda|teleskopstegen"
     ),
     "SWING": (
         "svängbar|vridbar|svängbara|vridbara|svängs ut|kan svängas|svängbart|svänger ut|svängs in|svängs undan|"
-        "kan vridas|vrids undan"
+        "kan vridas|vrids undan|sveper|svänger över|pendlar"
     ),
     "AVOID": "undvika|absolut inte|helst inte|undviker|inte gärna|slippa",
     "GONE": (
@@ -183,7 +183,7 @@ WORDS = {
     "OFF": (
         "demontera|demonterar|avlägsna|avlägsnar|avlägsnas|sälja|säljer|flytta|flyttar|flyttas|skruva loss|"
         "skruvas loss|lossa|avvara|undvara|undvaras|offra|borttages|plocka bort|plockas bort|säljas|"
-        "klara oss utan|vara utan|avstå|säljs|demonteras"
+        "klara oss utan|vara utan|avstå|säljs|demonteras|mista|förlora"
     ),
     "OFFED": (
         "demonterad|demonterat|demonterade|avlägsnad|avlägsnat|borttagen|borttaget|borttagna|bortmonterad|"
