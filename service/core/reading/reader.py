@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from service.core.boat import BoatForm
 from service.core.reading.another import count_on
+from service.core.reading.answers import read_answers
 from service.core.reading.axes import name_axes
 from service.core.reading.bare import read_bare, read_offset, read_slope
 from service.core.reading.boats import sections
@@ -109,6 +110,7 @@ def _gather(sheet: Sheet) -> Notes:
     notes.claims += read_profile(sheet)
     read_plumbed(sheet, notes)
     read_bare(sheet, notes)
+    read_answers(sheet, notes)
     read_slope(sheet, notes)
     read_slopes(sheet, notes, hints)
     read_under_step(sheet, notes, hints)

@@ -9,6 +9,8 @@ Decided = tuple[str, float | Why]
 Decision = Decided | None
 UPRIGHT = frozenset({"WATER", "HEIGHT", "WIDTH", "THICK", "STOCK", "BOTTOM", "BELOW"})
 STERN = frozenset({"TRANSOM", "POST"})
+MEASURES = frozenset({"WATER", "WIDTH", "THICK", "HEIGHT", "DISPLACEMENT", "LOA", "BEAM", "STOCK", "DEPTH"})
+SAYS = MEASURES | STERN | {"FORWARD", "AFT", "TOP", "BOTTOM", "STICK_OUT", "TRAILING", "STEP", "LEAN"}
 
 
 def _direction(seen: View) -> float | None:
@@ -23,7 +25,7 @@ def _direction(seen: View) -> float | None:
 
 def read_rudder(seen: View) -> Decision:
     """Return the rudder's measure that a length is, and its sign; None where it is none."""
-    sign = _direction(seen)
+    sign = _direction(seen) or _asked(seen)
     near = seen.near | (
         seen.question if not seen.near & STERN.union({"TOP"}) or seen.near & {"TRAILING"} else frozenset()
     )
@@ -60,6 +62,14 @@ def read_rudder(seen: View) -> Decision:
     if sign is None and {"STICK_OUT", "HUNG_OUT"} & (near | seen.whole | seen.question):
         sign = 1.0
     return "main_rudder.trailing_edge_aft_mm", sign if sign is not None else "sign_unknown"
+
+
+def _asked(seen: View) -> float | None:
+    """Return the way that our question names, for an answer that is a length and nothing else."""
+    ways = seen.question & {"FORWARD", "AFT"}
+    if "TRAILING" not in seen.question or len(ways) != 1 or seen.question & MEASURES or seen.near & SAYS:
+        return None
+    return -1.0 if "FORWARD" in ways else 1.0
 
 
 def _turned(seen: View) -> bool:

@@ -273,7 +273,8 @@ def _parted(marks: list[Mark], side: Mark, wish: Mark) -> bool:
 
 def _waterline(clause: Clause, notes: Notes) -> None:
     touch = "AT_WATER" if "AT_WATER" in clause.concepts else "JUST_TOUCH"
-    own = clause.concepts | (frozenset(clause.topic) if "RUDDER" not in clause.concepts else frozenset())
+    around = frozenset(clause.topic) | clause.question
+    own = clause.concepts | (around if "RUDDER" not in clause.concepts else frozenset())
     low, high = _place(clause, "BOTTOM"), _place(clause, touch) + CLOSE
     near = [f for f in clause.found if f.dimension == "length" and low <= f.start <= high]
     if {"BOTTOM", touch, "WATER"} <= clause.concepts and {"TRANSOM", "TOP"} & own and not near:
