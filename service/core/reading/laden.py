@@ -10,6 +10,7 @@ from service.core.reading.sheet import Clause, Sheet
 from service.core.units import Found, Quantity
 
 HEIGHTS = frozenset({"transom.top_height_mm", "transom.bottom_height_mm", "transom.step_height_mm"})
+PROFILE = "transom.profile"
 CLOSE, DEEPEST = 40, 400.0
 
 
@@ -44,9 +45,20 @@ def _sinks(clause: Clause) -> list[tuple[Mark, Found]]:
 
 
 def _lowered(sheet: Sheet, claim: Claim, sink: Found) -> Claim:
-    if claim.field not in HEIGHTS or _state(sheet, claim) != "EMPTY":
+    if claim.field == PROFILE and _drawn_above(sheet, claim):
+        points = [p | {"height_mm": round(p["height_mm"] - _mm(sink), 6)} for p in claim.value if "height_mm" in p]
+        return replace(claim, value=points) if len(points) == len(claim.value) else claim
+    if claim.field not in HEIGHTS or not (_state(sheet, claim) == "EMPTY" or _drawn_above(sheet, claim)):
         return claim
     return replace(claim, value=round(claim.value - _mm(sink), 6), confidence=0.75)
+
+
+def _drawn_above(sheet: Sheet, claim: Claim) -> bool:
+    """Say whether a height is off the plans, or counted down from one that is: above the drawn waterline."""
+    tops = [c for c in sheet.clauses if {"M_DRAWING", "TOP", "WATER"} <= c.concepts and not c.foreign]
+    clause = sheet.clause_at(claim.start)
+    counted = claim.field in (PROFILE, "transom.bottom_height_mm")
+    return len(tops) == 1 and clause is not None and (clause is tops[0] or (counted and "WATER" not in clause.concepts))
 
 
 def _state(sheet: Sheet, claim: Claim) -> str | None:

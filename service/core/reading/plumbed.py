@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from service.core.reading.claims import Claim, Notes
 from service.core.reading.lexis import Mark
+from service.core.reading.plumb_rows import bare_pairs, last_is_bottom
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.view import is_obstacle
 from service.core.units import Found, Quantity
@@ -24,6 +25,7 @@ _DOWN = re.compile(
 _ABOVE = re.compile(
     r"[ \n](?:above|over|off|\u00fcber|ueber|sopra|au-dessus|sobre|boven|\u00f6ver)[ \n]", re.IGNORECASE
 )
+_ZERO = re.compile(r"[^\d\n]{0,40}\b0(?:[.,]0)?(?:[ ]?(?:mm|cm))?[^\d\n]{0,9}\s{0,3}")
 OTHERS = frozenset({"RUDDER", "TRAILING", "STOCK", "OTHER_BOAT", "STEP", "WIDTH"})
 STERN = frozenset({"TRANSOM", "TOP", "POST"})
 WAYS = {"AFT": 1.0, "FORWARD": -1.0}
@@ -38,10 +40,11 @@ def read_plumbed(sheet: Sheet, notes: Notes) -> None:
     whole = [c for c in sheet.clauses if c.parent is None and not c.foreign and not c.apart]
     lists = []
     for at, head in enumerate(whole):
-        way = _way(head)
+        below = whole[at + 1 : at + 1 + MOST]
+        way = _way(head) or _way_below(sheet.clean, head, below)
         if way is None:
             continue
-        rows = _rows(head, way[1], whole[at + 1 : at + 1 + MOST])
+        rows = _rows(sheet.clean, head, way[1], below)
         pairs = _pairs(sheet.clean, [f for _, found in rows for f in found])
         if pairs:
             lists.append((way[0], rows, pairs))
@@ -49,6 +52,7 @@ def read_plumbed(sheet: Sheet, notes: Notes) -> None:
     if len(lists) == 1 and len(tops) <= 1:
         sign, rows, pairs = lists[0]
         notes.claims += _claims(sheet, (sign, pairs), [c for c, _ in rows], next(iter(tops), None))
+        notes.claims += last_is_bottom(sheet, whole, rows[-1][0], pairs[-1][0], next(iter(tops), None))
 
 
 def _way(head: Clause) -> tuple[float, Mark] | None:
@@ -65,17 +69,40 @@ def _way(head: Clause) -> tuple[float, Mark] | None:
     return WAYS[ways[0].concept], ways[0]
 
 
-def _rows(head: Clause, way: Mark, below: Sequence[Clause]) -> list[tuple[Clause, list[Found]]]:
+def _way_below(clean: str, head: Clause, below: Sequence[Clause]) -> tuple[float, Mark] | None:
+    """Return which way the skin lies off a hung line, said behind the rows: "... The transom is always forward of the line"."""
+    said = head.concepts
+    if not {"PLUMB_LINE"} <= said or not said & STERN or said & (OTHERS | set(WAYS)) or any(map(is_obstacle, said)):
+        return None
+    rows = _rows(clean, head, Mark("", head.end, head.end), below)
+    after = next((c for c in below if rows and c.start > rows[-1][0].start), None)
+    if after is None or after.found or after.concepts & OTHERS:
+        return None
+    told = [m.concept for m in after.marks if m.concept in {*WAYS, "TRANSOM", "TOP", "BOTTOM", "PLUMB_LINE"}]
+    way = told[1] if told[:1] == ["TRANSOM"] and len(told) > 1 else ""
+    return (WAYS[way], Mark("", head.end, head.end)) if way in WAYS else None
+
+
+def _rows(clean: str, head: Clause, way: Mark, below: Sequence[Clause]) -> list[tuple[Clause, list[Found]]]:
     """Return the thoughts that list lengths: what stands behind the direction, then each below that is nothing else."""
     rows = []
     own = [f for f in head.found if f.start >= way.end]
     if own:
         rows.append((head, own))
     for clause in below:
+        if not rows and _ZERO.fullmatch(clean, clause.start, clause.end):
+            continue  # "at the edge: 0"
         lengths = [f for f in clause.found if f.dimension == "length" and isinstance(f.read, Quantity)]
-        if len(lengths) != len(clause.found) or not lengths or clause.depth != head.depth or clause.concepts & OTHERS:
+        lengths = lengths or bare_pairs(clean, head, clause)
+        if (
+            len(clause.found) not in (0, len(lengths))
+            or not lengths
+            or clause.depth != head.depth
+            or clause.concepts & OTHERS
+        ):
             break
-        if len(lengths) % 2 or clause.concepts & {"TRANSOM", "DRAFT", "BEAM", "LOA", "THICK"}:
+        ends = {"TRANSOM"} if {"ENDS", "BOTTOM"} & clause.concepts else set()  # "100 cm down, where the transom ends"
+        if len(lengths) % 2 or clause.concepts & {"TRANSOM", "DRAFT", "BEAM", "LOA", "THICK"} - ends:
             break
         rows.append((clause, lengths))
     return rows

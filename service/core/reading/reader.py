@@ -28,6 +28,7 @@ from service.core.reading.measures import read_measures
 from service.core.reading.models import find_models
 from service.core.reading.paired import part
 from service.core.reading.people import read_people
+from service.core.reading.plumb_gap import read_plumb_gap
 from service.core.reading.plumbed import read_plumbed
 from service.core.reading.profile import read_profile
 from service.core.reading.shape import Doubt, Enclosed, Evidence, Reading
@@ -122,6 +123,7 @@ def _gather(sheet: Sheet) -> Notes:
     read_camber(sheet, notes)
     read_offset(sheet, notes)
     notes.claims = [c for c in notes.claims if not _foreign(sheet, c)]
+    read_plumb_gap(sheet, notes, hints)
     sort_by_rake(notes)
     settle_weights(sheet, notes)
     count_on(sheet, notes)

@@ -65,8 +65,8 @@ WORDS = {
     "O_OTHER": "grill|grillen|gasgrill|stangholdere|stangholder|agteranker|hækanker|hækankeret",
     "O_LOCKER": "gaskasse|redningsflåde|gasboks|redningsflåden|gaskassen|gasskab|redningsflådeholder",
     "EMPTY": "tom båd|tom|ulastet|uden last|uden grej",
-    "LADEN": "lastet|fuldt lastet|med last|nedlastet",
-    "SINKS": "dybere|synker|lavere",
+    "LADEN": "lastet|fuldt lastet|med last|nedlastet|dybere end tegningen|under mærkerne|dybere end på tegningen",
+    "SINKS": "dybere|synker|lavere|dybere end tegningen|under mærkerne|dybere end på tegningen",
     "CAMBER": "krumning|pilhøjde|bue|buet|hvælving|krum",
     "DROP": (
         "højdeforskel|højdeforskellen|højde mellem|højden mellem|lodret afstand|målt lodret|lodret målt|"

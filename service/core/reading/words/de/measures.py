@@ -159,6 +159,7 @@ WORDS = {
     "M_INCL": "neigungsmesser|inklinometer|winkelmesser|wasserwaage|digitale wasserwaage|gradmesser",
     "M_LASER": "laser|lasermessgerät|entfernungsmesser",
     "M_DRAWING": (
+        "laut plan|laut dem plan|laut den plänen|auf dem plan|auf den plänen|laut bauplan|nach dem plan|"
         "zeichnung|zeichnungen|linienriss|werftplan|bauplan|baupläne|riss|werftzeichnung|plänen|werftplänen|"
         "bauzeichnung|konstruktionszeichnung|konstruktionsplan|konstruktionspläne|linienplan|linienrisse|"
         "zeichnung der werft|werftpläne|rissen|bauplänen|segelplan|segelriss|generalplan|plan der werft|"

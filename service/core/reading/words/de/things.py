@@ -78,8 +78,15 @@ WORDS = {
         "rettungsinseln|gasbackskiste|heckkasten|inselhalterung|heckkiste|heckschapp"
     ),
     "EMPTY": "leer|unbeladen|leeres boot|ohne zuladung|entladen|ungeladen",
-    "LADEN": "beladen|voll beladen|mit zuladung|reisefertig|fahrtenklar|vollgeladen|ausgerüstet",
-    "SINKS": "tiefer|sinkt|taucht ein|sackt|liegt tiefer|tiefer im wasser",
+    "LADEN": (
+        "beladen|voll beladen|mit zuladung|reisefertig|fahrtenklar|vollgeladen|ausgerüstet|"
+        "unter ihrer konstruktionswasserlinie|tiefer als gezeichnet|unter der konstruktionswasserlinie|"
+        "tiefer als auf dem plan"
+    ),
+    "SINKS": (
+        "tiefer|sinkt|taucht ein|sackt|liegt tiefer|tiefer im wasser|unter ihrer konstruktionswasserlinie|"
+        "tiefer als gezeichnet|unter der konstruktionswasserlinie|tiefer als auf dem plan"
+    ),
     "CAMBER": "wölbung|stich|gewölbt|krümmung|bombierung|bauchig|spiegelwölbung|gewölbter",
     "DROP": (
         "höhenunterschied|höhendifferenz|höhe zwischen|senkrechter abstand|senkrecht gemessen|lotrecht gemessen|"

@@ -36,6 +36,7 @@ WORDS = {
         "forward raked|forward leaning|leaning forward|sloping forward|retroussé"
     ),
     "COUNTER": (
+        "top hangs out aft|top hangs aft|hangs out aft at the top|top hangs out over the water|"
         "slopes the usual way|rakes the usual way|slopes in the usual way|leans the usual way|the usual slope|"
         "sloping the usual way|raked the usual way|deck overhangs the waterline|deck overhangs the water|counter|"
         "counter stern|conventional rake|traditional rake|raked aft|rakes aft|leans aft|overhanging|"

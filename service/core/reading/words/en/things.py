@@ -80,10 +80,16 @@ WORDS = {
         "stripped out"
     ),
     "LADEN": (
+        "below her marks|below her lines|down on her marks|below the marks|below her designed waterline|"
+        "lower than drawn|deeper than drawn|below her drawn waterline|"
         "loaded|laden|fully loaded|stored up|in cruising trim|with stores|when full|full tanks|all loaded|"
         "loaded for cruising"
     ),
-    "SINKS": "deeper|lower in the water|sinks|sits down|goes down by|settles|squats|lower aft|further down|down by",
+    "SINKS": (
+        "deeper|lower in the water|sinks|sits down|goes down by|settles|squats|lower aft|further down|down by|"
+        "below her marks|below her lines|down on her marks|below the marks|below her designed waterline|"
+        "lower than drawn|deeper than drawn|below her drawn waterline"
+    ),
     "CAMBER": (
         "camber|curvature|curve of the transom|crown of the transom|cambered|bulge|bow of the transom|sagitta|convex"
     ),

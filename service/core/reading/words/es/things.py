@@ -68,8 +68,14 @@ WORDS = {
         "cajón de popa"
     ),
     "EMPTY": "vacío|vacía|en rosca|sin carga|descargado|sin cargar",
-    "LADEN": "cargado|cargada|a plena carga|con carga|en orden de marcha",
-    "SINKS": "se hunde|más hundido|más hundida|baja|más bajo|más baja",
+    "LADEN": (
+        "cargado|cargada|a plena carga|con carga|en orden de marcha|por debajo de sus líneas|"
+        "por debajo de su flotación de proyecto|más hundido que en el plano"
+    ),
+    "SINKS": (
+        "se hunde|más hundido|más hundida|baja|más bajo|más baja|por debajo de sus líneas|"
+        "por debajo de su flotación de proyecto|más hundido que en el plano"
+    ),
     "CAMBER": "curvatura|flecha|abombado|abombamiento|bombeo",
     "FOLD": (
         "que se levanta|para plegar|plegable|abatible|plegables|abatibles|se abate|se pliega|plegado|rebatible|"

@@ -74,8 +74,14 @@ WORDS = {
         "support de radeau|coffre de tableau"
     ),
     "EMPTY": "à vide|lège|bateau vide|sans chargement|non chargé|non chargée",
-    "LADEN": "en charge|chargé|chargée|pleine charge|à pleine charge|prêt au départ",
-    "SINKS": "s'enfonce de|s'enfonce|plus bas|plus enfoncé|plus enfoncée|descend de|plus bas sur l'eau|de moins",
+    "LADEN": (
+        "en charge|chargé|chargée|pleine charge|à pleine charge|prêt au départ|sous ses lignes|"
+        "plus bas que ses lignes|en dessous de ses lignes|plus enfoncé que sur le plan"
+    ),
+    "SINKS": (
+        "s'enfonce de|s'enfonce|plus bas|plus enfoncé|plus enfoncée|descend de|plus bas sur l'eau|de moins|"
+        "sous ses lignes|plus bas que ses lignes|en dessous de ses lignes|plus enfoncé que sur le plan"
+    ),
     "CAMBER": "bombé|flèche|bombement|galbe|cintrage|cintré",
     "FOLD": (
         "à replier|à rabattre|se rabattant|pivotante|repliable|rabattable|pliante|relevable|basculante|"

@@ -142,6 +142,7 @@ WORDS = {
     "M_INCL": "inclinometro|goniometro|livella|clinometro|livella digitale",
     "M_LASER": "laser|metro laser|distanziometro",
     "M_DRAWING": (
+        "sul piano|sui piani|secondo il piano|"
         "disegno|disegni|piani di costruzione|progetto|dai disegni|piano velico|piani|piano di costruzione|"
         "piani del cantiere|disegno del cantiere|disegni del cantiere|disegno costruttivo|disegni costruttivi|"
         "linee d'acqua del progetto|dal disegno|dal progetto|da progetto|dai piani|piano generale|sul disegno|"

@@ -66,8 +66,14 @@ WORDS = {
         "gavone di poppa esterno|cassone di poppa|cassetta del gas|porta zattera"
     ),
     "EMPTY": "vuota|a vuoto|scarica|vuoto|scarico|senza carico",
-    "LADEN": "carica|a pieno carico|carico|in assetto di crociera",
-    "SINKS": "affonda|affonda di|più bassa|scende|scende di|si abbassa|più immersa|più in basso",
+    "LADEN": (
+        "carica|a pieno carico|carico|in assetto di crociera|sotto le sue linee|più immersa che sul piano|"
+        "sotto la linea di progetto|più bassa che sul piano"
+    ),
+    "SINKS": (
+        "affonda|affonda di|più bassa|scende|scende di|si abbassa|più immersa|più in basso|sotto le sue linee|"
+        "più immersa che sul piano|sotto la linea di progetto|più bassa che sul piano"
+    ),
     "CAMBER": "bombatura|freccia|curvatura|bombato|bolzone",
     "DROP": (
         "differenza di altezza|dislivello|altezza tra|altezza fra|distanza verticale|misurato in verticale|"

@@ -77,8 +77,14 @@ WORDS = {
         "gasbunker|hekkastje|reddingsvlotten"
     ),
     "EMPTY": "leeg|onbeladen|lege boot|zonder belading|leeg schip",
-    "LADEN": "beladen|volgeladen|vaarklaar|met belading|geladen",
-    "SINKS": "dieper|zakt|lager|ligt dieper|zakt ze",
+    "LADEN": (
+        "beladen|volgeladen|vaarklaar|met belading|geladen|dieper dan getekend|onder haar merken|"
+        "onder de ontwerpwaterlijn|dieper dan op de tekening"
+    ),
+    "SINKS": (
+        "dieper|zakt|lager|ligt dieper|zakt ze|dieper dan getekend|onder haar merken|"
+        "onder de ontwerpwaterlijn|dieper dan op de tekening"
+    ),
     "CAMBER": "bolling|welving|gebold|pijl|kromming|gewelfd|bol",
     "DROP": (
         "hoogteverschil|hoogte tussen|verticale afstand|verticaal gemeten|loodrecht gemeten|"

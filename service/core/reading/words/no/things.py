@@ -62,8 +62,8 @@ WORDS = {
     "O_OTHER": "grill|grillen|gassgrill|stangholdere|stangholder|hekkanker|hekkankeret|akteranker",
     "O_LOCKER": "gasskasse|redningsflåte|hekkbenk|redningsflåten|gasskap|gasskapet|gasskuff|flåtefeste|gassbeholder",
     "EMPTY": "tom båt|tom|ulastet|uten last",
-    "LADEN": "lastet|fullastet|med last|nedlastet",
-    "SINKS": "dypere|synker|lavere",
+    "LADEN": "lastet|fullastet|med last|nedlastet|dypere enn tegningen|under merkene|dypere enn på tegningen",
+    "SINKS": "dypere|synker|lavere|dypere enn tegningen|under merkene|dypere enn på tegningen",
     "CAMBER": "krumning|pilhøyde|bue|buet|hvelving|krum",
     "DROP": (
         "høydeforskjell|høydeforskjellen|høyde mellom|høyden mellom|loddrett avstand|målt loddrett|loddrett målt|"

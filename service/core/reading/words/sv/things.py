@@ -69,8 +69,14 @@ WORDS = {
         "räddningsflotte|livflottar|gasollådan"
     ),
     "EMPTY": "tom båt|tom|olastad|utan last|tomt|tomma båten",
-    "LADEN": "lastad|fullastad|med last|lastad för långsegling",
-    "SINKS": "djupare|sjunker|lägre|längre ner i vattnet",
+    "LADEN": (
+        "lastad|fullastad|med last|lastad för långsegling|djupare än ritningen|under sin ritade vattenlinje|"
+        "djupare än på ritningen"
+    ),
+    "SINKS": (
+        "djupare|sjunker|lägre|längre ner i vattnet|djupare än ritningen|under sin ritade vattenlinje|"
+        "djupare än på ritningen"
+    ),
     "CAMBER": "välvning|pilhöjd|bukt|välvd|buktning|krökning",
     "DROP": (
         "höjdskillnad|höjdskillnaden|höjd mellan|höjden mellan|vertikalt avstånd|lodrätt mätt|mätt lodrätt|"
