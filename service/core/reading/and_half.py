@@ -14,6 +14,15 @@ _HALF = re.compile(
 _WHOLE = re.compile(r"\d{1,3}[ ]?[^\W\d]")
 
 
+_TAIL = re.compile(r"[ ]\d(?!\d|[.,/]\d)[ ]?(?:[.,;)\n]|$)")
+
+
+def is_cut_short(clean: str, found: Found) -> bool:
+    """Say whether one digit follows metres and closes: "1 meter 5" is 1.05 or 1.5, nobody knows."""
+    metres = isinstance(found.read, Quantity) and found.read.unit == "m" and found.dimension == "length"
+    return metres and _TAIL.match(clean, found.end) is not None and "." not in clean[found.start : found.end]
+
+
 def with_half(clean: str, found: Found) -> Found:
     """Return a whole number of a unit with the half that stands behind it."""
     half = _HALF.match(clean, found.end)

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from service.core.reading.lexis import Mark
 from service.core.reading.sheet import Clause
+
+BESIDE = 3
 
 OTHERS = frozenset({"RUDDER", "TRAILING", "STOCK", "STEP", "WATER"})
 RUDDERS = ("TRAILING", "STOCK")
@@ -63,3 +66,14 @@ def edge_leans(clause: Clause) -> bool:
     """Say whether a line of a list tells of the top edge alone which way it lies: "- 20 degrees, top aft"."""
     told = clause.concepts - {"YEAR"}
     return clause.shaped and {"TOP"} <= told <= ALONE and len(told & {"FORWARD", "AFT"}) == 1
+
+
+def is_a_way_of_measuring(clause: Clause, mark: Mark) -> bool:
+    """Say whether "vertical" tells how a length was measured: "over 70 cm vertical", "measured plumb"."""
+    lengths = [f for f in clause.found if f.dimension == "length"]
+    beside = any(0 <= mark.start - f.end <= BESIDE for f in lengths)
+    taken = any(
+        m.concept == "MEASURED" and min(abs(mark.start - m.end), abs(m.start - mark.end)) <= BESIDE
+        for m in clause.marks
+    )
+    return bool(lengths) and (beside or taken) and "LEAN" not in {m.concept for m in clause.marks if m.start > mark.end}

@@ -53,6 +53,8 @@ def wished(clean: str, clause: Clause, mark: Mark) -> bool:
     things = [m.start for m in before if is_obstacle(m.concept)]
     if mark.concept in SIDES:
         return any(m.concept == "PREFER" and not any(at > m.start for at in things) for m in before)
+    if mark.concept == "REMOVE" and any(0 <= f.start - mark.end <= 1 for f in clause.found):
+        return True  # no going: "it goes 60 cm back from the stern"
     if mark.concept not in GOING or not things:
         return False
     words = words_of(clean[max(clause.start, things[-1] - CLOSE) : things[-1]])

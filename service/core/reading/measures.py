@@ -126,7 +126,8 @@ def _withdrawn(clean: str, clause: Clause, found: Found) -> bool:
 
 
 def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
-    for concept in seen.before or seen.own_after:
+    plain = not set(seen.before) - {"LENGTH", "BOAT", "MEASURED"}  # "9.40 long by 3.05 beam"
+    for concept in seen.own_after if plain else seen.before:
         sticks = concept == "DRAFT" and "BOAT" not in seen.left  # one word for both
         sticks = sticks and seen.thing in ("RUDDER", "TRANSOM") and "STICK_OUT" in seen.near
         sticks = sticks or (concept == "DRAFT" and seen.thing == "STEP" and "DEPTH" in seen.near)
@@ -170,6 +171,8 @@ def _overall(seen: View, found: Found) -> Decision:
 def _step(seen: View) -> Decision:
     if "DOWNWARD" in seen.whole:
         return None  # the slope below it
+    if {"TRANSOM", "HEIGHT"} <= seen.near and "WATER" not in seen.near:
+        return None  # how high the riser is above it
     if seen.near & {"DEPTH"}:
         return "transom.step_depth_mm", 1.0
     if seen.near & {"WIDTH"}:

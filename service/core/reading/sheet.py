@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
 
-from service.core.reading.and_half import with_half
+from service.core.reading.and_half import is_cut_short, with_half
 from service.core.reading.breath import ONLY_HERE, only_places, preferred, put_right, renamed, summed
 from service.core.reading.declared import add_declared
 from service.core.reading.doing import done_with
@@ -132,7 +132,7 @@ def lay_out(text: str, subject_length: int, tongue: Tongue, sender: Sender) -> S
         ),
     )
     for clause in clauses:
-        clause.found = [with_half(clean, f) for f in clause.found]
+        clause.found = [with_half(clean, f) for f in clause.found if not is_cut_short(clean, f)]
     add_declared(clean, clauses)
     add_unitless(clean, clauses)
     for clause in clauses:

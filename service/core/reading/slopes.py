@@ -81,7 +81,8 @@ def _about(clause: Clause) -> bool:
 
 def _lengths(sheet: Sheet, clause: Clause, found: list[Found]) -> list[Found]:
     lengths = [f for f in found if f.dimension == "length" and isinstance(f.read, Quantity) and not f.shared]
-    return [f for f in lengths if not ELSE & view(sheet.clean, clause, f).near]
+    near = [(f, view(sheet.clean, clause, f).near) for f in lengths]
+    return [f for f, n in near if not ELSE & (n - {"DRAFT"} if "STICK_OUT" in n else n)]  # one Dutch word for both
 
 
 def _pair(sheet: Sheet, clause: Clause, inner: list[Found]) -> Slope | None:

@@ -6,7 +6,7 @@ import re
 from itertools import pairwise
 
 from service.core.reading.claims import Claim, Notes
-from service.core.reading.lean import edge_leans, rake_sign
+from service.core.reading.lean import edge_leans, is_a_way_of_measuring, rake_sign
 from service.core.reading.lexis import Mark, fold, words_of
 from service.core.reading.particulars import of_name
 from service.core.reading.sheet import Clause, Sheet
@@ -101,7 +101,7 @@ def _stern(clause: Clause, notes: Notes) -> None:
     for mark in clause.marks:
         if mark.concept in ("REVERSE", "COUNTER") and upright:
             continue  # "nigh on plumb, two degrees at most, leaning aft"
-        if mark.concept == "PLUMB" and (leans or _counts(clause, mark)):
+        if mark.concept == "PLUMB" and (leans or is_a_way_of_measuring(clause, mark)):
             continue  # "12 degrees with the vertical, the top further aft"
         if mark.concept == "OPEN" and _of_thing(clause, mark.start):
             continue  # "the pushpit is open in the middle"
@@ -124,17 +124,6 @@ def sort_by_rake(notes: Notes) -> None:
     if len({c.value > 0 for c in rakes}) == 1 and min(abs(c.value) for c in rakes) > UPRIGHT_DEG:
         sort = "raked" if rakes[0].value > 0 else "reverse"
         notes.claims.append(Claim("boat.stern", sort, rakes[0].start, rakes[0].end, rakes[0].depth, 0.7))
-
-
-def _counts(clause: Clause, mark: Mark) -> bool:
-    """Say whether "vertical" tells how a length was measured: "over 70 cm vertical", "measured plumb"."""
-    lengths = [f for f in clause.found if f.dimension == "length"]
-    beside = any(0 <= mark.start - f.end <= BEHIND for f in lengths)
-    taken = any(
-        m.concept == "MEASURED" and min(abs(mark.start - m.end), abs(m.start - mark.end)) <= BEHIND
-        for m in clause.marks
-    )
-    return bool(lengths) and (beside or taken) and "LEAN" not in {m.concept for m in clause.marks if m.start > mark.end}
 
 
 def _degrees(found: Found) -> float:

@@ -11,7 +11,8 @@ WORDS = {
         "min forrige|den forrige|vores gamle|min gamle|den gamle båd|den anden båd|en kammerat|veninde|"
         "hos naboen|hos en ven|hos en kammerat|en bekendt|anden ejer|en ven af|vores tidligere|min tidligere|"
         "kammeraten|kammeratens|sidemanden|bådkammerat|vennens|brors|svogers|vores første|min første båd|"
-        "den tidligere båd|makker"
+        "den tidligere båd|makker|"
+        "ikke vores|er ikke vores|ikke min|ikke vor"
     ),
     "WITHDRAW": "regn ikke med|stryg|tag ikke med|glem|se bort fra|forkert|passer ikke|gælder ikke|var forkert",
     "MEANT": (

@@ -17,7 +17,8 @@ WORDS = {
         "unser altes|unser früheres|mein voriges|mein altes|mein früheres|vorgängerboot|ehemaliges boot|"
         "unsere vorige|unsere frühere|die vorige yacht|das andere boot|anderen boot|stegnachbarin|"
         "das boot daneben|vom nachbarn|beim nachbarn|nachbarschiff|stegnachbarn|deren boot|dessen boot|"
-        "ihres bruders|sein boot"
+        "ihres bruders|sein boot|"
+        "nicht unsere|nicht unseres|nicht unsers|nicht meine|nicht meins|ist nicht unseres"
     ),
     "WITHDRAW": (
         "vergessen sie bitte|vergiss|bitte vergessen|nicht berücksichtigen|lassen sie weg|streichen sie|"

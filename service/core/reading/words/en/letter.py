@@ -20,7 +20,8 @@ WORDS = {
         "friend of ours|on his boat|on her boat|neighbour's|his transom|her previous boat|our previous boat|"
         "my previous boat|previous one|our old boat|my old boat|the boat before|one before her|guy next door|"
         "club mate|clubmate|dad's|my brother's|boat we had before|our former boat|former boat|my former|chum|"
-        "crewmate|the other boat|his rudder|other yacht"
+        "crewmate|the other boat|his rudder|other yacht|"
+        "not ours|isn't ours|is not ours|not mine|isn't mine|not our version|not our one"
     ),
     "WITHDRAW": (
         "don't use|do not use|leave out|pay no attention to|take no notice of|don't go by|forget|ignore|"

@@ -13,7 +13,8 @@ WORDS = {
         "primo|tío|suegro|colega|barco gemelo|otro propietario|un conocido|mi antiguo barco|"
         "nuestro antiguo barco|nuestro anterior barco|mi anterior barco|velero anterior|el otro barco|"
         "de un amigo|del vecino|mi vecino|amiga|una amiga|compañero de club|barco de un amigo|su barco|"
-        "en el suyo|el del vecino|el de un amigo"
+        "en el suyo|el del vecino|el de un amigo|"
+        "no es la nuestra|no es el nuestro|no la nuestra|no es la mía|no es el mío"
     ),
     "WITHDRAW": (
         "no tengan en cuenta|no tenga en cuenta|no tengáis en cuenta|olvidad|descarten|no hagan caso|olvide|"

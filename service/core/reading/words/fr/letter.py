@@ -13,7 +13,9 @@ WORDS = {
         "mon père|beau-frère|beau-père|un collègue|sister-ship|sistership|sister ship|un copain de ponton|"
         "copain de club|ancien voilier|précédent voilier|notre ancien bateau|mon ancien bateau|notre précédent|"
         "mon précédent|ancienne unité|l'autre bateau|d'un ami|d'un copain|d'un voisin|de mon ami|chez un ami|"
-        "une amie|camarade|celui d'un|celui de mon|celui du voisin|mon voisin|bateau d'un ami"
+        "une amie|camarade|celui d'un|celui de mon|celui du voisin|mon voisin|bateau d'un ami|"
+        "pas la nôtre|n'est pas la nôtre|pas le nôtre|n'est pas le nôtre|pas la mienne|n'est pas la mienne|"
+        "pas le mien"
     ),
     "WITHDRAW": (
         "ne tenez pas compte|ne tenez plus compte|n'en tenez pas compte|oubliez les|à oublier|ne retenez pas|"

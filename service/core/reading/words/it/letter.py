@@ -13,7 +13,8 @@ WORDS = {
         "mio padre|suocero|compagno di club|compagno di pontile|vicino di pontile|barca gemella|nave gemella|"
         "un conoscente|conoscente|la mia vecchia|la nostra vecchia|nostra precedente barca|mia precedente barca|"
         "precedente barca|l'altra barca|di un amico|amica|un'amica|del mio amico|da un amico|quella di un amico|"
-        "quella del vicino|quella precedente|altro armatore|la barca di mio|la barca del mio|un socio del club"
+        "quella del vicino|quella precedente|altro armatore|la barca di mio|la barca del mio|un socio del club|"
+        "non è la nostra|non è il nostro|non la nostra|non è la mia|non è il mio"
     ),
     "WITHDRAW": (
         "non tenete conto|non tenga conto|lasciate perdere|ignori|scordatevi|dimenticate|dimentichi|ignorate|"

@@ -11,7 +11,8 @@ WORDS = {
         "onze vorige|mijn vorige|ons vorige|onze oude boot|mijn oude boot|vroegere boot|eerdere boot|"
         "vorige jacht|de andere boot|een kennis|zeilvriend|een maat|mijn maat|vriendin|bij de buurman|buurvrouw|"
         "van een vriend|bij een vriend|een ander schip|collega zeiler|zijn schip|mijn vriend|die van de buurman|"
-        "die van mijn"
+        "die van mijn|"
+        "niet de onze|niet die van ons|niet van ons|niet de mijne"
     ),
     "WITHDRAW": (
         "niet meenemen|laat weg|laat maar zitten|houd geen rekening met|vergeet|negeer|klopt niet|was fout|"

@@ -11,7 +11,8 @@ WORDS = {
         "søsterskipet|vår forrige|min forrige|den forrige|vår gamle|min gamle|gamlebåten|den andre båten|"
         "en kamerat|venninne|hos naboen|hos en venn|hos en kamerat|en bekjent|annen eier|en venn av|broren min|"
         "kompisen|kompisens|vår tidligere|min tidligere|kameraten|hos kompisen|sidemannen|min kompis|vennens|"
-        "min venn|broren|svogeren|båtkamerat"
+        "min venn|broren|svogeren|båtkamerat|"
+        "ikke vår|ikke vårt|er ikke vår|ikke min"
     ),
     "WITHDRAW": "ikke regn med|se vekk fra|stryk|glem|se bort fra|feil|stemmer ikke|gjelder ikke|var feil|galt",
     "MEANT": (

@@ -10,7 +10,8 @@ WORDS = {
         "båtgrannen|hamngranne|kusin|farbror|morbror|svärfar|klubbkamrat|klubbkompis|seglarkompis|seglarvän|"
         "systerbåt|systerbåten|en annan ägare|vår förra|min förra|vår gamla|min gamla|vår tidigare|min tidigare|"
         "den andra båten|en kompis|väninna|hos grannen|hos en vän|hos en kompis|annan ägare|en vän till|"
-        "kompis båt|förra segelbåten|hans spegel|den förra|vännen|hos honom|min kompis|min vän|seglarkamrat"
+        "kompis båt|förra segelbåten|hans spegel|den förra|vännen|hos honom|min kompis|min vän|seglarkamrat|"
+        "inte vår|inte vårt|inte min|är inte vår"
     ),
     "WITHDRAW": (
         "räkna inte med|bortse ifrån|ta inte med|strunta i|glöm|bortse från|felaktig|gäller inte|stämmer inte|"
