@@ -9,6 +9,7 @@ from service.core.reading.claims import Claim, Notes, plausible
 from service.core.reading.hedges import Hedge, middle
 from service.core.reading.rudders import STERN, Decided, Decision, read_rudder
 from service.core.reading.sheet import Clause, Sheet
+from service.core.reading.steps import read_step
 from service.core.reading.view import View, denied, is_obstacle, is_thing, view
 from service.core.units import Found
 
@@ -139,7 +140,9 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
     if thing is not None and is_obstacle(thing):
         return None
     if thing == "STEP" or ("STOCK" in seen.near and {"FORWARD", "AFT"} & seen.near):
-        return _step(seen) if thing == "STEP" else read_rudder(seen)  # "the post comes up 31 in ahead of the transom"
+        return (
+            read_step(seen) if thing == "STEP" else read_rudder(seen)
+        )  # "the post comes up 31 in ahead of the transom"
     if (
         thing == "COCKPIT" and not seen.near & STERN
     ):  # the sole's edge bears the bracket on an open stern, and there alone
@@ -166,18 +169,6 @@ def _overall(seen: View, found: Found) -> Decision:
     )
     fits = bool(name and of_boat) and min(plausible(name or "", found), default=0.0) >= BEAM_MM
     return (name, 1.0) if name and fits else None
-
-
-def _step(seen: View) -> Decision:
-    if "DOWNWARD" in seen.whole:
-        return None  # the slope below it
-    if {"TRANSOM", "HEIGHT"} <= seen.near and "WATER" not in seen.near:
-        return None  # how high the riser is above it
-    if seen.near & {"DEPTH"}:
-        return "transom.step_depth_mm", 1.0
-    if seen.near & {"WIDTH"}:
-        return "transom.step_width_mm", 1.0
-    return ("transom.step_height_mm", 1.0) if seen.near & {"WATER", "HEIGHT"} else None
 
 
 def _thickness(seen: View, found: Found) -> Decision:

@@ -1,4 +1,4 @@
-"""A hundred and forty-four letters with what a careful reader takes from each.
+"""A hundred and fifty-six letters with what a careful reader takes from each.
 
 One hand wrote the rules and all letters but those of `blind`.
 
@@ -12,9 +12,11 @@ each new batch of that hand was read rightly but for about one value in nine tha
 
 `blind` is another hand's, which never saw the rules: letters full of idiom, of dialect, of things said sideways. They came in
 three lots of eight; each lot was scored unseen by rules mended on the lots before it: precision 0.901, recall 0.686 (eleven
-values wrong, three invented), then 0.961 and 0.705 (four, one), then 0.958 and 0.663 (four, one). So a stranger's letter of this
-kind is read to two thirds, and one stated value in twenty-five is not right. All were mended after that: what stands below says
-what is held, not how the next letter is read.
+values wrong, three invented), then 0.961 and 0.705 (four, one), then 0.958 and 0.663 (four, one). Two lots of six more (25 to
+36) scored 0.962 and 0.748 (one wrong, three invented) by rules that had seen none of these letters, and 0.947 and 0.805 (four,
+two) by rules mended on some of the others. So a stranger's letter of this kind is read to about three quarters, and one stated
+value in twenty-five is not right. All were mended after that: what stands below says what is held, not how the next letter is
+read.
 """
 
 from __future__ import annotations
@@ -23,7 +25,7 @@ import pytest
 
 from tests.core.reading.scoring import HERE, score
 
-LETTERS = {"tuned": 20, "apart": 20, "later": 40, "last": 40, "blind": 24}
+LETTERS = {"tuned": 20, "apart": 20, "later": 40, "last": 40, "blind": 36}
 
 
 @pytest.mark.parametrize("part", LETTERS)
