@@ -7,6 +7,7 @@ import re
 from service.core.reading.angles import read_angle, read_mass
 from service.core.reading.claims import Claim, Notes, plausible
 from service.core.reading.hedges import Hedge, middle
+from service.core.reading.overall import BEAM_MM, MATERIALS, read_overall
 from service.core.reading.rudders import STERN, Decided, Decision, read_rudder
 from service.core.reading.sheet import Clause, Sheet
 from service.core.reading.steps import read_step
@@ -20,13 +21,7 @@ LABELS = {
     "DRAFT": "boat.draft_mm",
 }
 DATUMS = frozenset({"BOOTSTRIPE", "TOERAIL", "KEEL"})
-MATERIALS = frozenset({"SOLID", "CORED", "GRP", "ALU", "WOOD", "STEEL"})
 THIN_MM = 150
-OVERALL = {"LENGTH": "boat.loa_mm", "WIDTH": "boat.beam_mm"}
-PARTICULARS = frozenset(
-    {"BOAT", "MODEL", "YEAR", "OURS", "LENGTH", "WIDTH", "DISPLACEMENT", "BEAM", "DRAFT", "LOA", "STICK_OUT"}
-)
-BEAM_MM = 1500
 TALL_MM = 600
 PLATE_MM = 40
 POST_MM = 300
@@ -127,10 +122,12 @@ def _withdrawn(clean: str, clause: Clause, found: Found) -> bool:
 
 
 def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
-    plain = not set(seen.before) - {"LENGTH", "BOAT", "MEASURED"}  # "9.40 long by 3.05 beam"
+    free = {"LENGTH", "BOAT", "MEASURED", "MODEL", "HULL"}  # "9.40 long by 3.05 beam", "steel, 10.20 m overall"
+    plain = not set(seen.before) - free - MATERIALS
     for concept in seen.own_after if plain else seen.before:
         sticks = concept == "DRAFT" and "BOAT" not in seen.left  # one word for both
-        sticks = sticks and seen.thing in ("RUDDER", "TRANSOM") and "STICK_OUT" in seen.near
+        sticks = sticks and (seen.thing in ("RUDDER", "TRANSOM") or is_obstacle(seen.thing or ""))
+        sticks = sticks and "STICK_OUT" in seen.near
         sticks = sticks or (concept == "DRAFT" and seen.thing == "STEP" and "DEPTH" in seen.near)
         if concept in LABELS and not sticks and (concept not in ("DRAFT", "BEAM") or plausible(LABELS[concept], found)):
             return LABELS[concept], 1.0
@@ -148,27 +145,11 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
     ):  # the sole's edge bears the bracket on an open stern, and there alone
         sole = "OPEN" in hints and {"WATER"} <= seen.near and "TOP" in seen.near
         return ("transom.top_height_mm", 1.0) if sole else None
-    overall = _overall(seen, found)
+    overall = read_overall(seen, found)
     particulars = "PARTICULARS" in hints and seen.whole <= {"WIDTH", "BOAT", "YEAR", "HULL"}
     if "WIDTH" in seen.before and particulars and min(plausible("boat.beam_mm", found), default=0.0) >= BEAM_MM:
         return "boat.beam_mm", 1.0
     return overall or read_rudder(seen) or _thickness(seen, found) or _width(seen, found) or _height(seen, found)
-
-
-def _overall(seen: View, found: Found) -> Decision:
-    """Return length or beam where nothing but the boat was spoken of: "the yacht is 11.2 m long and 3.85 m wide"."""
-    listed = "WATER" in seen.before[:2] and "LOA" in seen.left and not seen.left & {"TRANSOM", "WIDTH", "TOP", "BOTTOM"}
-    if listed and plausible("boat.lwl_mm", found):
-        return "boat.lwl_mm", 1.0  # "10.20 m overall, 7.65 m on the waterline"
-    told = next((c for c in (*seen.before[:1], *seen.after[:1]) if c in OVERALL), "")
-    name = OVERALL.get(told)
-    of_boat = (
-        not seen.left - PARTICULARS
-        and "OTHER_BOAT" not in seen.topic
-        and (seen.subject == "BOAT" or not seen.whole - PARTICULARS)
-    )
-    fits = bool(name and of_boat) and min(plausible(name or "", found), default=0.0) >= BEAM_MM
-    return (name, 1.0) if name and fits else None
 
 
 def _thickness(seen: View, found: Found) -> Decision:
@@ -235,7 +216,14 @@ def _plain_height(seen: View) -> Decision:
     edge = next((c for c in seen.topic if c in ("TOP", "BOTTOM")), "")
     if seen.whole <= ONLY_WATER and "WATER" in seen.near and edge == "TOP" and "TRANSOM" in seen.topic[:SPOKEN]:
         return "transom.top_height_mm", 1.0  # "I take the lip as the top. It sits 52 cm above the water."
-    if "ENDS" in seen.near and seen.above and "TRANSOM" in seen.topic and "RUDDER" not in seen.topic[:SPOKEN]:
+    sole = "TOP" in seen.near and "OPEN" in seen.near  # "the cockpit sole ends 20 inches above the water"
+    if (
+        "ENDS" in seen.near
+        and seen.above
+        and not sole
+        and "TRANSOM" in seen.topic
+        and "RUDDER" not in seen.topic[:SPOKEN]
+    ):
         return "transom.bottom_height_mm", 1.0  # "it ends 8 cm above that"
     if {"ENDS", "WATER"} <= seen.near and seen.near & {"TRANSOM", "HULL", "POST"} and not seen.near & {"TOP", "RUDDER"}:
         return "transom.bottom_height_mm", seen.way  # "the skin ends 4 cm above the water"

@@ -162,7 +162,7 @@ def _owner(
             return after[1]
     if before:
         since = {m.concept for m in clause.marks if before[-1][0].end <= m.start < mark.start}
-        since -= {"DRAFT"} if "STICK_OUT" in since else set()  # one word for both
+        since -= {"DRAFT"} if {"STICK_OUT", "DEPTH"} & since else set()  # one word for both
         if not mark.concept and since & BOAT_MEASURES:
             return None
         return before[-2 if len(before) > 1 and _is_head(sheet.clean, before[-2][0], before[-1][0]) else -1][1]

@@ -14,6 +14,7 @@ WORDS = {
     ),
     "DEPTH": "på langs|langskibs|fra for til agter|forfra og bagud|fra forkant til agterkant|dyb|dybden|dybde|dybt",
     "LOA": (
+        "over alt|"
         "længde|længden|længde over alt|loa|bådens længde|længde o a|l o a|total længde|skroglængde|"
         "længde overalt|l.o.a|skroglængden|bådlængde|overalt|største længde|længde på båden|totallængde|"
         "bådlængden"

@@ -2,6 +2,7 @@
 
 WORDS = {
     "TRANSOM": (
+        "heckhöhe|"
         "ok spiegel|ok heck|ok heckspiegel|vor ok spiegel|hinter ok spiegel|uk spiegel|uk heck|uk heckspiegel|"
         "kante des spiegels|rand des spiegels|spiegeloberkante|spiegelunterkante|spiegelneigung|spiegelwinkel|"
         "spiegelbreite|spiegeldicke|spiegelstärke|spiegel|spiegels|heckspiegel|heck|heckspiegels|heckplatte|"

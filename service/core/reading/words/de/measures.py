@@ -3,6 +3,7 @@
 WORDS = {
     "LENGTH": "lang",
     "HEIGHT": (
+        "spiegelhöhe|heckhöhe|"
         "höhe|hoch|freibord|hohen|freibordhöhe|höher|hohes|hoher|höhen|höhenmaß|in der höhe|höhe über|hochgezogen"
     ),
     "WIDTH": (

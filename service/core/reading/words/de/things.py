@@ -109,6 +109,7 @@ WORDS = {
         "geklappt|weggeklappt|umgeklappt|eingeklappt|hochziehbar|aufholbar"
     ),
     "FIXED": (
+        "angeschraubt|angeschraubte|"
         "fest|feste|fest montiert|verschraubt|angeschweißt|geschweißt|festen|fester|festes|starr|starre|"
         "fest verschraubt|fest angebaut|angebolzt|nicht klappbar|fest eingebaut|festmontiert|verschweißt|"
         "fest angebracht|fest angeschweißt|fest verbaut|festgeschraubt|festgeschweißt|nicht hochklappbar|"
@@ -139,6 +140,7 @@ WORDS = {
         "brauchen wir nicht mehr|brauche ich nicht mehr"
     ),
     "KEEP": (
+        "wollen wir uns nicht trennen|möchten wir uns nicht trennen|"
         "hängen wir dran|hängen wir sehr dran|hängen wir sehr|daran hängen wir|ans herz gewachsen|"
         "liegt uns am herzen|möchten wir nicht missen|wollen wir nicht missen|geben wir nicht her|"
         "wollen wir nicht hergeben|möchten wir nicht hergeben|mögen wir sehr|soll dort bleiben|muss dort bleiben|"

@@ -79,6 +79,7 @@ WORDS = {
         "pinched stern|pointed aft|sharp sterned|stern comes to a point|no transom but a sternpost"
     ),
     "RUDDER": (
+        "its head|"
         "rudder|rudders|outboard rudder|main rudder|rudder is|rudder blade|twin rudders|two rudders|main rudders|"
         "back edge of the rudder|rudder stock|rudder post|rudder shaft|rudder axis|rudder tube|"
         "axis of the rudder|spade rudder|inboard rudder|balanced rudder|skeg hung rudder|semi balanced rudder|"
@@ -134,6 +135,8 @@ WORDS = {
         "is down below"
     ),
     "TRAILING": (
+        "their trailing edges|their trailing edge|their back edges|their aft edges|their after edges|"
+        "their tips|"
         "back side of the blade|back side of the rudder|back part of the blade|rear side of the blade|"
         "backside of the blade|the back of the blade|back of the blade|back edge of the blade|"
         "aft edge of the blade|after edge of the blade|aft end of the blade|rear of the blade|trailing edge|"

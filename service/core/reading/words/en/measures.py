@@ -84,6 +84,7 @@ WORDS = {
         "to the back|further to the back"
     ),
     "TOP": (
+        "its head|"
         "head of the rudder|top of the rudder|rudder's head|rudder top|top of the sternpost|"
         "head of the sternpost|sternpost top|top of the post|at deck|at the deck|edge of the transom|"
         "lip of the transom|to the deck|up to the deck|up there|from the deck to the water|up edge|high edge|"

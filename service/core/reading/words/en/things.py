@@ -129,6 +129,7 @@ WORDS = {
         "slides up into|slides into its|into its own tube"
     ),
     "REMOVE": (
+        "will be gone before then|will be gone by then|will be gone before we go|"
         "can move|could move|movable|can shift|will remove|to be removed|will be removed|plan to remove|"
         "planning to remove|going to remove|will take them off|will take it off|would remove|can go elsewhere|"
         "can be relocated|could be relocated|could go elsewhere|can live elsewhere|can take out|can take it out|"
@@ -149,6 +150,7 @@ WORDS = {
         "which lifts off|slots out|slides out of its socket|can be stowed below|can stay ashore|can stay at home"
     ),
     "KEEP": (
+        "would not part with|wouldn't part with|not parting with|"
         "must be left|left where it is|has to be left|should be left|want it left|must to stay|it should stay|"
         "want to go on using|still use it|keep using|be able to use|dont want to lose|wouldn't want to lose|"
         "would hate to lose|do not want to remove|don't want to remove|don't want to lose|do not want to lose|"

@@ -60,6 +60,7 @@ WORDS = {
         "arrière en canoé|poupe en pointe|poupe de canoë"
     ),
     "RUDDER": (
+        "sa tête|"
         "safran|gouvernail|safrans|pelle|bi safran|double safran|deux safrans|pelle de safran|"
         "bord de fuite du safran|mèche de safran|axe du safran|mèche du safran|axe de safran|safran suspendu|"
         "safran sur aileron|safran sous la coque|safran sur skeg|safran extérieur|safran sur le tableau|"

@@ -98,6 +98,7 @@ WORDS = {
         "s'en va vers la poupe|va vers l'arrière|va en arrière|va sur l'arrière|va vers la poupe"
     ),
     "TOP": (
+        "sa tête|"
         "tête d'étambot|tête de l'étambot|haut de l'étambot|bord du tableau|arête du tableau|jusqu'au pont|"
         "au niveau du pont|monte jusqu'à|s'élève à|culmine à|monte à|haut|bord supérieur|haut du tableau|sommet|"
         "partie haute|bord haut|arête supérieure|en haut|haut du tableau arrière|partie supérieure|"

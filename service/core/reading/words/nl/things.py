@@ -104,12 +104,14 @@ WORDS = {
         "ophaalbare|omhooggeklapt|klapmodel"
     ),
     "FIXED": (
+        "aangebout|opgeschroefd|aangeschroefd|"
         "vast|vaste|gelast|vastgebout|vastgezet|vaste montage|gebout|niet opklapbaar|aangelast|vastgelast|star|"
         "vastzittend|vastgeschroefd|niet klapbaar|niet inklapbaar|onbeweeglijk|starre|niet wegklapbaar|"
         "klapt niet|kan niet opgeklapt|kan niet omhoog|gelaste|vast gemonteerd|vast gelast|vast gebout|"
         "vaste uitvoering|niet te klappen|doorgebout|aangelaste|niet opvouwbaar"
     ),
     "REMOVE": (
+        "die weg mogen|weg mogen|die weg mag|weg mag|weg kunnen|die weg kan|"
         "kunnen zonder|kan zonder|kunnen we missen|kan ik missen|kan eruit|kan er uit|kan er natuurlijk uit|"
         "mag eruit|kan verplaatst worden|kan ergens anders|worden gedemonteerd|wordt gedemonteerd|"
         "kunnen worden gedemonteerd|verwijderd worden|worden verwijderd|kunnen weg|gaat er zo nodig af|"

@@ -16,6 +16,7 @@ WORDS = {
     ),
     "DEPTH": "i lengderetning|langskips|forfra og bakover|fra for til akter|dybde|dypt|dyp|dype",
     "LOA": (
+        "over alt|"
         "lengde|lengden|lengde over alt|loa|båtens lengde|lengde o a|l o a|total lengde|skroglengde|l.o.a|"
         "lengde overalt|skroglengden|båtlengde|største lengde|lengda|lengde på båten"
     ),

@@ -60,7 +60,10 @@ WORDS = {
         "klyverbom akter|papegøyestokk|driverbom|akterspryd|hekkspryd|baugspryd akter|mesanspryd|akterbom|akterpeke"
     ),
     "O_OTHER": "grill|grillen|gassgrill|stangholdere|stangholder|hekkanker|hekkankeret|akteranker",
-    "O_LOCKER": "gasskasse|redningsflåte|hekkbenk|redningsflåten|gasskap|gasskapet|gasskuff|flåtefeste|gassbeholder",
+    "O_LOCKER": (
+        "gasskasse|redningsflåte|hekkbenk|redningsflåten|gasskap|gasskapet|gasskuff|flåtefeste|gassbeholder|"
+        "gasskassen|gassboks"
+    ),
     "EMPTY": "tom båt|tom|ulastet|uten last",
     "LADEN": "lastet|fullastet|med last|nedlastet|dypere enn tegningen|under merkene|dypere enn på tegningen",
     "SINKS": "dypere|synker|lavere|dypere enn tegningen|under merkene|dypere enn på tegningen",

@@ -65,6 +65,7 @@ WORDS = {
     "O_BOOMKIN": "driverbom|akterspröt|akterbogspröt|drivarbom|mesanspröt|akterpeke|akterpeket",
     "O_OTHER": "grill|grillen|gasolgrill|spöhållare|akterankare|akterankaret|ankarrulle akter",
     "O_LOCKER": (
+        "gasolkista|gasolkistan|"
         "gasolbox|livflotte|akterbox|stuvfack akter|livflotten|livflottehållare|livboj|gasollåda|gasolkoffert|"
         "räddningsflotte|livflottar|gasollådan"
     ),
