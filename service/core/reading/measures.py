@@ -136,6 +136,8 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
         thing = None  # the plate's, not the step's of the thought before
     if thing is not None and is_obstacle(thing):
         return None
+    if thing == "STEP" and "STEP" not in seen.near and "TOP" in seen.near:
+        thing = "TRANSOM"  # "the riser above the step leans 9 degrees and its top edge is 1.18 m up"
     if thing == "STEP" or ("STOCK" in seen.near and {"FORWARD", "AFT"} & seen.near):
         return (
             read_step(seen) if thing == "STEP" else read_rudder(seen)

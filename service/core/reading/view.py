@@ -12,7 +12,7 @@ from service.core.units import Found
 THINGS = frozenset(
     {"TRANSOM", "POST", "RUDDER", "STEP", "TOERAIL", "BOOTSTRIPE", "COCKPIT", "KEEL", "BALLAST", "BOAT", "HULL"}
 )
-JOINTS = (", ", "; ", " and ", " und ", " et ", " y ", " e ", " och ", " og ")
+JOINTS = (", ", "; ", " and ", " und ", " et ", " y ", " e ", " ed ", " och ", " og ")
 _EN = re.compile(
     r" en (?!est |sont |avant|arri|haut|bas |el |la |los |las |un |una |su |lo |proa|popa|vertical|altura|total|tout|dessous|dessus|"
     r"retrait|acier|bois|polyester|charge|ordre|plus|long|larg|fait|sandwich|aval|amont|saillie|dehors|a |ont |d\u00e9passe|reste)"

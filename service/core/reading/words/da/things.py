@@ -166,7 +166,8 @@ WORDS = {
         "har jeg ikke længere|har vi ikke mere|forsvandt|er forsvundet|hjemme|i garagen|i skuret|på land|"
         "under dæk|i forpiggen|i kahytten|i cockpitkassen|i en kistebænk|ligger i|opbevarer vi|stuvet væk|fortid|"
         "historie|gik over bord|den tidligere ejer tog|har ikke længere|ikke længere|givet til|givet videre|"
-        "ikke monteret endnu|bestilt|i bestilling"
+        "ikke monteret endnu|bestilt|i bestilling|"
+        "taget ned|pillet af|har vi taget ned|demonteret"
     ),
     "BESIDE": "ved siden af|nær|tæt på|lige ved|ved",
     "BEGIN": "begynder|starter|begynder ved",

@@ -89,7 +89,8 @@ WORDS = {
         "blade of rudder|barn door rudder|rudder is outboard|external rudder|lift up rudder on the transom|"
         "kick up rudder|rudder hangs outside|spade rudders|rudder post goes through|foot of the rudder|"
         "bottom of the rudder|heel of the rudder|rudder's foot|rudder heel|rudder bottom|tip of the rudder|"
-        "head of the rudder|top of the rudder|rudder's head|rudder top|suspended rudder"
+        "head of the rudder|top of the rudder|rudder's head|rudder top|suspended rudder|"
+        "axe of the rudder|rudder axe|axe of rudder|the axe of the rudder"
     ),
     "HUNG_OUT": (
         "fixed in the stern|fixed on the stern|fixed to the transom|fixed on the transom|fixed to the stern|"
@@ -150,7 +151,8 @@ WORDS = {
         "stock|rudder stock|rudderstock|rudder post|rudder shaft|rudder axis|rudder tube|centre of the stock|"
         "stock centre|axis of the rudder|rudder axle|stock centreline|centre of the rudder stock|stock axis|"
         "rudder bearing|pivot axis|rudder pivot|turning axis|stock's centre|rudderhead|rudder shaft centre|"
-        "centre of the rudder shaft|pivot line"
+        "centre of the rudder shaft|pivot line|"
+        "axe of the rudder|rudder axe|axe of rudder|the axe of the rudder"
     ),
     "GRP": (
         "glass|glassfibre|glass fibre|fiberglass|fibreglass|grp|frp|laminate|polyester|fiber glass|gelcoat|"

@@ -162,7 +162,8 @@ WORDS = {
         "er demontert|ikke lenger der|er der ikke|har vi ikke lenger|har jeg ikke lenger|forsvant|har forsvunnet|"
         "hjemme|i garasjen|i boden|på land|under dekk|i forpiggen|i kahytten|i cockpitbenken|ligger i|lagret|"
         "lagres|historie|et minne|gikk over bord|forrige eier tok|stuet bort|stuer vi|har ikke lenger|"
-        "ikke lenger|gitt til|gitt videre|ikke montert ennå|bestilt|i bestilling"
+        "ikke lenger|gitt til|gitt videre|ikke montert ennå|bestilt|i bestilling|"
+        "montert ned|tatt ned|plukket av|plukket bort|har vi tatt ned"
     ),
     "BESIDE": "ved siden av|nær|inntil|like ved|ved",
     "BEGIN": "begynner|starter|starter på|begynner på",

@@ -182,7 +182,9 @@ WORDS = {
         "är sålda|är sålt|är såld|försvann|har försvunnit|hemma|i garaget|i förrådet|i land|under däck|"
         "i förpiken|i ruffen|i sittbrunnslådan|stuvad i|förvaras i|förvarar vi|ligger i|undanstuvad|"
         "ett minne blott|är ett minne|gick överbord|förra ägaren tog|har inte längre|inte längre|gått vidare|"
-        "gavs bort|gett bort|getts bort|inte monterad än|beställd|på beställning"
+        "gavs bort|gett bort|getts bort|inte monterad än|beställd|på beställning|"
+        "monterat ner|har jag monterat ner|monterat av|har jag monterat av|plockat bort|plockat av|tagit ner|"
+        "har vi tagit ner"
     ),
     "BESIDE": "bredvid|intill|nära|vid sidan av|invid",
     "BEGIN": "börjar|med början|startar|börjar på",
