@@ -134,6 +134,8 @@ def _length(seen: View, found: Found, hints: frozenset[str]) -> Decision:
     thing = seen.thing
     if thing == "STEP" and "THICK" in seen.near and "STEP" not in seen.near:
         thing = None  # the plate's, not the step's of the thought before
+    if {"WIDTH", "TOP"} <= seen.near and "TRANSOM" in seen.left and not any(map(is_thing, seen.near)):
+        thing = "TRANSOM"  # "the transom leans 10 degrees over the platform, and it is 2.20 m wide at the top"
     if thing is not None and is_obstacle(thing):
         return None
     if thing == "STEP" and "STEP" not in seen.near and "TOP" in seen.near:

@@ -37,6 +37,7 @@ _ABBREVIATED = "ca approx abt no nr st mr mrs dr z.b d.h f.t o.a h.t env inkl in
 _SHORT = frozenset(_ABBREVIATED.split())
 LONGEST = 20_000  # what is older than so many letters of a thread is not read: it bounds the time for any mail
 LONGEST_CLAUSE = 1_000
+_GOES_ON = re.compile(r"[a-z\u00df-\u00ff]|[A-Z]{3,9}[ ][a-z]")  # "measured from the string / FORWARD to the plate:"
 SHORT_LINE = 60
 LONG_WORD, LETTERS = 4, 2
 TOPICS = 3
@@ -160,7 +161,7 @@ def _clauses(clean: str, lines: list[Line], plain: frozenset[str], *, nouns: boo
         readable = line.zone in ("own", "quoted", "subject") and raw.strip()
         columns = raw[:1].isalpha() and COLUMNS in raw.rstrip()
         runs = (
-            start >= 0 and not kind[0] and raw.strip()[:1].islower() and clean[start:end].rstrip()[-1:] not in ".:;!?"
+            start >= 0 and not kind[0] and _GOES_ON.match(raw.strip()) and clean[start:end].rstrip()[-1:] not in ".:;!?"
         )
         label = _LABEL.match(raw) is not None and not runs  # no label where a sentence runs on over the line's end
         dashed = _DASHED.match(raw) is not None and raw.strip()[:1].isupper()  # not a small letter with a diacritic

@@ -65,6 +65,7 @@ WORDS = {
         "raft cradle|gas bottle holder|aft locker on the transom|transom locker|life raft cradle|liferaft canister|raft canister"
     ),
     "O_OTHER": (
+        "braai|the braai|charcoal grill|barbie|"
         "barbecue|bbq|barbeque|gas grill|grill|fishing rod holders|rod holders|rod holder|bike rack|stern anchor|kedge on a roller|"
         "stern anchor roller|stern roller"
     ),
