@@ -42,10 +42,14 @@ def read_slopes(sheet: Sheet, notes: Notes, hints: frozenset[str]) -> None:
     if any(c.field == "transom.rake_deg" for c in notes.claims):
         return
     whole = [c for c in sheet.clauses if c.parent is None and not c.foreign and not c.apart]
+    within: dict[int, list[Clause]] = {}
+    for one in sheet.clauses:
+        if one.parent is not None:
+            within.setdefault(id(one.parent), []).append(one)
     for at, clause in enumerate(whole):
         if not _about(clause):
             continue
-        inner = [f for c in sheet.clauses if c.parent is clause and not OTHERS & c.concepts for f in c.found]
+        inner = [f for c in within.get(id(clause), ()) if not OTHERS & c.concepts for f in c.found]
         after = whole[at + 1] if at + 1 < len(whole) and whole[at + 1].paragraph == clause.paragraph else None
         slope = _pair(sheet, clause, inner) or _rate(sheet.clean, clause) or _two(sheet, clause, after)
         sign = slope_sign(clause, hints)
