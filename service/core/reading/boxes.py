@@ -93,6 +93,8 @@ def _axis(sheet: Sheet, clause: Clause, found: Found) -> tuple[str | None, str]:
     around = seen.near
     if "EACH_SIDE" in around:
         return "starboard_mm", "each side"
+    if {"WATER", "BELOW"} <= set(seen.after):
+        return None, ""
     if "WATER" in seen.after:
         return "height_mm", ""
     if "WIDTH" in around:

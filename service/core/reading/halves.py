@@ -23,7 +23,9 @@ _CORNER = re.compile(
     re.IGNORECASE,
 )
 WIDTHS = frozenset({"transom.width_top_mm", "transom.width_waterline_mm"})
-OTHERS = frozenset({"RUDDER", "TRAILING", "STOCK", "STEP", "OTHER_BOAT", "BOTTOM", "LEAN", "DEPTH"})
+OTHERS = frozenset(
+    {"RUDDER", "TRAILING", "STOCK", "STEP", "OTHER_BOAT", "BOTTOM", "LEAN", "DEPTH", "COCKPIT", "TOERAIL"}
+)
 
 
 def read_halves(sheet: Sheet, notes: Notes) -> None:

@@ -76,7 +76,7 @@ def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None) -
                 for other in _with(sheet, clause, mark, here, owner):
                     other.marks.append((clause, mark))
     for found in clause.found:
-        if found.dimension != "length":
+        if found.dimension != "length" or "PLUMB_LINE" in clause.concepts:
             continue
         owner = _owner(sheet, clause, Mark("", found.start, found.end), here, carried if _may_carry(clause) else None)
         if owner is not None:

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from service.core.reading.shape import Why
-from service.core.reading.view import View
+from service.core.reading.view import View, is_thing
 
 Decided = tuple[str, float | Why]
 Decision = Decided | None
 UPRIGHT = frozenset({"WATER", "HEIGHT", "WIDTH", "THICK", "STOCK", "BOTTOM", "BELOW"})
 STERN = frozenset({"TRANSOM", "POST"})
-MEASURES = frozenset({"WATER", "WIDTH", "THICK", "HEIGHT", "DISPLACEMENT", "LOA", "BEAM", "STOCK", "DEPTH"})
+MEASURES = frozenset({"WATER", "WIDTH", "THICK", "HEIGHT", "DISPLACEMENT", "LOA", "BEAM", "STOCK", "DEPTH", "LENGTH"})
 SAYS = MEASURES | STERN | {"FORWARD", "AFT", "TOP", "BOTTOM", "STICK_OUT", "TRAILING", "STEP", "LEAN"}
 
 
@@ -68,6 +68,8 @@ def _asked(seen: View) -> float | None:
     """Return the way that our question names, for an answer that is a length and nothing else."""
     ways = seen.question & {"FORWARD", "AFT"}
     if "TRAILING" not in seen.question or len(ways) != 1 or seen.question & MEASURES or seen.near & SAYS:
+        return None
+    if any(is_thing(c) and c != "RUDDER" for c in seen.whole):
         return None
     return -1.0 if "FORWARD" in ways else 1.0
 

@@ -27,7 +27,7 @@ def stretched(
         ends |= {id(first), id(last)}
         if axis == "starboard_mm" and high <= FAR_MM:
             sideways += [(low, first), (high, last)]
-        elif axis not in box[0] and high <= FAR_MM:
+        elif axis and axis not in box[0] and high <= FAR_MM:
             box[0][axis], box[1][axis] = [low, high], (first.start, last.end)
     return sideways, ends
 
@@ -77,8 +77,10 @@ def _from_to(clean: str, clause: Clause, own: set[int]) -> Iterator[Stretch]:
 def _axis(clean: str, clause: Clause, low: Found, high: Found) -> str | None:
     """Return which way a range runs, by the words behind it, else by those in front; "+" where it begins at the transom.
 
-    None for a size.
+    None for a size, nothing where it reaches below the water.
     """
+    if "BELOW" in view(clean, clause, high).after:
+        return ""
     after, before = view(clean, clause, high).after, view(clean, clause, low).before
     if "WATER" in after or _UP.match(clean, high.end, clause.end):
         return "height_mm"

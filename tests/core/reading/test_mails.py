@@ -15,9 +15,9 @@ three lots of eight; each lot was scored unseen by rules mended on the lots befo
 values wrong, three invented), then 0.961 and 0.705 (four, one), then 0.958 and 0.663 (four, one). Two lots of six more (25 to
 36) scored 0.962 and 0.748 (one wrong, three invented) by rules that had seen none of these letters, and 0.947 and 0.805 (four,
 two) by rules mended on some of the others. Three lots of six (37 to 54) scored 0.959 and 0.746 (four, none), then 0.966 and
-0.819 (two, one) and 1.000 and 0.946 (none), the second and third by rules mended on the first. So of a stranger's letter of
-this kind about four values in five are read, and one in thirty of those is not right. All were mended after that: what stands
-below says what is held, not how the next letter is read.
+0.819 (two, one) and 1.000 and 0.946 (none), the second and third by rules mended on the first. So of the last five
+lots about four stated values in five were read, and about one in thirty of those was not right. All were mended after that:
+what stands below says what is held, not how the next letter is read.
 """
 
 from __future__ import annotations

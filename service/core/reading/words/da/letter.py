@@ -4,6 +4,7 @@ WORDS = {
     "YES": "ja",
     "NOT": "ingen|ikke|uden|intet|nej|ingenting|hverken|mangler|findes ikke|aldrig|har ikke|ikke nogen",
     "OTHER_BOAT": (
+        "tidligere havde vi|før havde vi|før det havde vi|tidligere havde jeg|bådpladsen er|"
         "hans er|hendes er|hans båd|hendes båd|nabo*|bådnabo*|nabo|naboen|ven|forrige båd|naboens|nabobåd|"
         "naboens båd|en ven|vens|kammerat|bekendt|gamle båd|gammel båd|anden båd|tidligere båd|bror|svoger|"
         "kollega|min ven|bådnabo|min bror|nabobåden|båden ved siden af|bådnaboen|havnenabo|fætter|onkel|"

@@ -7,6 +7,8 @@ WORDS = {
         "keinerlei|gibt es nicht|haben wir nicht"
     ),
     "OTHER_BOAT": (
+        "vorher hatten wir|davor hatten wir|früher hatten wir|zuvor hatten wir|vorher hatte ich|"
+        "davor hatte ich|früher hatte ich|liegeplatz ist|liegeplatz hat|box ist|box hat|"
         "seiner ist|seiner hat|seine ist|seine hat|seins ist|seins hat|ihrer ist|ihrer hat|nachbar*|stegnachbar*|"
         "nachbar|nachbars|freund|stegnachbar|voriges boot|früheres boot|freundes|bekannter|bekannten|kollege|"
         "stegnachbars|nachbarn|nachbarboot|vorgänger|altes boot|alten boot|voriges schiff|nachbarlieger|kumpel|"

@@ -8,6 +8,9 @@ WORDS = {
         "cannot|not any|free of"
     ),
     "OTHER_BOAT": (
+        "before her we had|before that we had|before this we had|previously we had|we used to have|"
+        "we used to sail|before her i had|before that i had|berth is|box is|box of|slip is|width of the berth|"
+        "pontoon is|"
         "his is|hers is|his has|his was|theirs|theirs is|neighbor*|neighbour*|dock mate|marina friend|neighbour|"
         "neighbor|next mooring|friend|friends|his boat|her boat|sister ship of mine|previous boat|old boat|"
         "last boat|brother|next berth|on his|berthed next|my mate|mate's|another boat|other boat|sister's|"

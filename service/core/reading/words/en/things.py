@@ -186,14 +186,17 @@ WORDS = {
         "on each hand|to both sides|either side of the middle|each side from the center|each side from the centre"
     ),
     "PREFER": (
-        "ideally|if at all possible|want it|want it off|i'd want it|we'd want it|prefer|would like it on|rather have it|"
+        "wants it to|want it to|wants it on|wants the gear to|wants the vane to|want the vane to|"
+        "want the gear to|wants the gear on|wants the vane on|want the vane on|want the gear on|"
+        "wants it fitted|"
+        "ideally|if at all possible|want it off|i'd want it|we'd want it|prefer|would like it on|rather have it|"
         "would rather|i'd like it|preferably|preference|would like|favour|preferred|i would like it|would love it|best on|"
         "want it on|rather|my wish|wish it|i want it|we want it|if possible on|would like to have it|would prefer|she'd prefer|"
         "he'd prefer|they'd prefer|they would prefer|he would prefer|she would prefer|we'd prefer|i'd prefer|better on|i'd go for|"
         "our choice would be|favours|favor|favors|leaning towards|sooner have it|happier with|happiest with|we want the|i want the|"
-        "want the gear|like the gear|like it on|like it to|would suit me best|would suit us best|suits us best|suits me best|"
-        "would suit best|works best for us|is best for us|wants it|wants the gear|wants the vane|want the vane|wants the windvane|"
-        "want the windvane|better for me|better for us|would be better|works better for us|suits us better|suits me better|"
+        "like the gear|like it on|like it to|would suit me best|would suit us best|suits us best|suits me best|"
+        "would suit best|works best for us|is best for us|"
+        "better for me|better for us|would be better|works better for us|suits us better|suits me better|"
         "for choice|for preference|given the choice"
     ),
     "AVOID": "avoid|avoiding|don't want it|do not want it|not want|anywhere but|under no circumstances|on no account",

@@ -7,6 +7,7 @@ WORDS = {
         "no tengo|no tenemos|jamás"
     ),
     "OTHER_BOAT": (
+        "antes teníamos|antes tenía|anteriormente teníamos|el amarre mide|el amarre tiene|"
         "el suyo|la suya|vecin*|vecino|amigo|barco anterior|vecinos|un amigo|amigos|mi amigo|barco de antes|"
         "otro barco|antiguo barco|el de mi|compañero|hermano|cuñado|pantalán de al lado|vecina|anterior barco|"
         "barco vecino|barco de al lado|el de al lado|compañero de pantalán|vecino de amarre|vecino de pantalán|"

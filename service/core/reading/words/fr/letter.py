@@ -7,6 +7,8 @@ WORDS = {
         "il n'y a pas de|absence de"
     ),
     "OTHER_BOAT": (
+        "avant nous avions|avant j'avais|auparavant nous avions|avant cela nous avions|avant on avait|"
+        "la place de port fait|"
         "le sien|la sienne|le leur|la leur|voisin*|voisin|ami|ancien bateau|copain|voisins|voisine|un ami|"
         "copains|mon ami|précédent bateau|autre bateau|voisin de ponton|bateau précédent|ex bateau|un copain|"
         "mon frère|beau frère|collègue|du voisin|bateau voisin|d'à côté|bateau d'à côté|mon cousin|mon oncle|"

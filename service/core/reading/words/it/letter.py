@@ -7,6 +7,7 @@ WORDS = {
         "non abbiamo|non ho"
     ),
     "OTHER_BOAT": (
+        "prima avevamo|prima avevo|in precedenza avevamo|il posto barca è|"
         "il suo è|la sua è|il suo ha|la sua ha|vicino|amico|barca precedente|un amico|amici|vicini|"
         "vicino di posto|vicino di banchina|altra barca|mio fratello|cognato|barca di prima|vecchia barca|"
         "mio amico|del vicino|collega|vicino di ormeggio|barca vicina|barca accanto|la barca a fianco|cugino|zio|"

@@ -4,6 +4,8 @@ WORDS = {
     "YES": "ja",
     "NOT": "geen|niet|zonder|nee|niets|noch|nergens|geen enkele|ontbreekt|niet aanwezig|nvt|n v t",
     "OTHER_BOAT": (
+        "hiervoor hadden we|daarvoor hadden we|vroeger hadden we|eerder hadden we|hiervoor had ik|"
+        "hiervoor hadden wij|daarvoor hadden wij|ligplaats is|box is|"
         "de zijne|het zijne|die van hem|zijn boot|buurman*|buurman|vriend|vorige boot|buren|buurmans|vriend van|"
         "een vriend|kennis|vorig schip|oude boot|collega|steigerbuurman|andere boot|broer|zwager|"
         "ligplaatsbuurman|zusje|maat van|vrienden|buurboot|boot ernaast|schip ernaast|de boot naast ons|oom|"

@@ -4,6 +4,7 @@ WORDS = {
     "YES": "ja",
     "NOT": "ingen|ikke|uten|intet|nei|ingenting|verken|mangler|finnes ikke|aldri|ingen av|hverken|har ikke",
     "OTHER_BOAT": (
+        "tidligere hadde vi|før hadde vi|før det hadde vi|tidligere hadde jag|båtplassen er|"
         "hans er|hennes er|hans båt|hennes båt|nabo*|båtnabo*|nabo|naboen|venn|forrige båt|naboens|nabobåten|"
         "naboens båt|en venn|venns|kompis|kamerat|bekjent|gamle båt|gammel båt|annen båt|tidligere båt|bror|"
         "svoger|kollega|vennen min|bryggenabo|bryggenaboen|søskenbarn|båten ved siden av|båten attmed|havnenabo|"

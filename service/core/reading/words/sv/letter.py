@@ -4,6 +4,7 @@ WORDS = {
     "YES": "ja",
     "NOT": "ingen|inga|inte|utan|inget|nej|finns inte|saknas|aldrig|varken|icke|inga alls|finns ej|ej",
     "OTHER_BOAT": (
+        "tidigare hade vi|innan hade vi|förut hade vi|tidigare hade jag|båtplatsen är|"
         "hans är|hennes är|hans båt|hennes båt|grann*|granne|grannen|grannens|vän|förra båt|grannens båt|"
         "grannbåt|en vän|kompis|kompisens|vännens|förra båten|bryggranne|bryggrannen|bekant|kollega|annan båt|"
         "tidigare båt|bror|svåger|min bror|en bekant|gamla båt*|grannbåten|båten bredvid|båten intill|båtgranne|"
