@@ -46,7 +46,7 @@ def stretches(clean: str, told: Sequence[tuple[Clause, Found]]) -> Iterator[Stre
             if isinstance(high.read, Quantity) and 0 <= low.read.value <= high.read.value:
                 axis = _axis(clean, clause, low, high)
                 if axis is not None:
-                    yield axis.rstrip("+"), 0.0 if axis[-1] == "+" else low.read.value, high.read.value, low, high
+                    yield axis.rstrip("+"), 0.0 if axis.endswith("+") else low.read.value, high.read.value, low, high
         yield from _from_to(clean, clause, own)
 
 
