@@ -29,7 +29,7 @@ _BUT = "but|sondern|sino|mais|ma|bens\u00ec|maar|utan|men"
 _DENIAL = "not|nicht|pas|niet|no|non|inte|ikke"
 _SAID = re.compile(
     rf"\b(?:{_WROTE})\b[^\d.;!?]{{0,24}}[ \n]{_NUMBER}{_UNIT}[,;. \n-]{{1,3}}"
-    rf"[^\d;!?]{{0,24}}?\b(?:{_IS})\b[^\d.;!?]{{0,16}}[ \n]{_NUMBER}",
+    rf"[^\d;!?]{{0,48}}?\b(?:{_IS})\b[^\d.;!?]{{0,16}}[ \n]{_NUMBER}",
     re.IGNORECASE,
 )
 _SUT = re.compile(

@@ -10,12 +10,21 @@ from service.core.reading.sheet import Sheet
 
 _PIECES = "x|\u00d7|pcs|pieces|st|stk|st\u00fcck|satz|sets?|juegos?|jeux?|pezzi|pz|stuks|styck|s\u00e6t|sett|pi\u00e8ces?|unidades|off"
 _ITEM = re.compile(rf"^[ \t*-]{{0,6}}\d{{1,3}}[ \t]?(?:{_PIECES})\b", re.MULTILINE | re.IGNORECASE)
+_PRICE = re.compile(r"\d[.,]\d{2}[ ]?(?:eur|euro|\u20ac|usd|gbp|chf|sek|nok|dkk|kr)\b|[\u20ac$\u00a3][ ]?\d", re.IGNORECASE)
+
+FEW = 4
+
+
+def corrected(sheet: Sheet) -> int:
+    """Return how many thoughts of the writer's own name two quantities of one kind: what was wrong, and what is right."""
+    own = [[f.dimension for f in c.found] for c in sheet.clauses if not (c.quoted or c.foreign or c.parent)]
+    return sum(any(kinds.count(kind) > 1 for kind in ("length", "angle", "mass")) for kinds in own)
 
 
 def kind_of(letter: Letter, sheet: Sheet, *, named: int, measured: int, own_measures: int) -> Kind:  # noqa: PLR0911 - one a kind
     """Return the kind. An enquiry or reply asks what a boat needs: a boat or measures, and a question or a wish."""
-    if letter.bulk:
-        return "other"
+    if letter.bulk or (not named and measured < FEW and len(_PRICE.findall(sheet.clean)) > 1):
+        return "other"  # a newsletter, or somebody else's prices
     own = [c for c in sheet.clauses if not c.quoted]
     said = [m.concept for c in own for m in c.marks]
     asks = said.count("ASK") + any("?" in sheet.clean[c.start : c.end] for c in own)

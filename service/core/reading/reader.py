@@ -18,7 +18,7 @@ from service.core.reading.erratum import put_errata_right
 from service.core.reading.gaps import gaps
 from service.core.reading.halves import read_halves
 from service.core.reading.joining import form_of, joined, said_of
-from service.core.reading.kinds import kind_of
+from service.core.reading.kinds import corrected, kind_of
 from service.core.reading.laden import read_laden
 from service.core.reading.laminate import read_laminate
 from service.core.reading.language import FALLBACK, language_of
@@ -31,6 +31,7 @@ from service.core.reading.people import read_people
 from service.core.reading.plumb_gap import read_plumb_gap
 from service.core.reading.plumbed import read_plumbed
 from service.core.reading.profile import read_profile
+from service.core.reading.scaled import scale_up
 from service.core.reading.shape import Doubt, Enclosed, Evidence, Reading
 from service.core.reading.sheet import LONGEST, Sheet, Tongue, lay_out
 from service.core.reading.slopes import read_slopes
@@ -55,11 +56,11 @@ def read(letter: Letter, *, known_models: Sequence[str] = ()) -> Reading:
     tongue = language or FALLBACK
     sender = (letter.sender_name, letter.sender_address)
     spoken = Tongue(MATCHERS[tongue], SPELLERS[tongue], KIN[tongue])
-    sheet = name_axes(part(lay_out(written, len(letter.subject or ""), spoken, sender)))
+    sheet = name_axes(scale_up(part(lay_out(written, len(letter.subject or ""), spoken, sender))))
     named = find_models(sheet, known_models)
     notes = _gather(sheet)
     measured = len(notes.claims) + sum(len(one.claims) for one in told)
-    own = sum(not c.depth for c in notes.claims) + sum(len(one.claims) for one in told)
+    own = sum(not c.depth for c in notes.claims) + sum(len(one.claims) for one in told) + corrected(sheet)
     kind = kind_of(letter, sheet, named=len({n.name for n in named}), measured=measured, own_measures=own)
     forms: list[BoatForm] = []
     evidence: list[Evidence] = []

@@ -78,7 +78,8 @@ WORDS = {
         "colgada del codaste|cuelga del codaste"
     ),
     "HUNG_IN": (
-        "cuelga de la quilla|colgado de la quilla|en la quilla|va en la quilla|sujeto a la quilla|"
+        "cuelga de la quilla|colgado de la quilla|cuelga del skeg|colgado del skeg|va colgado del skeg|va en el skeg|"
+        "en la quilla|va en la quilla|sujeto a la quilla|"
         "va detrás de la quilla|timón colgante|timón compensado|timón suspendido|suspendido|de pala|"
         "timón de pala|compensado|semicompensado|bajo el casco|colgante|con talón|tras la quilla|"
         "colgado bajo el casco|suspendida|tipo pala|semisuspendido|semi suspendido|sobre talón|tras un skeg|"

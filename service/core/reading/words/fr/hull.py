@@ -84,6 +84,7 @@ WORDS = {
         "en tableau|sur l'arrière du tableau|accroché dehors|accroché à l'extérieur"
     ),
     "HUNG_IN": (
+        "accroché au skeg|pendu au skeg|suspendu au skeg|porté par un skeg|"
         "à l'arrière de la quille|pendu à la quille|suspendu à la quille|dans le prolongement de la quille|"
         "derrière la quille longue|porté par la quille|semi suspendu|safran suspendu|suspendue|"
         "safran sur aileron|compensé|semi compensé|safran sous la coque|derrière la quille|sur skeg|"

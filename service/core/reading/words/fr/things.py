@@ -177,6 +177,7 @@ WORDS = {
     ),
     "AVOID": "éviter|surtout pas|en aucun cas",
     "GONE": (
+        "sont partis|sont parties|ont été vendus|a été vendu|"
         "déjà partis|déjà parti|déjà partie|déjà parties|plus à bord|ne sont plus là|n'est plus là|déjà vendu|"
         "déjà vendus|déjà vendue|déjà vendues|déjà démonté|déjà démontés|déjà démontée|déjà démontées|"
         "déjà enlevé|déjà enlevés|déjà enlevée|déjà enlevées|déjà déposé|déjà déposés|avons vendu|est démonté|"
