@@ -10,7 +10,9 @@ from service.core.reading.sheet import Sheet
 
 _PIECES = "x|\u00d7|pcs|pieces|st|stk|st\u00fcck|satz|sets?|juegos?|jeux?|pezzi|pz|stuks|styck|s\u00e6t|sett|pi\u00e8ces?|unidades|off"
 _ITEM = re.compile(rf"^[ \t*-]{{0,6}}\d{{1,3}}[ \t]?(?:{_PIECES})\b", re.MULTILINE | re.IGNORECASE)
-_PRICE = re.compile(r"\d[.,]\d{2}[ ]?(?:eur|euro|\u20ac|usd|gbp|chf|sek|nok|dkk|kr)\b|[\u20ac$\u00a3][ ]?\d", re.IGNORECASE)
+_PRICE = re.compile(
+    r"\d[.,]\d{2}[ ]?(?:eur|euro|\u20ac|usd|gbp|chf|sek|nok|dkk|kr)\b|[\u20ac$\u00a3][ ]?\d", re.IGNORECASE
+)
 
 FEW = 4
 

@@ -12,6 +12,7 @@ from service.core.reading.sheet import Sheet
 from service.core.reading.words import FIRMS
 
 _PHONE = re.compile(r"\(?\+?\d[\d ()/.-]{5,22}\d")
+_DAY = re.compile(r"\d{1,4}([/.-])\d{1,2}\1\d{2,4}")
 _CALLED = re.compile(
     r"(?<![\w.,/-])(?:\+\d{1,3}|0|(?=\(\d{3}\)[ ]?\d{3}-\d{4}))[ \d()/-]{6,18}\d(?![\d.,]*\d|[ ]?(?:mm|cm|m|kg)\b)"
 )
@@ -105,6 +106,8 @@ def _phone(sheet: Sheet, lines: list[Line], matcher: Matcher, sender: str) -> Cl
             if "FAX" in marks and "PHONE" not in marks:
                 continue
             named = bool(words) and {w.fold for w in words} <= {w.fold for w in words_of(sender)}  # "marcus 555 0163"
+            if _DAY.fullmatch(found[0]):
+                continue
             if FEWEST <= digits <= MOST and ("PHONE" in marks or named or not _is_address(before, found[0])):
                 return Claim("contact.phone", found[0].strip(), line.start + found.start(), line.start + found.end())
     return None

@@ -1,4 +1,4 @@
-"""A hundred and seventy-four letters with what a careful reader takes from each.
+"""A hundred and ninety-two letters with what a careful reader takes from each.
 
 One hand wrote the rules and all letters but those of `blind`.
 
@@ -15,9 +15,10 @@ three lots of eight; each lot was scored unseen by rules mended on the lots befo
 values wrong, three invented), then 0.961 and 0.705 (four, one), then 0.958 and 0.663 (four, one). Two lots of six more (25 to
 36) scored 0.962 and 0.748 (one wrong, three invented) by rules that had seen none of these letters, and 0.947 and 0.805 (four,
 two) by rules mended on some of the others. Three lots of six (37 to 54) scored 0.959 and 0.746 (four, none), then 0.966 and
-0.819 (two, one) and 1.000 and 0.946 (none), the second and third by rules mended on the first. So of the last five
-lots about four stated values in five were read, and about one in thirty of those was not right. All were mended after that:
-what stands below says what is held, not how the next letter is read.
+0.819 (two, one) and 1.000 and 0.946 (none), the second and third by rules mended on the first. The last three lots of six (55
+to 72) scored 0.989 and 0.861 (one wrong), 0.991 and 0.943 (one) and 0.944 and 0.753 (one, three: one letter of fifteen values
+was taken for mere thanks) by rules mended on all before; together 0.978 and 0.862. All but the last were mended whole after
+that: what stands below says what is held, not how the next letter is read.
 """
 
 from __future__ import annotations
@@ -26,7 +27,7 @@ import pytest
 
 from tests.core.reading.scoring import HERE, score
 
-LETTERS = {"tuned": 20, "apart": 20, "later": 40, "last": 40, "blind": 54}
+LETTERS = {"tuned": 20, "apart": 20, "later": 40, "last": 40, "blind": 72}
 
 
 @pytest.mark.parametrize("part", LETTERS)

@@ -11,7 +11,15 @@ import pytest
 from service.core.reading import Letter
 from service.core.reading.reader import read
 
-FILES = ("sentences", "sentences_more", "sentences_places", "sentences_doing", "sentences_slips", "sentences_told", "sentences_scaled")
+FILES = (
+    "sentences",
+    "sentences_more",
+    "sentences_places",
+    "sentences_doing",
+    "sentences_slips",
+    "sentences_told",
+    "sentences_scaled",
+)
 TABLES = [tomllib.loads(Path(__file__).with_name(f"{name}.toml").read_text(encoding="utf-8")) for name in FILES]
 TABLE = TABLES[0]
 SAID = [case for table in TABLES for case in table["said"]]
