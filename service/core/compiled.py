@@ -18,7 +18,7 @@ F = TypeVar("F", bound=Callable[..., object])
 
 
 def _made(function: Callable[..., object], **how: Any) -> Any:  # noqa: ANN401 - numba's options, and what it makes
-    made: Any = numba.njit(cache=True, error_model="numpy", nogil=True, **how)(function)
+    made: Any = numba.njit(error_model="numpy", nogil=True, **how)(function)
     kept: Callable[..., object] = KeptCode
     made._cache = kept(function)  # noqa: SLF001 - there is no other place to say how it is loaded
     return made

@@ -203,5 +203,5 @@ _MAKERS: Mapping[str, tuple[str, Callable[[Material], bytes | None]]] = {
     "packing.xlsx": ("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", _packed("packing_xlsx")),
 }
 NAMES = (*_MAKERS, *DRAWINGS)
-PDFS = ("sheet.pdf", "packing.pdf", "template.pdf")
-"""Half of the work: what is set in pages, whose writer is large."""
+PDFS = ("sheet.pdf", "template.pdf")
+"""Half of the work, by the clock."""
