@@ -40,6 +40,10 @@ _AFTER = re.compile(
     rf"{_NUMBER}{_UNIT}[ \n](?:{_WROTE})\b[,;. \n-]{{1,3}}[^\d;!?]{{0,12}}?\b(?:{_IS})\b[^\d.;!?]{{0,16}}[ \n]{_NUMBER}",
     re.IGNORECASE,
 )
+_NOT = re.compile(
+    rf"{_NUMBER}{_UNIT},?[ \n](?:and[ ]not|rather[ ]than|instead[ ]of|et[ ]non|{_DENIAL})[ \n](?:[^\W\d]{{1,10}}[ ])?{_NUMBER}",
+    re.IGNORECASE,
+)
 ENDS = {"length": "_mm", "angle": "_deg", "mass": "_kg"}
 MOST, NEAR = 5, 24
 
@@ -51,7 +55,8 @@ def put_errata_right(sheet: Sheet, notes: Notes) -> None:
             continue
         _take_back(sheet, clause, notes)
         for match in _errata(sheet.clean, clause):
-            old, new = (float(g.replace(",", ".")) for g in match.groups())
+            first, last = (1, 2) if match.re is not _NOT else (2, 1)  # the old number, and the new
+            old, new = (float(match.group(at).replace(",", ".")) for at in (first, last))
             ends = {
                 ENDS[f.dimension]
                 for f in clause.found
@@ -65,7 +70,7 @@ def put_errata_right(sheet: Sheet, notes: Notes) -> None:
                 if (ends and not claim.field.endswith(tuple(ends))) and not own:
                     kept.append(claim)
                     continue
-                fresh = claim if here else mended(sheet, claim, new, old, match.start(2), match.end(2))
+                fresh = claim if here else mended(sheet, claim, new, old, match.start(last), match.end(last))
                 hits += fresh is not claim
                 kept += [] if here or (own and ends == {"_deg"}) else [fresh]
             notes.claims = kept if hits else notes.claims
@@ -87,5 +92,5 @@ def _take_back(sheet: Sheet, clause: Clause, notes: Notes) -> None:
 
 
 def _errata(clean: str, clause: Clause) -> Iterator[re.Match[str]]:
-    for pattern in (_SAID, _SUT, _AFTER):
+    for pattern in (_SAID, _SUT, _AFTER, _NOT):
         yield from islice(pattern.finditer(clean, clause.start, clause.end), MOST)

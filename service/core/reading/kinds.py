@@ -42,9 +42,12 @@ def kind_of(letter: Letter, sheet: Sheet, *, named: int, measured: int, own_meas
     quotes = any(ln.zone == "quoted" and not (ln.passed_on or ln.foreign) for ln in sheet.lines)
     body = [m.concept for c in own if c.start >= sheet.subject_end for m in c.marks]
     asked = "ASK" in body or any("?" in sheet.clean[c.start : c.end] for c in own)
-    if "THANKS" in body and not asked and not own_measures and not orders:
-        return "thanks"
     thread = letter.in_reply_to is not None or quotes or any(ln.foreign for ln in sheet.lines)
+    told = (
+        own_measures if thread else own_measures - 1
+    )  # one number in a letter of thanks that answers nothing is a tale
+    if "THANKS" in body and not asked and told < 1 and not orders:
+        return "thanks"
     if thread and (measured or named or "MEANT" in said) and not ("THANKS" in said and not measured and not asks):
         return "reply"
     alone = named == 1 and not orders  # one boat named and nothing else asked: what else would they want

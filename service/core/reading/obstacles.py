@@ -39,6 +39,7 @@ BOAT_MEASURES = frozenset({"RUDDER", "STOCK", "DISPLACEMENT", "LOA", "BEAM", "DR
 def read_obstacles(sheet: Sheet, start: int = 0, end: int | None = None) -> list[Seen]:
     """Return the obstacles that the letter says are there in [start, end), in order; denied ones are left out."""
     seen: list[Seen] = []
+    away: dict[str, int] = {}
     last: Seen | None = None
     paragraph = -1
     for clause in sheet.clauses:
@@ -50,17 +51,19 @@ def read_obstacles(sheet: Sheet, start: int = 0, end: int | None = None) -> list
         if last is not None and they_are_gone(sheet.clean, clause):
             seen.remove(last)
             last = None
-        last = _clause(sheet, clause, seen, last)
+        last = _clause(sheet, clause, seen, last, away)
+    seen = [one for one in seen if away.get(one.kind, one.depth) >= one.depth]  # what a newer mail says is gone
     for one in seen:
         _attributes(one)
         boxes(sheet, one)
     return seen
 
 
-def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None) -> Seen | None:
+def _clause(sheet: Sheet, clause: Clause, seen: list[Seen], last: Seen | None, away: dict[str, int]) -> Seen | None:
     named = [m for m in clause.marks if is_obstacle(m.concept)]
     named = [m for m in named if not _asked_of(sheet, clause)]
     here: list[tuple[Mark, Seen | None]] = [(m, _mention(sheet, clause, m, seen)) for m in named]
+    _note(away, clause, [m for m, s in here if s is None])
     if clause.parent is not None:
         last = _nearest(clause.parent, clause.start, seen) or last
     elif not named and clause.shaped:
@@ -131,6 +134,12 @@ def _mention(sheet: Sheet, clause: Clause, mark: Mark, seen: list[Seen]) -> Seen
         known = Seen(kind, mark.start, mark.end, clause.depth)
         seen.append(known)
     return known
+
+
+def _note(away: dict[str, int], clause: Clause, denied: list[Mark]) -> None:
+    """Note of each kind that is denied or gone how new the mail is that says so."""
+    for kind in (m.concept.removeprefix("O_").lower() for m in denied):
+        away[kind] = min(clause.depth, away.get(kind, clause.depth))
 
 
 def _nearest(parent: Clause, at: int, seen: list[Seen]) -> Seen | None:

@@ -1,4 +1,4 @@
-"""A hundred and ninety-two letters with what a careful reader takes from each.
+"""Two hundred and eight letters with what a careful reader takes from each.
 
 One hand wrote the rules and all letters but those of `blind`.
 
@@ -17,8 +17,9 @@ values wrong, three invented), then 0.961 and 0.705 (four, one), then 0.958 and 
 two) by rules mended on some of the others. Three lots of six (37 to 54) scored 0.959 and 0.746 (four, none), then 0.966 and
 0.819 (two, one) and 1.000 and 0.946 (none), the second and third by rules mended on the first. The last three lots of six (55
 to 72) scored 0.989 and 0.861 (one wrong), 0.991 and 0.943 (one) and 0.944 and 0.753 (one, three: one letter of fifteen values
-was taken for mere thanks) by rules mended on all before; together 0.978 and 0.862. All but the last were mended whole after
-that: what stands below says what is held, not how the next letter is read.
+was taken for mere thanks) by rules mended on all before; together 0.978 and 0.862. Two lots of eight after those (73 to 88), as
+plain as most letters are, scored 0.993 and 0.965 (none wrong, one invented) and 0.987 and 0.962 (one, one). All but the last
+five lots were mended whole after that: what stands below says what is held, not how the next letter is read.
 """
 
 from __future__ import annotations
@@ -27,7 +28,7 @@ import pytest
 
 from tests.core.reading.scoring import HERE, score
 
-LETTERS = {"tuned": 20, "apart": 20, "later": 40, "last": 40, "blind": 72}
+LETTERS = {"tuned": 20, "apart": 20, "later": 40, "last": 40, "blind": 88}
 
 
 @pytest.mark.parametrize("part", LETTERS)

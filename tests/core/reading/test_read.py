@@ -120,6 +120,15 @@ On Mon, 2 Mar 2026 at 10:00, Sales <sales@example.com> wrote:
 """
 
 
+def test_what_a_newer_mail_says_is_gone_or_otherwise_is_not_taken_from_the_older() -> None:
+    newer = "The trailing edge should have been 450, not 540. And scrub the ladder, we sold it on Saturday."
+    older = "> Our Corvane 33: the trailing edge is 540 mm forward of the transom's top. A folding ladder and a pushpit. What fits?"
+    form = read(Letter(f"{newer}\n\n{older}\n")).form
+    assert form is not None
+    assert form.main_rudder.trailing_edge_aft_mm == -450
+    assert [thing.kind for thing in form.obstacles] == ["rail"]
+
+
 def test_newest_words_win_and_our_own_words_are_no_statement() -> None:
     got = reading(QUOTED, "Re: measures", in_reply_to="<x@example.com>", references=("<y@example.org>",))
     assert (got.kind, got.is_enquiry) == ("reply", True)

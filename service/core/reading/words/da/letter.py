@@ -39,7 +39,10 @@ WORDS = {
         "serienr|ødelagt|slidt|slidte|fragt|knækket|nyt rorblad|dele til"
     ),
     "OWNED": "vores vindror|mit vindror|købt af jer|købt hos jer|købte|leveret af jer",
-    "THANKS": "mange tak|tusind tak|takker|tilfreds|tilfredse|kommet frem|mange tak for|tak for",
+    "THANKS": (
+        "takke|vil takke|taknemmelig|vel fremme|fremme i|meget tilfreds|"
+        "mange tak|tusind tak|takker|tilfreds|tilfredse|kommet frem|mange tak for|tak for"
+    ),
     "SIGN_OFF": (
         "hilsen|venlig hilsen|med venlig hilsen|mvh|hilsner|på forhånd tak|mange hilsner|hilsen fra|"
         "bedste hilsner|kærlig hilsen|med sejlerhilsen|tak på forhånd|venlige hilsner|med hilsen|bedste hilsen|"

@@ -54,6 +54,7 @@ WORDS = {
     ),
     "OWNED": "meine anlage|unsere anlage|bei ihnen gekauft|bei euch gekauft|anlage nr|seriennr|gekauft|geliefert",
     "THANKS": (
+        "bedanke|bedanken wir|dankbar|danken|bedankt|gut angekommen|gesund angekommen|dank an euch|dank an sie|"
         "vielen dank|danke|herzlichen dank|besten dank|danke schön|dankeschön|angekommen|zufrieden|begeistert|bedanken"
     ),
     "SIGN_OFF": (

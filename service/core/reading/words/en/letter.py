@@ -72,6 +72,8 @@ WORDS = {
         "our windvane|one of yours|since i fitted"
     ),
     "THANKS": (
+        "thanking you all|to thank you|thank you all|arrived in|made it to|could not be happier|"
+        "couldn't be happier|so pleased|very pleased|no complaints|"
         "thank you|thanks|many thanks|arrived safely|just wanted to say|very happy|great service|works a treat|"
         "thank you so much|thanks again|big thank you|grateful|delighted|arrived|received|"
         "all the best to the team"

@@ -46,7 +46,11 @@ WORDS = {
         "pedir piezas|nº de serie|roto|rota|reponer|envío|gastados"
     ),
     "OWNED": "mi timón de viento|comprado en|compré|instalado desde",
-    "THANKS": "muchas gracias|muchísimas gracias|agradecido|agradecer|encantados|satisfecho|llegó",
+    "THANKS": (
+        "dar las gracias|daros las gracias|darle las gracias|darles las gracias|daros las|agradecerle|"
+        "agradecerles|agradeceros|agradezco|agradecemos|gracias por todo|hemos llegado|contentos|contento|llegamos|"
+        "muchas gracias|muchísimas gracias|agradecido|agradecer|encantados|satisfecho|llegó"
+    ),
     "SIGN_OFF": (
         "quedamos a la espera|quedo a la espera|en espera de|un saludo|saludos|atentamente|saludos cordiales|"
         "cordialmente|gracias|un cordial saludo|un abrazo|cordial saludo|reciban un cordial|gracias de antemano|"

@@ -48,6 +48,7 @@ WORDS = {
     ),
     "OWNED": "mon régulateur|notre régulateur|acheté chez vous|acheté en|monté depuis|installé depuis",
     "THANKS": (
+        "vous remercier|te remercier|remerciements|remercier|arrivés à bon port|bien arrivée|contents|enchantés|satisfaits|"
         "merci beaucoup|bien reçu|un grand merci|mille mercis|bien arrivé|satisfait|ravis|remercie|remercions|"
         "bien arrivés"
     ),

@@ -45,7 +45,10 @@ WORDS = {
         "spedizione|spedire|pezzi di ricambio|sostituire|usurate|usurata|pala nuova"
     ),
     "OWNED": "acquistato|comprato|montato dal|montato sul mio|installato dal|mio timone a vento",
-    "THANKS": "grazie mille|ringrazio|ringraziamo|soddisfatto|soddisfatti|arrivato|arrivati|contenti",
+    "THANKS": (
+        "ringraziarvi|ringraziarla|ringraziare|vi ringrazio|mille grazie a|siamo arrivati|contento|felici|grazie di tutto|grazie infinite|"
+        "grazie mille|ringrazio|ringraziamo|soddisfatto|soddisfatti|arrivato|arrivati|contenti"
+    ),
     "SIGN_OFF": (
         "cordiali saluti|saluti|distinti saluti|un saluto|grazie|cordialmente|buon vento|porgo distinti saluti|"
         "cordialità|un cordiale saluto|in attesa|grazie in anticipo|ringraziando|buona giornata|a presto|"

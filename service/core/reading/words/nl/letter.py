@@ -44,7 +44,10 @@ WORDS = {
         "nieuw blad|nieuwe vaan|nabestellen|serie nummer|vervangen|versleten|kapot|gebroken|verzendkosten"
     ),
     "OWNED": "mijn windvaan|onze windvaan|bij jullie gekocht|gekocht in|geleverd in",
-    "THANKS": "hartelijk dank|bedankt|heel erg bedankt|veel dank|hartelijk bedankt|tevreden|aangekomen|dank",
+    "THANKS": (
+        "bedanken|bedank|dankbaar|goed aangekomen|veilig aangekomen|heel blij|erg blij|"
+        "hartelijk dank|bedankt|heel erg bedankt|veel dank|hartelijk bedankt|tevreden|aangekomen|dank"
+    ),
     "SIGN_OFF": (
         "met vriendelijke groet|met vriendelijke groeten|groet|groeten|mvg|vriendelijke groet|alvast bedankt|"
         "groetjes|hartelijke groet|hartelijke groeten|vriendelijke groeten|met groet|m vr gr|vr gr|"

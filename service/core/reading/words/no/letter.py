@@ -39,7 +39,10 @@ WORDS = {
         "serienr|ødelagt|slitt|frakt|knekt|nytt rorblad|deler til"
     ),
     "OWNED": "vindroret vårt|vindroret mitt|kjøpt av dere|kjøpte|levert av dere",
-    "THANKS": "tusen takk|mange takk|takker|fornøyd|fornøyde|kommet fram|hjertelig takk|takk for",
+    "THANKS": (
+        "takke|vil takke|takknemlig|vel fremme|framme|trygt fremme|strålende fornøyd|"
+        "tusen takk|mange takk|takker|fornøyd|fornøyde|kommet fram|hjertelig takk|takk for"
+    ),
     "SIGN_OFF": (
         "hilsen|vennlig hilsen|med vennlig hilsen|mvh|hilsener|på forhånd takk|beste hilsen|hilsen fra|vennligst|"
         "mange hilsener|ha det bra|takk på forhånd|beste hilsener|vennlige hilsener|med hilsen|hjertelig hilsen|"

@@ -41,7 +41,10 @@ WORDS = {
         "ny vindflöjel|nytt blad|serienr|trasig|trasigt|utslitna|frakt|slitna|nytt roderblad|knäckt"
     ),
     "OWNED": "vårt vindroder|mitt vindroder|köpt av er|köpte|köptes|sedan vi köpte|levererat",
-    "THANKS": "tack så mycket|tusen tack|stort tack|tackar|nöjda|nöjd|kommit fram|framkommit",
+    "THANKS": (
+        "tacka|vill tacka|tacksamma|framme|väl framme|mycket nöjda|"
+        "tack så mycket|tusen tack|stort tack|tackar|nöjda|nöjd|kommit fram|framkommit"
+    ),
     "SIGN_OFF": (
         "vänliga hälsningar|hälsningar|med vänlig hälsning|mvh|hälsning|tack på förhand|vänligen|"
         "hjärtliga hälsningar|bästa hälsningar|med vänliga hälsningar|m v h|hälsar|soliga hälsningar|"
